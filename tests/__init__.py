@@ -1,0 +1,1 @@
+"""Tests of Waysaid, in folders that mirror the package."""

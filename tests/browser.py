@@ -1,0 +1,1 @@
+"""A real browser that may only speak to this machine."""

@@ -1,0 +1,1 @@
+"""A PostgreSQL server of the tests' own, and commands run as a user without rights."""

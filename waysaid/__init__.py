@@ -1,0 +1,1 @@
+"""Waysaid: what a child says about a calculation, written down as a way."""
