@@ -1,0 +1,172 @@
+"""Exact numbers, and what children and teachers write with them: expressions and equations.
+
+A leaf is a plain whole number or a `Fraction`, so that no float can enter; a `Fraction` that is
+whole never appears (see `exact`). A longer sum is nested to the left: `a + b + c` is
+`(a + b) + c`.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum, StrEnum
+from fractions import Fraction
+
+Exact = int | Fraction
+
+
+class Sign(StrEnum):
+    """The four operations, each with the sign that files and JSON use."""
+
+    PLUS = "+"
+    MINUS = "-"
+    TIMES = "x"
+    OVER = "/"
+
+
+class Blank(Enum):
+    """The unknown of an equation, or a part that nobody said."""
+
+    BLANK = "_"
+
+
+BLANK = Blank.BLANK
+
+
+@dataclass(frozen=True, slots=True)
+class Operation:
+    """Two expressions joined by one sign."""
+
+    sign: Sign
+    left: "Expression"
+    right: "Expression"
+
+
+Expression = int | Fraction | Blank | Operation
+
+
+@dataclass(frozen=True, slots=True)
+class Equation:
+    """Two expressions that are said to be equal; whether they are is `is_true`."""
+
+    left: Expression
+    right: Expression
+
+
+Problem = Expression | Equation
+
+
+class NoValue(ValueError):
+    """Raised where an expression has no value: a blank in it, or a division by zero."""
+
+
+def exact(value: Exact) -> Exact:
+    """Return the value as an `int` where it is whole, else as a `Fraction`."""
+    if isinstance(value, Fraction) and value.denominator == 1:
+        return value.numerator
+    return value
+
+
+def apply(sign: Sign, left: Exact, right: Exact) -> Exact:
+    """Return `left sign right`, exactly. Raises `NoValue` for a division by zero."""
+    match sign:
+        case Sign.PLUS:
+            return exact(left + right)
+        case Sign.MINUS:
+            return exact(left - right)
+        case Sign.TIMES:
+            return exact(left * right)
+        case Sign.OVER:
+            if right == 0:
+                raise NoValue("division by zero")
+            return exact(Fraction(left) / right)
+
+
+def value_of(expression: Expression) -> Exact:
+    """Return the exact value. Raises `NoValue` for a blank or a division by zero."""
+    if isinstance(expression, Blank):
+        raise NoValue("a blank has no value")
+    if isinstance(expression, Operation):
+        left, right = value_of(expression.left), value_of(expression.right)
+        return apply(expression.sign, left, right)
+    return exact(expression)
+
+
+def is_true(equation: Equation) -> bool | None:
+    """Tell whether both sides are equal; None where either has no value."""
+    try:
+        return value_of(equation.left) == value_of(equation.right)
+    except NoValue:
+        return None
+
+
+def leaves(expression: Expression) -> Iterator[Exact | Blank]:
+    """Yield every number and blank of an expression, from left to right."""
+    if isinstance(expression, Operation):
+        yield from leaves(expression.left)
+        yield from leaves(expression.right)
+    else:
+        yield expression
+
+
+def blanks(problem: Problem) -> int:
+    """Count the blanks of an expression or an equation."""
+    if isinstance(problem, Equation):
+        return blanks(problem.left) + blanks(problem.right)
+    return sum(leaf is BLANK for leaf in leaves(problem))
+
+
+def signed_terms(expression: Expression) -> tuple[tuple[Sign, Exact | Blank], ...] | None:
+    """Return the terms of a sum or difference in order, each with its sign.
+
+    `58 + 47 - 38` gives plus 58, plus 47, minus 38. None where a multiplication or a division
+    is in it, or a bracket on the right of a sign.
+    """
+    if not isinstance(expression, Operation):
+        return ((Sign.PLUS, expression),)
+    if expression.sign not in (Sign.PLUS, Sign.MINUS) or isinstance(expression.right, Operation):
+        return None
+    before = signed_terms(expression.left)
+    return None if before is None else (*before, (expression.sign, expression.right))
+
+
+def chain(first: Expression, *rest: tuple[Sign, Expression]) -> Expression:
+    """Build an expression nested to the left: the inverse of `signed_terms`."""
+    whole = first
+    for sign, part in rest:
+        whole = Operation(sign, whole, part)
+    return whole
+
+
+def solve(problem: Problem) -> Exact:
+    """Return the answer: the value of an expression, or the number that fills the one blank.
+
+    Raises `NoValue` where there is none (no value, no blank, more than one, or a blank that any
+    number or no number fills).
+    """
+    if not isinstance(problem, Equation):
+        return value_of(problem)
+    if blanks(problem) != 1:
+        raise NoValue("an equation to solve has exactly one blank")
+    if blanks(problem.left):
+        return _undo(problem.left, value_of(problem.right))
+    return _undo(problem.right, value_of(problem.left))
+
+
+_OPPOSITE = {
+    Sign.PLUS: Sign.MINUS,
+    Sign.MINUS: Sign.PLUS,
+    Sign.TIMES: Sign.OVER,
+    Sign.OVER: Sign.TIMES,
+}
+
+
+def _undo(expression: Expression, total: Exact) -> Exact:
+    """Find the blank's value, given what the expression around it comes to."""
+    if not isinstance(expression, Operation):
+        return total
+    sign = expression.sign
+    if blanks(expression.left):
+        return _undo(expression.left, apply(_OPPOSITE[sign], total, value_of(expression.right)))
+    left = value_of(expression.left)
+    if sign in (Sign.PLUS, Sign.TIMES):
+        return _undo(expression.right, apply(_OPPOSITE[sign], total, left))
+    return _undo(expression.right, apply(sign, left, total))

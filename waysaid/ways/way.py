@@ -1,0 +1,45 @@
+"""A way: one worked derivation of one family."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from waysaid.number import Equation, Exact
+from waysaid.ways.step import Step
+
+
+class Family(StrEnum):
+    """The families of ways for sums and differences; the slugs are in files and never change."""
+
+    COUNTING = "counting"
+    KNOWN_FACT = "known-fact"
+    NEAR_DOUBLE = "near-double"
+    BRIDGE = "bridge"
+    JUMP = "jump"
+    SPLIT = "split"
+    SPLIT_THEN_JUMP = "split-then-jump"
+    ADJUST = "adjust"
+    GIVE_AND_TAKE = "give-and-take"
+    SHIFT_BOTH = "shift-both"
+    ADD_UP = "add-up"
+    PARTNERS = "partners"
+    COLUMN = "column"
+    THINK_ADD = "think-add"
+
+
+@dataclass(frozen=True, slots=True)
+class Leans:
+    """What a way leans on: facts that must be known, and friendly numbers it goes through."""
+
+    facts: tuple[Equation, ...] = ()
+    friendly: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One worked derivation: `variant` is a slug that tells ways of one family apart."""
+
+    family: Family
+    variant: str
+    steps: tuple[Step, ...]
+    answer: Exact
+    leans: Leans = Leans()
