@@ -6,6 +6,7 @@ Every character of the board's web font is in it. Run `.venv/bin/python scripts/
 import sys
 
 from fontTools.ttLib import TTFont
+
 from fonts import SOURCES, characters
 
 
