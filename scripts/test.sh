@@ -1,0 +1,8 @@
+#!/usr/bin/env bash
+# All that CI runs: set up from nothing, style, layers, types, every test.
+set -euo pipefail
+source "$(dirname "$0")/common.sh"
+
+scripts/setup.sh all
+scripts/lint.sh
+exec env WAYSAID_COUNTS=test "$PY" -m pytest -n 2 --dist loadfile "$@"
