@@ -1,0 +1,178 @@
+"""Links between two problems of one form: what changed, and what the answer did.
+
+Two sums are compared as bags of signed numbers, so that 16 + 29 is seen beside 30 + 15.
+"""
+
+from collections.abc import Iterator
+
+from waysaid.number import Exact, Sign
+from waysaid.strings.link import Link, LinkKind, Saying
+from waysaid.strings.show import change, times
+from waysaid.strings.sight import Sight, Term
+
+Pair = tuple[Term, Term]
+
+
+def changed(first: Sight, second: Sight) -> tuple[Pair, ...] | None:
+    """Pair every given number that changed with what it became; None for unlike forms.
+
+    Numbers of one sign are paired so that they change least, those in the same place first.
+    """
+    if first.form != second.form or not first.terms:
+        return None
+    left, right = _leftovers(first.terms, second.terms)
+    pairs: list[Pair] = []
+    for old in left:
+        fitting = [new for new in right if new.sign is old.sign]
+        new = min(fitting, key=lambda one: (abs(one.size - old.size), one.place != old.place))
+        right.remove(new)
+        pairs.append((old, new))
+    return tuple(pairs)
+
+
+def _leftovers(first: tuple[Term, ...], second: tuple[Term, ...]) -> tuple[list[Term], list[Term]]:
+    """Leave out the numbers that both have, each as often as both have it."""
+    left, right = list(first), list(second)
+    for old in first:
+        twins = [new for new in right if (new.sign, new.size) == (old.sign, old.size)]
+        if twins:
+            left.remove(old)
+            right.remove(next((new for new in twins if new.place == old.place), twins[0]))
+    return left, right
+
+
+def change_links(first: Sight, second: Sight) -> Iterator[Link]:
+    """Yield the links that compare two problems of one form, number by number."""
+    pairs = changed(first, second)
+    if pairs is None:
+        return
+    match len(pairs):
+        case 0:
+            yield from _turned_around(first, second)
+        case 1:
+            yield _one_changes(first, second, pairs[0])
+        case 2:
+            yield from _both_change(first, second, pairs)
+    yield from _scaled(first, second)
+    yield from _friendly_twin(first, second, pairs)
+
+
+def _turned_around(first: Sight, second: Sight) -> Iterator[Link]:
+    if first.problem == second.problem:
+        return
+    marks = tuple((one.at, term.place) for one in (first, second) for term in one.terms)
+    shows = (first.filled, second.filled)
+    yield Link(LinkKind.TURNED_AROUND, (first.at, second.at), shows, Saying.TURNED, (), marks)
+
+
+def _one_changes(first: Sight, second: Sight, pair: Pair) -> Link:
+    old, new = pair
+    by, up = abs(new.size - old.size), new.size > old.size
+    if old.sign is Sign.PLUS:
+        saying = Saying.NUMBER_UP_ANSWER_UP if up else Saying.NUMBER_DOWN_ANSWER_DOWN
+    elif "=" in first.form:
+        saying = Saying.NUMBER_UP_ANSWER_DOWN if up else Saying.NUMBER_DOWN_ANSWER_UP
+    else:
+        saying = Saying.TAKE_MORE if up else Saying.TAKE_LESS
+    return Link(
+        LinkKind.ONE_CHANGES,
+        (first.at, second.at),
+        (change(old.size, new.size), change(first.answer, second.answer)),
+        saying,
+        (old.size, new.size, by),
+        ((first.at, old.place), (second.at, new.place)),
+    )
+
+
+def _both_change(first: Sight, second: Sight, pairs: tuple[Pair, ...]) -> Iterator[Link]:
+    if first.answer != second.answer:
+        return
+    (one, one_new), (other, other_new) = pairs
+    by = abs(one_new.size - one.size)
+    if one.sign is other.sign:
+        giver, taker = (one, other) if one_new.size < one.size else (other, one)
+        saying, numbers = Saying.MOVED, (by, giver.size, taker.size)
+    else:
+        saying = Saying.BOTH_UP if one_new.size > one.size else Saying.BOTH_DOWN
+        numbers = (by, one.size, other.size)
+    yield Link(
+        LinkKind.BOTH_CHANGE,
+        (first.at, second.at),
+        (*(change(old.size, new.size) for old, new in pairs), first.filled, second.filled),
+        saying,
+        numbers,
+        (
+            *((first.at, old.place) for old, _ in pairs),
+            *((second.at, new.place) for _, new in pairs),
+        ),
+    )
+
+
+_SCALES = {
+    10: (LinkKind.TEN_TIMES, Saying.TENS),
+    100: (LinkKind.TEN_TIMES, Saying.HUNDREDS),
+    2: (LinkKind.DOUBLE_HALF, Saying.DOUBLED),
+}
+
+
+def _scaled(first: Sight, second: Sight) -> Iterator[Link]:
+    """Every number ten, a hundred or two times the other problem's, so the answer is too."""
+    for by, (kind, saying) in _SCALES.items():
+        for small, large in ((first, second), (second, first)):
+            if not _times(small.terms, large.terms, by):
+                continue
+            turned = saying is Saying.DOUBLED and small is second
+            yield Link(
+                kind,
+                (first.at, second.at),
+                tuple(times(size, by) for size in (*_sizes(small.terms), small.answer)),
+                Saying.HALVED if turned else saying,
+                _sizes(small.terms),
+                tuple((one.at, term.place) for one in (first, second) for term in one.terms),
+            )
+
+
+def _sizes(terms: tuple[Term, ...]) -> tuple[Exact, ...]:
+    return tuple(term.size for term in terms)
+
+
+def _times(small: tuple[Term, ...], large: tuple[Term, ...], by: int) -> bool:
+    """Tell whether each number is `by` times its fellow, in order or turned around."""
+    few = sorted((term.sign.value, term.size * by) for term in small)
+    many = sorted((term.sign.value, term.size) for term in large)
+    return few == many and any(term.size for term in small)
+
+
+def _friendly_twin(first: Sight, second: Sight, pairs: tuple[Pair, ...]) -> Iterator[Link]:
+    """One of the two is the other with some numbers at their nearest friendly number."""
+    if not pairs:
+        return
+    for twin, other, way in ((first, second, 1), (second, first, -1)):
+        moves = [(new, old) if way == 1 else (old, new) for old, new in pairs]
+        if all(friend.size == nearest_friendly(plain.size) for plain, friend in moves):
+            yield Link(
+                LinkKind.FRIENDLY_TWIN,
+                (first.at, second.at),
+                (
+                    *(change(friend.size, plain.size) for plain, friend in moves),
+                    twin.filled,
+                    other.filled,
+                ),
+                Saying.TWIN,
+                tuple(size for plain, friend in moves for size in (friend.size, plain.size)),
+                tuple((twin.at, friend.place) for _, friend in moves),
+            )
+            return
+
+
+def nearest_friendly(number: Exact) -> int | None:
+    """Return the hundred that is less than ten away, else the ten the number lies nearest to.
+
+    None for a number that ends in 0, lies half-way between tens, or is below 5. Our choice.
+    """
+    if not isinstance(number, int) or number < 5 or number % 10 == 0:
+        return None
+    hundred = (number + 50) // 100 * 100
+    if hundred and abs(number - hundred) < 10:
+        return hundred
+    return None if number % 10 == 5 else (number + 5) // 10 * 10

@@ -1,0 +1,81 @@
+"""A link: a true connection between problems of a string."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Literal
+
+from waysaid.number import Exact
+
+Place = int | Literal["answer"]
+"""Where a number stands: its index among the problem's numbers and blanks, or the answer."""
+
+
+class LinkKind(StrEnum):
+    """The kinds of link; the slugs are in files and JSON and never change."""
+
+    SAME_NUMBER = "same-number"
+    SAME_TOTAL = "same-total"
+    ONE_CHANGES = "one-changes"
+    BOTH_CHANGE = "both-change"
+    FRIENDLY_TWIN = "friendly-twin"
+    INSIDE_A_WAY = "inside-a-way"
+    TURNED_AROUND = "turned-around"
+    OPPOSITE = "opposite"
+    TEN_TIMES = "ten-times"
+    DOUBLE_HALF = "double-half"
+    FEEDS_NEXT = "feeds-next"
+    PATTERN = "pattern"
+
+
+class Saying(StrEnum):
+    """The sentences a link can be said in; some kinds have several."""
+
+    NUMBER_BACK = "number-back"
+    TOTAL_BACK = "total-back"
+    NUMBER_UP_ANSWER_UP = "number-up-answer-up"
+    NUMBER_DOWN_ANSWER_DOWN = "number-down-answer-down"
+    NUMBER_UP_ANSWER_DOWN = "number-up-answer-down"
+    NUMBER_DOWN_ANSWER_UP = "number-down-answer-up"
+    TAKE_MORE = "take-more"
+    TAKE_LESS = "take-less"
+    MOVED = "moved"
+    BOTH_UP = "both-up"
+    BOTH_DOWN = "both-down"
+    TWIN = "twin"
+    INSIDE = "inside"
+    TURNED = "turned"
+    UNDOES = "undoes"
+    SAME_THREE = "same-three"
+    TENS = "tens"
+    HUNDREDS = "hundreds"
+    DOUBLED = "doubled"
+    HALVED = "halved"
+    FEEDS = "feeds"
+    MOVES_EACH_TIME = "moves-each-time"
+    ALIKE_EACH_TIME = "alike-each-time"
+    UP_AND_UP = "up-and-up"
+    DOWN_AND_DOWN = "down-and-down"
+    UP_AND_DOWN = "up-and-down"
+    DOWN_AND_UP = "down-and-up"
+    ALL_UP = "all-up"
+    ALL_DOWN = "all-down"
+    ALL_STAY = "all-stay"
+    ANSWERS_UP = "answers-up"
+    ANSWERS_DOWN = "answers-down"
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """One true connection.
+
+    `between` holds the indexes of the problems, rising; `shows` true equations that witness the
+    claim, as plain text; `saying` and `numbers` what `link_says` puts into words; `marks` the
+    numbers it is about, each as (problem index, place).
+    """
+
+    kind: LinkKind
+    between: tuple[int, ...]
+    shows: tuple[str, ...]
+    saying: Saying
+    numbers: tuple[Exact, ...] = ()
+    marks: tuple[tuple[int, Place], ...] = ()

@@ -1,0 +1,85 @@
+"""Links between two problems of any form: by their answer, their three numbers, or a way."""
+
+from collections.abc import Iterator
+
+from waysaid.number import BLANK, Equation
+from waysaid.strings.leaf import leaves_of
+from waysaid.strings.link import Link, LinkKind, Place, Saying
+from waysaid.strings.sight import Sight
+from waysaid.ways import Family, Way
+
+
+def meet_links(first: Sight, second: Sight) -> Iterator[Link]:
+    """Yield the links of two problems, whatever their forms, the earlier one first."""
+    yield from _opposite(first, second)
+    yield from _feeds(first, second)
+
+
+def answer_place(sight: Sight) -> Place:
+    """Return where the answer stands: the blank of an equation, else after the problem."""
+    if isinstance(sight.problem, Equation):
+        given = leaves_of(sight.problem)
+        return given.index(BLANK)
+    return "answer"
+
+
+def _opposite(first: Sight, second: Sight) -> Iterator[Link]:
+    """The same two parts and whole, seen from another side."""
+    one, other = first.fact, second.fact
+    if one is None or other is None or one.parts != other.parts or one.whole != other.whole:
+        return
+    if first.problem == second.problem:
+        return
+    turned = first.form == second.form and one.adds and other.adds
+    if turned and first.answer == second.answer:
+        return
+    saying = Saying.UNDOES if one.adds != other.adds else Saying.SAME_THREE
+    yield Link(
+        LinkKind.OPPOSITE,
+        (first.at, second.at),
+        (first.filled, second.filled),
+        saying,
+        (*one.parts, one.whole),
+        tuple((sight.at, place) for sight in (first, second) for place in _places(sight)),
+    )
+
+
+def _places(sight: Sight) -> tuple[Place, ...]:
+    numbers = tuple(range(len(leaves_of(sight.problem))))
+    return numbers if isinstance(sight.problem, Equation) else (*numbers, "answer")
+
+
+def _feeds(first: Sight, second: Sight) -> Iterator[Link]:
+    """The earlier problem's answer is a number of the later one."""
+    given = leaves_of(second.problem)
+    if first.answer in given:
+        yield Link(
+            LinkKind.FEEDS_NEXT,
+            (first.at, second.at),
+            (first.filled, second.filled),
+            Saying.FEEDS,
+            (first.answer,),
+            ((first.at, answer_place(first)), (second.at, given.index(first.answer))),
+        )
+
+
+_NOT_INSIDE = frozenset({Family.KNOWN_FACT, Family.COUNTING})
+"""Ways whose steps are no smaller problem of their own. Our choice."""
+
+
+def inside_link(part: Sight, whole: Sight, whole_ways: tuple[Way, ...]) -> Link | None:
+    """Return the link by which one problem is a step of the other's best way that has it."""
+    if isinstance(part.problem, Equation) or part.filled == whole.filled:
+        return None
+    for way in whole_ways:
+        steps = tuple(step.text for step in way.steps)
+        if way.family not in _NOT_INSIDE and part.filled in steps:
+            return Link(
+                LinkKind.INSIDE_A_WAY,
+                (min(part.at, whole.at), max(part.at, whole.at)),
+                steps,
+                Saying.INSIDE,
+                (part.at + 1, whole.at + 1),
+                tuple((part.at, place) for place in _places(part)),
+            )
+    return None
