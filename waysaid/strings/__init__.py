@@ -1,6 +1,6 @@
 """A string of problems: what connects them, what if they all changed, and strings to start from."""
 
-from waysaid.strings.change import Change, Refusal, Unchangeable, what_if
+from waysaid.strings.change import Change, ChangeError, Refusal, what_if
 from waysaid.strings.leaf import leaves_of, with_leaves
 from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.link_words import link_question, link_says
@@ -9,12 +9,12 @@ from waysaid.strings.links import MOST, links
 __all__ = [
     "MOST",
     "Change",
+    "ChangeError",
     "Link",
     "LinkKind",
     "Place",
     "Refusal",
     "Saying",
-    "Unchangeable",
     "leaves_of",
     "link_question",
     "link_says",

@@ -60,7 +60,7 @@ _SENTENCES = {
 
 
 @dataclass(frozen=True, slots=True)
-class Unchangeable(ValueError):
+class ChangeError(ValueError):
     """Raised for a change that cannot be made; rows and places are counted from 0 here."""
 
     why: Refusal
@@ -82,7 +82,7 @@ class Unchangeable(ValueError):
 def what_if(problems: Sequence[Problem], change: Change) -> tuple[Problem, ...]:
     """Return the string with the change made at every place of it, in the same order.
 
-    Signs and blanks stay. Raises `Unchangeable` where a place does not exist or is a blank, a
+    Signs and blanks stay. Raises `ChangeError` where a place does not exist or is a blank, a
     number would go below 0, or an answer would leave 0 to `LARGEST_ANSWER`.
     """
     _check_rows(problems, change)
@@ -92,7 +92,7 @@ def what_if(problems: Sequence[Problem], change: Change) -> tuple[Problem, ...]:
 def _check_rows(problems: Sequence[Problem], change: Change) -> None:
     for row, place in sorted(change.places):
         if not 0 <= row < len(problems) or not 0 <= place < len(leaves_of(problems[row])):
-            raise Unchangeable(Refusal.NO_PLACE, row, place)
+            raise ChangeError(Refusal.NO_PLACE, row, place)
 
 
 def _changed(row: int, problem: Problem, change: Change) -> Problem:
@@ -104,14 +104,14 @@ def _changed(row: int, problem: Problem, change: Change) -> Problem:
         if place not in places:
             new.append(leaf)
         elif isinstance(leaf, Blank):
-            raise Unchangeable(Refusal.BLANK, row, place, problem)
+            raise ChangeError(Refusal.BLANK, row, place, problem)
         elif leaf + change.amount < 0:
-            raise Unchangeable(Refusal.BELOW_ZERO, row, place, problem)
+            raise ChangeError(Refusal.BELOW_ZERO, row, place, problem)
         else:
             new.append(exact(leaf + change.amount))
     changed = with_leaves(problem, new)
     if not _answer_fits(changed):
-        raise Unchangeable(Refusal.ANSWER_OUTSIDE, row, min(places), problem)
+        raise ChangeError(Refusal.ANSWER_OUTSIDE, row, min(places), problem)
     return changed
 
 

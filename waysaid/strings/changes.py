@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from waysaid.number import Exact, Sign
 from waysaid.strings.link import Link, LinkKind, Saying
-from waysaid.strings.show import change, times
+from waysaid.strings.show import change, gap, times
 from waysaid.strings.sight import Sight, Term
 
 Pair = tuple[Term, Term]
@@ -24,7 +24,7 @@ def changed(first: Sight, second: Sight) -> tuple[Pair, ...] | None:
     pairs: list[Pair] = []
     for old in left:
         fitting = [new for new in right if new.sign is old.sign]
-        new = min(fitting, key=lambda one: (abs(one.size - old.size), one.place != old.place))
+        new = min(fitting, key=lambda one: (gap(one.size, old.size), one.place != old.place))
         right.remove(new)
         pairs.append((old, new))
     return tuple(pairs)
@@ -67,7 +67,7 @@ def _turned_around(first: Sight, second: Sight) -> Iterator[Link]:
 
 def _one_changes(first: Sight, second: Sight, pair: Pair) -> Link:
     old, new = pair
-    by, up = abs(new.size - old.size), new.size > old.size
+    by, up = gap(old.size, new.size), new.size > old.size
     if old.sign is Sign.PLUS:
         saying = Saying.NUMBER_UP_ANSWER_UP if up else Saying.NUMBER_DOWN_ANSWER_DOWN
     elif "=" in first.form:
@@ -87,8 +87,8 @@ def _one_changes(first: Sight, second: Sight, pair: Pair) -> Link:
 def _both_change(first: Sight, second: Sight, pairs: tuple[Pair, ...]) -> Iterator[Link]:
     if first.answer != second.answer:
         return
-    (one, one_new), (other, other_new) = pairs
-    by = abs(one_new.size - one.size)
+    (one, one_new), (other, _) = pairs
+    by = gap(one.size, one_new.size)
     if one.sign is other.sign:
         giver, taker = (one, other) if one_new.size < one.size else (other, one)
         saying, numbers = Saying.MOVED, (by, giver.size, taker.size)
@@ -116,7 +116,7 @@ _SCALES = {
 
 
 def _scaled(first: Sight, second: Sight) -> Iterator[Link]:
-    """Every number ten, a hundred or two times the other problem's, so the answer is too."""
+    """Yield a link where every number is ten, a hundred or two times the other's."""
     for by, (kind, saying) in _SCALES.items():
         for small, large in ((first, second), (second, first)):
             if not _times(small.terms, large.terms, by):
@@ -144,7 +144,7 @@ def _times(small: tuple[Term, ...], large: tuple[Term, ...], by: int) -> bool:
 
 
 def _friendly_twin(first: Sight, second: Sight, pairs: tuple[Pair, ...]) -> Iterator[Link]:
-    """One of the two is the other with some numbers at their nearest friendly number."""
+    """Yield a link where one is the other with some numbers at their nearest friendly number."""
     if not pairs:
         return
     for twin, other, way in ((first, second, 1), (second, first, -1)):

@@ -8,7 +8,7 @@ from waysaid.number import Blank, Exact
 from waysaid.strings.leaf import leaves_of
 from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.meets import answer_place
-from waysaid.strings.show import change
+from waysaid.strings.show import change, gap
 from waysaid.strings.sight import Sight
 
 SHORTEST = 3
@@ -117,13 +117,13 @@ def _rule_said(
 ) -> tuple[Saying, tuple[Exact, ...]]:
     by, answer_by = rule.by[moving[0]], rule.answer_by
     if len(moving) == 1:
-        return _ONE_MOVES[by > 0, answer_by > 0], (abs(by),)
+        return _ONE_MOVES[by > 0, answer_by > 0], (gap(by, 0),)
     if answer_by:
-        return (Saying.ALL_UP if answer_by > 0 else Saying.ALL_DOWN), (abs(answer_by),)
+        return (Saying.ALL_UP if answer_by > 0 else Saying.ALL_DOWN), (gap(answer_by, 0),)
     if len(moving) > 2:
         return Saying.ALL_STAY, ()
     alike = first.terms[moving[0]].sign is not first.terms[moving[1]].sign
-    return (Saying.ALIKE_EACH_TIME if alike else Saying.MOVES_EACH_TIME), (abs(by),)
+    return (Saying.ALIKE_EACH_TIME if alike else Saying.MOVES_EACH_TIME), (gap(by, 0),)
 
 
 def _answer_pattern(run: Sequence[Sight], by: Exact) -> Link:
@@ -135,6 +135,6 @@ def _answer_pattern(run: Sequence[Sight], by: Exact) -> Link:
             *(change(old.answer, new.answer) for old, new in pairwise(run)),
         ),
         Saying.ANSWERS_UP if by > 0 else Saying.ANSWERS_DOWN,
-        (abs(by),),
+        (gap(by, 0),),
         tuple((one.at, answer_place(one)) for one in run),
     )

@@ -24,7 +24,7 @@ def answer_place(sight: Sight) -> Place:
 
 
 def _opposite(first: Sight, second: Sight) -> Iterator[Link]:
-    """The same two parts and whole, seen from another side."""
+    """Yield a link where two parts and their whole come back, seen from another side."""
     one, other = first.fact, second.fact
     if one is None or other is None or one.parts != other.parts or one.whole != other.whole:
         return
@@ -50,7 +50,7 @@ def _places(sight: Sight) -> tuple[Place, ...]:
 
 
 def _feeds(first: Sight, second: Sight) -> Iterator[Link]:
-    """The earlier problem's answer is a number of the later one."""
+    """Yield a link where the earlier problem's answer is a number of the later one."""
     given = leaves_of(second.problem)
     if first.answer in given:
         yield Link(
