@@ -1,0 +1,1 @@
+"""Ways to add two numbers, a module a way."""

@@ -1,0 +1,67 @@
+"""What the steps of a way lean on: facts to know and friendly numbers to go through."""
+
+from collections.abc import Iterator, Sequence
+
+from waysaid.number import Equation, Operation, Sign
+from waysaid.ways.place import is_friendly
+from waysaid.ways.step import Kind, Step
+from waysaid.ways.way import Leans
+
+_FACTS = {
+    (sign, left, right): Equation(
+        Operation(sign, left, right), left + right if sign is Sign.PLUS else left - right
+    )
+    for sign in (Sign.PLUS, Sign.MINUS)
+    for left in range(20)
+    for right in range(1, 10)
+    if sign is Sign.MINUS or left < 10
+}
+"""Sums of two single digits, and what takes a digit from a number below 20."""
+
+
+def leans_of(steps: Sequence[Step]) -> Leans:
+    """Return the facts in the order they are needed, and the friendly numbers gone through.
+
+    A fact of tens or hundreds is given by its digits: 30 + 20 leans on 3 + 2.
+    """
+    facts: dict[Equation, None] = {}
+    friendly: dict[int, None] = {}
+    for place, step in enumerate(steps):
+        facts.update(dict.fromkeys(_facts(step)))
+        result = step.equation.right
+        if isinstance(result, int) and result > 0 and place + 1 < len(steps):
+            if is_friendly(result):
+                friendly[result] = None
+            if steps[place + 1].kind is Kind.MEND:
+                friendly.update(dict.fromkeys(_friendly_operands(step)))
+    return Leans(tuple(facts), tuple(friendly))
+
+
+def _facts(step: Step) -> Iterator[Equation]:
+    """Yield the digit facts of `left sign right`, column by column from the ones."""
+    whole = step.equation.left
+    if step.kind is Kind.COUNT or not isinstance(whole, Operation):
+        return
+    left, right, sign = whole.left, whole.right, whole.sign
+    if not isinstance(left, int) or not isinstance(right, int) or sign not in _SIGNS:
+        return
+    left, right = abs(left), abs(right)
+    while right:
+        left, from_left = divmod(left, 10)
+        right, from_right = divmod(right, 10)
+        if sign is Sign.MINUS and from_left < from_right and left:
+            from_left += 10
+            left -= 1
+        if from_left and from_right:
+            yield _FACTS[sign, from_left, from_right]
+
+
+_SIGNS = (Sign.PLUS, Sign.MINUS)
+
+
+def _friendly_operands(step: Step) -> Iterator[int]:
+    whole = step.equation.left
+    if isinstance(whole, Operation):
+        for number in (whole.left, whole.right):
+            if isinstance(number, int) and number and is_friendly(number):
+                yield number

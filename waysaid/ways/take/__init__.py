@@ -1,0 +1,1 @@
+"""Ways to find a difference, a module a way."""

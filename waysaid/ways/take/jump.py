@@ -1,0 +1,29 @@
+"""Jump: the whole stays whole, the other number goes off in place-value pieces."""
+
+from collections.abc import Iterator
+
+from waysaid.ways.place import chunks, pieces
+from waysaid.ways.plan import Plan, hops
+from waysaid.ways.shape import Difference
+
+MOST_TENS = 5
+"""The most single tens a child would go back by; our choice."""
+
+
+def plans(problem: Difference) -> Iterator[Plan]:
+    """Yield the ways to take the part off piece by piece."""
+    whole, part = problem.whole, problem.part
+    parts = tuple(-piece for piece in pieces(part))
+    if len(parts) < 2:
+        return
+    yield "tens-first", hops(whole, *parts)
+    if (whole + parts[-1]) % 10 or whole % 10 == 0:
+        yield "ones-first", hops(whole, *reversed(parts))
+    tens, ones = part // 10, part % 10
+    if ones and 1 < tens <= MOST_TENS:
+        yield "tens-one-by-one", hops(whole, *([-10] * tens), -ones)
+    down = whole % 10
+    if 0 < down < ones:
+        yield "tens-then-bridge", hops(whole, *parts[:-1], -down, down - ones)
+    for slug, (lot, rest) in chunks(part):
+        yield slug, hops(whole, -lot, -rest)
