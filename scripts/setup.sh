@@ -42,7 +42,7 @@ install() {
         --compile-bytecode "${arguments[@]}" 2>/dev/null; then
         return
     fi
-    "$PY" -m pip install -q --disable-pip-version-check --no-input --require-hashes --no-deps \
+    "$PY" -m pip install -qq --disable-pip-version-check --no-input --require-hashes --no-deps \
         "${arguments[@]}"
 }
 
@@ -60,7 +60,7 @@ install_packages() {
     if [ "$now" = "$wanted" ] || [ "$now" = "dev $(fingerprint requirements/dev.txt)" ]; then return; fi
     say "Installing the packages of ${locks[*]} into $VENV."
     install "${locks[@]}"
-    "$PY" -m pip install -q --disable-pip-version-check --no-input --no-deps \
+    "$PY" -m pip install -qq --disable-pip-version-check --no-input --no-deps \
         --no-build-isolation -e .
     echo "$wanted" >"$STAMP"
 }
