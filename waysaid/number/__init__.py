@@ -1,6 +1,6 @@
 """Exact numbers, expressions and equations; read, print and say them."""
 
-from waysaid.number.errors import Unreadable
+from waysaid.number.errors import DEEPEST, LONGEST, MOST_DIGITS, RULES, Reason, Rule, Unreadable
 from waysaid.number.expression import (
     BLANK,
     Blank,
@@ -15,37 +15,50 @@ from waysaid.number.expression import (
     blanks,
     chain,
     exact,
+    fill,
     is_true,
     leaves,
     signed_terms,
     solve,
     value_of,
 )
+from waysaid.number.language import Language
 from waysaid.number.parse import parse, parse_equation, parse_expression
 from waysaid.number.text import Print, number_text, sign_text, text
+from waysaid.number.words import number_words, say
 
 __all__ = [
     "BLANK",
+    "DEEPEST",
+    "LONGEST",
+    "MOST_DIGITS",
+    "RULES",
     "Blank",
     "Equation",
     "Exact",
     "Expression",
+    "Language",
     "NoValue",
     "Operation",
     "Print",
     "Problem",
+    "Reason",
+    "Rule",
     "Sign",
     "Unreadable",
     "apply",
     "blanks",
     "chain",
     "exact",
+    "fill",
     "is_true",
     "leaves",
     "number_text",
+    "number_words",
     "parse",
     "parse_equation",
     "parse_expression",
+    "say",
     "sign_text",
     "signed_terms",
     "solve",

@@ -54,7 +54,7 @@ class Equation:
 Problem = Expression | Equation
 
 
-class NoValue(ValueError):
+class NoValue(ValueError):  # noqa: N818  the name says what went wrong
     """Raised where an expression has no value: a blank in it, or a division by zero."""
 
 
@@ -147,8 +147,24 @@ def solve(problem: Problem) -> Exact:
     if blanks(problem) != 1:
         raise NoValue("an equation to solve has exactly one blank")
     if blanks(problem.left):
-        return _undo(problem.left, value_of(problem.right))
-    return _undo(problem.right, value_of(problem.left))
+        found = _undo(problem.left, value_of(problem.right))
+    else:
+        found = _undo(problem.right, value_of(problem.left))
+    if not is_true(fill(problem, found)):
+        raise NoValue("no number fills the blank")
+    return found
+
+
+def fill(problem: Equation, value: Exact) -> Equation:
+    """Return the equation with the value in every blank."""
+    return Equation(_filled(problem.left, value), _filled(problem.right, value))
+
+
+def _filled(expression: Expression, value: Exact) -> Expression:
+    if isinstance(expression, Operation):
+        left, right = _filled(expression.left, value), _filled(expression.right, value)
+        return Operation(expression.sign, left, right)
+    return value if isinstance(expression, Blank) else expression
 
 
 _OPPOSITE = {

@@ -62,9 +62,11 @@ def _operation(operation: Operation, style: Print) -> str:
 def _inside(part: Expression, sign: Sign, right: bool, style: Print) -> str:
     """Print one side of an operation, in brackets where leaving them out would change it."""
     plain = text(part, style)
+    return f"({plain})" if bracketed(part, sign, right) else plain
+
+
+def bracketed(part: Expression, sign: Sign, right: bool) -> bool:
+    """Tell whether the part needs brackets on that side of the sign: `10 - (3 + 2)`, `3 - (-5)`."""
     if isinstance(part, Operation):
-        needs = _WEIGHT[part.sign] < _WEIGHT[sign] or (right and _WEIGHT[part.sign] == _WEIGHT[sign])
-        return f"({plain})" if needs else plain
-    if isinstance(part, (int, Fraction)) and part < 0 and right:
-        return f"({plain})"
-    return plain
+        return _WEIGHT[part.sign] < _WEIGHT[sign] + right
+    return right and isinstance(part, (int, Fraction)) and part < 0

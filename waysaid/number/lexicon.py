@@ -1,0 +1,105 @@
+"""The words for numbers and signs, as data: one `Lexicon` a language."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from waysaid.number.expression import Sign
+from waysaid.number.language import Language
+
+
+@dataclass(frozen=True, slots=True)
+class Lexicon:
+    """What one language calls numbers, signs and brackets.
+
+    `small` are the words with no rule, from zero; `tens[3]` is thirty; `parts[4]` a quarter.
+    """
+
+    small: tuple[str, ...]
+    tens: tuple[str, ...]
+    parts: Mapping[int, str]
+    signs: Mapping[Sign, str]
+    equals: str
+    blank: str
+    negative: str
+    join: str
+    over: str
+    opening: str
+    closing: str
+    hundreds: tuple[str, ...] = ()
+    plurals: Mapping[str, str] = field(default_factory=dict)
+
+
+def _row(words: str) -> tuple[str, ...]:
+    return tuple(words.split())
+
+
+def _parts(names: str, last: int, *others: int) -> dict[int, str]:
+    """Name the parts by their bottom numbers: 2 to `last`, then the others."""
+    return dict(zip((*range(2, last + 1), *others), _row(names), strict=True))
+
+
+_ENGLISH = Lexicon(
+    small=_row(
+        "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen"
+        " fifteen sixteen seventeen eighteen nineteen"
+    ),
+    tens=_row("_ ten twenty thirty forty fifty sixty seventy eighty ninety"),
+    parts=_parts(
+        "half third quarter fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth"
+        " fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth"
+        " hundredth thousandth",
+        20,
+        100,
+        1000,
+    ),
+    signs={
+        Sign.PLUS: "plus",
+        Sign.MINUS: "minus",
+        Sign.TIMES: "times",
+        Sign.OVER: "divided by",
+    },
+    equals="equals",
+    blank="blank",
+    negative="negative",
+    join="and",
+    over="over",
+    opening="open bracket",
+    closing="close bracket",
+    plurals={"half": "halves"},
+)
+
+_SPANISH = Lexicon(
+    small=_row(
+        "cero uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince"
+        " dieciséis diecisiete dieciocho diecinueve veinte veintiuno veintidós veintitrés"
+        " veinticuatro veinticinco veintiséis veintisiete veintiocho veintinueve"
+    ),
+    tens=_row("_ diez veinte treinta cuarenta cincuenta sesenta setenta ochenta noventa"),
+    hundreds=_row(
+        "_ ciento doscientos trescientos cuatrocientos quinientos seiscientos setecientos"
+        " ochocientos novecientos"
+    ),
+    parts=_parts(
+        "medio tercio cuarto quinto sexto séptimo octavo noveno décimo onceavo doceavo treceavo"
+        " catorceavo quinceavo dieciseisavo diecisieteavo dieciochoavo diecinueveavo veinteavo"
+        " centésimo milésimo",
+        20,
+        100,
+        1000,
+    ),
+    signs={
+        Sign.PLUS: "más",
+        Sign.MINUS: "menos",
+        Sign.TIMES: "por",
+        Sign.OVER: "dividido entre",
+    },
+    equals="es igual a",
+    blank="espacio en blanco",
+    negative="menos",
+    join="y",
+    over="sobre",
+    opening="abre paréntesis",
+    closing="cierra paréntesis",
+)
+
+LEXICONS: Mapping[Language, Lexicon] = {Language.EN: _ENGLISH, Language.ES: _SPANISH}

@@ -1,0 +1,121 @@
+"""Say numbers, expressions and equations in words, for a screen reader.
+
+English leaves the "and" out of one hundred twenty-five, because this tool hears "and" as plus.
+"""
+
+from waysaid.number.expression import (
+    Blank,
+    Equation,
+    Exact,
+    Expression,
+    Operation,
+    Problem,
+    Sign,
+)
+from waysaid.number.language import Language
+from waysaid.number.lexicon import LEXICONS, Lexicon
+from waysaid.number.text import bracketed, number_text
+
+_MILLION = 10**6
+_TOO_LARGE = 10**9
+
+
+def say(problem: Problem, language: Language) -> str:
+    """Return the words: "thirty-seven plus twenty-five", "siete más espacio en blanco ..."."""
+    lexicon = LEXICONS[language]
+    if isinstance(problem, Equation):
+        left, right = say(problem.left, language), say(problem.right, language)
+        return f"{left} {lexicon.equals} {right}"
+    if isinstance(problem, Operation):
+        left = _side(problem.left, problem.sign, False, language)
+        right = _side(problem.right, problem.sign, True, language)
+        return f"{left} {lexicon.signs[problem.sign]} {right}"
+    if isinstance(problem, Blank):
+        return lexicon.blank
+    return number_words(problem, language)
+
+
+def number_words(value: Exact, language: Language) -> str:
+    """Return a number in words; digits where there is no word for it (a billion and above)."""
+    lexicon = LEXICONS[language]
+    if value < 0:
+        return f"{lexicon.negative} {number_words(-value, language)}"
+    if isinstance(value, int):
+        return _whole(value, language)
+    whole, top = divmod(value.numerator, value.denominator)
+    if max(whole, value.denominator) >= _TOO_LARGE:
+        return number_text(value)
+    part = _part(top, value.denominator, language)
+    return f"{_whole(whole, language)} {lexicon.join} {part}" if whole else part
+
+
+def _side(part: Expression, sign: Sign, right: bool, language: Language) -> str:
+    """Say one side of a sign; brackets are said only round an operation."""
+    said = say(part, language)
+    if isinstance(part, Operation) and bracketed(part, sign, right):
+        return f"{LEXICONS[language].opening} {said} {LEXICONS[language].closing}"
+    return said
+
+
+def _whole(value: int, language: Language) -> str:
+    if value >= _TOO_LARGE:
+        return number_text(value)
+    if language is Language.ES:
+        return _spanish(value)
+    return _english(value)
+
+
+def _english(value: int) -> str:
+    words = LEXICONS[Language.EN]
+    if value < 20:
+        return words.small[value]
+    if value < 100:
+        tens, ones = divmod(value, 10)
+        return words.tens[tens] + (f"-{words.small[ones]}" if ones else "")
+    for size, name in ((_MILLION, "million"), (1000, "thousand"), (100, "hundred")):
+        count, rest = divmod(value, size)
+        if count:
+            head = f"{_english(count)} {name}"
+            return f"{head} {_english(rest)}" if rest else head
+    raise AssertionError(value)
+
+
+def _spanish(value: int) -> str:
+    words = LEXICONS[Language.ES]
+    if value < 30:
+        return words.small[value]
+    if value < 100:
+        tens, ones = divmod(value, 10)
+        return words.tens[tens] + (f" y {words.small[ones]}" if ones else "")
+    if value < 1000:
+        count, rest = divmod(value, 100)
+        head = "cien" if value == 100 else words.hundreds[count]
+        return f"{head} {_spanish(rest)}" if rest else head
+    if value < _MILLION:
+        count, rest = divmod(value, 1000)
+        head = "mil" if count == 1 else f"{_before_a_noun(count)} mil"
+    else:
+        count, rest = divmod(value, _MILLION)
+        head = f"{_before_a_noun(count)} {'millón' if count == 1 else 'millones'}"
+    return f"{head} {_spanish(rest)}" if rest else head
+
+
+def _before_a_noun(count: int) -> str:
+    """Return the Spanish number as before a masculine noun: un, veintiún, treinta y un."""
+    said = _spanish(count)
+    if said.endswith("veintiuno"):
+        return said.removesuffix("uno") + "ún"
+    return said.removesuffix("o") if said.endswith("uno") else said
+
+
+def _part(top: int, bottom: int, language: Language) -> str:
+    lexicon = LEXICONS[language]
+    name = lexicon.parts.get(bottom)
+    if name is None:
+        return f"{_whole(top, language)} {lexicon.over} {_whole(bottom, language)}"
+    count = _before_a_noun(top) if language is Language.ES else _english(top)
+    return f"{count} {name if top == 1 else _several(name, lexicon)}"
+
+
+def _several(name: str, lexicon: Lexicon) -> str:
+    return lexicon.plurals.get(name, f"{name}s")
