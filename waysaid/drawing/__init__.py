@@ -1,0 +1,32 @@
+"""A telling, a problem or a string of problems, as shapes and as SVG."""
+
+from waysaid.drawing.draw import draw, nearest, suits, tiles_needed
+from waysaid.drawing.equations import equation_rows, lines
+from waysaid.drawing.metrics import text_width
+from waysaid.drawing.scene import Scene, scene_json
+from waysaid.drawing.shape import Anchor, Box, Dot, Label, Line, Path, Shape
+from waysaid.drawing.svg import svg
+from waysaid.drawing.telling import Frame, Picture, Telling
+
+__all__ = [
+    "Anchor",
+    "Box",
+    "Dot",
+    "Frame",
+    "Label",
+    "Line",
+    "Path",
+    "Picture",
+    "Scene",
+    "Shape",
+    "Telling",
+    "draw",
+    "equation_rows",
+    "lines",
+    "nearest",
+    "scene_json",
+    "suits",
+    "svg",
+    "text_width",
+    "tiles_needed",
+]

@@ -1,0 +1,191 @@
+"""A told way as hops along a line: what starts where, and which numbers were said.
+
+A way is a story for a line when each hop starts where the one before it ended. Steps that only
+say how a number was opened or what is left over (split, the other half of a give and take) are
+no hops; the sum of the hops (gather) is kept apart, and so is the gap of a shift.
+"""
+
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from waysaid.drawing.telling import Telling
+from waysaid.number import (
+    BLANK,
+    Blank,
+    Exact,
+    Print,
+    Sign,
+    apply,
+    number_text,
+    sign_text,
+    signed_terms,
+)
+from waysaid.ways import Kind, Step
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A number of the telling; `said` tells whether it may be written."""
+
+    value: Exact
+    said: bool
+
+    @property
+    def text(self) -> str:
+        """The number as people read it; nothing where nobody said it."""
+        return number_text(self.value, Print.TRUE) if self.said else ""
+
+
+@dataclass(frozen=True, slots=True)
+class Hop:
+    """One hop: where from, by how much, and where to, as told (true or not)."""
+
+    start: Mark
+    sign: Sign
+    amount: Mark
+    end: Mark
+    sign_said: bool
+
+    @property
+    def label(self) -> str:
+        """What is written on the hop: `+3`, `3` where the sign was not said, or nothing."""
+        sign = sign_text(self.sign, Print.TRUE) if self.sign_said else ""
+        return f"{sign}{self.amount.text}" if self.amount.said else ""
+
+    @property
+    def forward(self) -> bool:
+        """Whether it goes to the right."""
+        return self.end.value > self.start.value
+
+    @property
+    def still(self) -> bool:
+        """Whether it ends where it started."""
+        return self.end.value == self.start.value
+
+
+@dataclass(frozen=True, slots=True)
+class Gap:
+    """A stretch of the line marked over the hops, and what is written on it."""
+
+    low: Mark
+    high: Mark
+    label: str
+
+
+@dataclass(frozen=True, slots=True)
+class Story:
+    """The hops in the order told, and the gaps marked over them, lowest first."""
+
+    hops: tuple[Hop, ...]
+    gaps: tuple[Gap, ...] = ()
+
+
+_Told = list[tuple[Step, tuple[Hop, ...]]]
+
+
+def story_of(telling: Telling) -> Story | None:
+    """Return the told steps as hops along a line; None where they are no such story."""
+    told = [
+        (step, hops_of(step, telling.unsaid(place))) for place, step in enumerate(telling.steps)
+    ]
+    if any(step.kind is Kind.SHIFT for step, _ in told):
+        return _shifted(told)
+    chain: list[Hop] = []
+    for place, (step, hops) in enumerate(told):
+        if step.kind in (Kind.SPLIT, Kind.GATHER):
+            continue
+        if step.kind is Kind.MOVE and not _goes_on(hops, told[place + 1 :]):
+            continue
+        joined = _joined(chain, hops)
+        if not joined:
+            return None
+        chain.extend(joined)
+    if not chain or any(hop.still for hop in chain):
+        return None
+    return Story(tuple(chain), _gathered(told, chain))
+
+
+def _goes_on(hops: tuple[Hop, ...], later: _Told) -> bool:
+    """Tell whether a later hop starts where this one ends."""
+    starts = {more[0].start.value for _, more in later if more}
+    return bool(hops) and hops[-1].end.value in starts
+
+
+def _joined(chain: list[Hop], hops: tuple[Hop, ...]) -> tuple[Hop, ...]:
+    """Return the hops if they go on from the chain, turned round where 5 + 57 was said for it."""
+    if not chain or not hops or hops[0].start.value == chain[-1].end.value:
+        return hops
+    first = hops[0]
+    if first.sign is Sign.PLUS and first.amount.value == chain[-1].end.value:
+        return (replace(first, start=first.amount, amount=first.start), *hops[1:])
+    return ()
+
+
+def hops_of(step: Step, unsaid: frozenset[str]) -> tuple[Hop, ...]:
+    """Return `a + b = c` as one hop, `a + b + c = d` as two; none where it is no such equation."""
+    terms = signed_terms(step.equation.left)
+    result = step.equation.right
+    if terms is None or len(terms) < 2 or not isinstance(result, (int, Fraction, Blank)):
+        return ()
+    marks = _filled(terms, result)
+    if not marks:
+        return ()
+    here = replace(marks[0], said=marks[0].said and "left" not in unsaid)
+    made: list[Hop] = []
+    for (sign, _), amount in zip(terms[1:], marks[1:], strict=True):
+        there = Mark(apply(sign, here.value, amount.value), False)
+        made.append(Hop(here, sign, amount, there, True))
+        here = there
+    last = made[-1]
+    amount = replace(last.amount, said=last.amount.said and "right" not in unsaid)
+    end = last.end if isinstance(result, Blank) else Mark(result, "result" not in unsaid)
+    made[-1] = Hop(last.start, last.sign, amount, end, "op" not in unsaid)
+    return tuple(made)
+
+
+def _filled(
+    terms: tuple[tuple[Sign, Exact | Blank], ...], result: Exact | Blank
+) -> tuple[Mark, ...]:
+    """Return the terms as marks, one blank among them filled in unsaid by what the step makes."""
+    known: Exact = 0
+    for sign, leaf in terms:
+        known = known if isinstance(leaf, Blank) else apply(sign, known, leaf)
+    empty = sum(leaf is BLANK for _, leaf in terms)
+    if empty > 1 or (empty and isinstance(result, Blank)):
+        return ()
+    total = known if isinstance(result, Blank) else result
+    return tuple(
+        Mark(apply(sign, 0, total - known), False) if isinstance(leaf, Blank) else Mark(leaf, True)
+        for sign, leaf in terms
+    )
+
+
+def _gathered(told: _Told, chain: list[Hop]) -> tuple[Gap, ...]:
+    """Return the stretch that the hops cover, with what they make together if that was said."""
+    sums = [hops[-1].end.text for step, hops in told if step.kind is Kind.GATHER and hops]
+    low, high = sorted((chain[0].start, chain[-1].end), key=lambda mark: mark.value)
+    if not sums or not sums[-1] or low.value == high.value:
+        return ()
+    return (Gap(low, high, sums[-1]),)
+
+
+def _shifted(told: _Told) -> Story | None:
+    """Return both shifts as hops, the new gap over them and the old one over that."""
+    moves: list[Hop] = []
+    gaps: list[Gap] = []
+    for step, hops in told:
+        if len(hops) != 1 or hops[0].still:
+            return None
+        hop = hops[0]
+        if step.kind is Kind.SHIFT:
+            moves.append(hop)
+            continue
+        low, high = sorted((hop.start, hop.amount), key=lambda mark: mark.value)
+        before = {move.end.value: move.start for move in moves}
+        if gaps or hop.sign is not Sign.MINUS or low.value == high.value:
+            return None
+        gaps.append(Gap(low, high, hop.end.text))
+        if low.value in before and high.value in before:
+            old = sorted((before[low.value], before[high.value]), key=lambda mark: mark.value)
+            gaps.append(Gap(old[0], old[1], ""))
+    return Story(tuple(moves), tuple(gaps)) if moves else None

@@ -1,0 +1,115 @@
+"""What a drawing shows, in words: its title and its description, in English and Spanish."""
+
+from waysaid.drawing.telling import Picture
+
+_NAMES = {
+    "en": {
+        Picture.WORDS: "Words",
+        Picture.EQUATIONS: "Equations",
+        Picture.NUMBER_LINE: "Open number line",
+        Picture.NUMBER_BOND: "Number bond",
+        Picture.PLACE_VALUE: "Hundreds, tens and ones",
+        Picture.TEN_FRAME: "Ten frame",
+        Picture.BAR: "Bar",
+    },
+    "es": {
+        Picture.WORDS: "Palabras",
+        Picture.EQUATIONS: "Ecuaciones",
+        Picture.NUMBER_LINE: "Recta numérica abierta",
+        Picture.NUMBER_BOND: "Número y sus partes",
+        Picture.PLACE_VALUE: "Centenas, decenas y unidades",
+        Picture.TEN_FRAME: "Marco de diez",
+        Picture.BAR: "Barra",
+    },
+}
+
+_PHRASES = {
+    "en": {
+        "of": "{picture} for {problem}",
+        "nothing": "Nothing is drawn.",
+        "start": "Start at {number}",
+        "somewhere": "Start at a number that was not said",
+        "hop": "{move} to {number}",
+        "gathered": "the hops together make {number}",
+        "gap": "the gap is {number}",
+        "apart": "{whole} made of {parts}",
+        "pieces": "{number}: {pieces}",
+        "hundreds": "{count} hundreds",
+        "hundred": "1 hundred",
+        "tens": "{count} tens",
+        "ten": "1 ten",
+        "ones": "{count} ones",
+        "one": "1 one",
+        "none": "no pieces",
+        "ring": "ten ones are ringed and make a ten",
+        "open": "a ten is opened into ten ones",
+        "counters": "{count} counters",
+        "crossed": "{count} crossed out",
+        "frame": "Frames of ten",
+        "whole": "whole {number}",
+        "part": "part {number}",
+        "blank": "not said",
+        "and": " and ",
+        "string": "A string of problems",
+        "ringed": "{spots} marked",
+        "joined": "{spots} marked and joined",
+        "row": "row {row}",
+        "number": "{text} in row {row}",
+    },
+    "es": {
+        "of": "{picture} para {problem}",
+        "nothing": "No hay nada dibujado.",
+        "start": "Empieza en {number}",
+        "somewhere": "Empieza en un número que no se dijo",
+        "hop": "{move} hasta {number}",
+        "gathered": "los saltos juntos hacen {number}",
+        "gap": "la distancia es {number}",
+        "apart": "{whole} hecho de {parts}",
+        "pieces": "{number}: {pieces}",
+        "hundreds": "{count} centenas",
+        "hundred": "1 centena",
+        "tens": "{count} decenas",
+        "ten": "1 decena",
+        "ones": "{count} unidades",
+        "one": "1 unidad",
+        "none": "ninguna pieza",
+        "ring": "diez unidades rodeadas hacen una decena",
+        "open": "una decena abierta en diez unidades",
+        "counters": "{count} fichas",
+        "crossed": "{count} tachadas",
+        "frame": "Marcos de diez",
+        "whole": "todo {number}",
+        "part": "parte {number}",
+        "blank": "no dicho",
+        "and": " y ",
+        "string": "Una serie de problemas",
+        "ringed": "{spots} con marca",
+        "joined": "{spots} con marca y unidos",
+        "row": "fila {row}",
+        "number": "{text} en la fila {row}",
+    },
+}
+
+
+def phrase(lang: str, key: str, **parts: object) -> str:
+    """Return one phrase with its parts filled in; English for a language we do not have."""
+    return _PHRASES.get(lang, _PHRASES["en"])[key].format(**parts)
+
+
+def title_of(picture: Picture, problem: str, lang: str) -> str:
+    """Return the title of a drawing: what kind of picture, and of which problem."""
+    name = _NAMES.get(lang, _NAMES["en"])[picture]
+    return phrase(lang, "of", picture=name, problem=problem)
+
+
+def sentence(parts: tuple[str, ...], lang: str) -> str:
+    """Join phrases into one sentence; the one that says that nothing is drawn if there are none."""
+    said = ", ".join(part for part in parts if part)
+    return f"{said[0].upper()}{said[1:]}." if said else phrase(lang, "nothing")
+
+
+def listed(parts: tuple[str, ...], lang: str) -> str:
+    """Join words with commas, and the last one with `and`."""
+    if len(parts) < 2:
+        return "".join(parts)
+    return ", ".join(parts[:-1]) + phrase(lang, "and") + parts[-1]
