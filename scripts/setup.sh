@@ -77,6 +77,7 @@ install_postgresql() {
 }
 
 has_browser() { command -v chromium || command -v chromium-browser || command -v google-chrome; }
+has_driver() { "$VENV"/lib/python3.*/site-packages/playwright/driver/node --version; }
 has_postgresql() { compgen -G "/usr/lib/postgresql/*/bin/initdb" || command -v initdb; }
 
 if ! [ -x "$PY" ] || ! "$PY" -m pip --version >/dev/null 2>&1; then
@@ -87,5 +88,6 @@ install_packages
 if [ "$WHAT" = all ]; then
     skipped="Until then the tests that need it are left out."
     has_browser >/dev/null || apt_install chromium "only the tests use it" || say "$skipped"
+    has_driver >/dev/null 2>&1 || apt_install libatomic1 "the browser tests need it" || say "$skipped"
     has_postgresql >/dev/null || install_postgresql || say "$skipped"
 fi

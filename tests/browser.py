@@ -7,12 +7,14 @@ its own. A request to any other machine is stopped, noted, and fails the test at
 import os
 import re
 import shutil
+import subprocess
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
 import pytest
+from playwright._impl._driver import compute_driver_executable
 from playwright.sync_api import Browser, BrowserContext, Page, Route, sync_playwright
 
 from tests.plain_user import is_root
@@ -67,12 +69,20 @@ def program() -> str | None:
     return next((path for path in map(shutil.which, PROGRAMS) if path), None)
 
 
+def driver_runs() -> bool:
+    """Tell whether Playwright's own program starts; a bare system may lack a library of it."""
+    node = compute_driver_executable()[0]
+    return subprocess.run([node, "--version"], capture_output=True, check=False).returncode == 0
+
+
 @pytest.fixture(scope="module")
 def browser() -> Iterator[Browser]:
     """Return a running browser, without a window, with an empty profile."""
     path = program()
     if path is None:
         missing("Chromium")
+    if not driver_runs():
+        missing("What Playwright's driver needs (libatomic1)")
     flags = [*FLAGS, "--no-sandbox"] if is_root() else list(FLAGS)
     with pytest.MonkeyPatch.context() as patch, sync_playwright() as playwright:
         # Playwright keeps an event loop in this thread, where Django would refuse its database.
