@@ -1,7 +1,25 @@
 """A problem, and every way to work it in the head."""
 
+from waysaid.ways.effort import Effort, EffortPart, Reason, effort_of, tenths_of
 from waysaid.ways.explore import ways
+from waysaid.ways.said import family_name, how_said
 from waysaid.ways.step import Kind, Step, opened, step
 from waysaid.ways.way import Family, Leans, Way
 
-__all__ = ["Family", "Kind", "Leans", "Step", "Way", "opened", "step", "ways"]
+__all__ = [
+    "Effort",
+    "EffortPart",
+    "Family",
+    "Kind",
+    "Leans",
+    "Reason",
+    "Step",
+    "Way",
+    "effort_of",
+    "family_name",
+    "how_said",
+    "opened",
+    "step",
+    "tenths_of",
+    "ways",
+]

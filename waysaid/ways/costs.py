@@ -1,0 +1,109 @@
+"""The one table of what effort costs, in tenths, each line with where it comes from.
+
+The sizes are our choice throughout: research reports orderings, not tenths. A line names the
+source of the *ordering* it stands for, by its id in the list kept with the published tests; where
+we know the source from memory alone, it says so.
+"""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Charge(StrEnum):
+    """What is charged for."""
+
+    STEP = "step"
+    READ_OFF = "read-off"
+    FACT_TIE = "fact-tie"
+    FACT_ONE = "fact-one"
+    FACT_PAIR = "fact-pair"
+    FACT_SUM = "fact-sum"
+    FACT_SUM_OVER = "fact-sum-over"
+    FACT_TAKE_SAME = "fact-take-same"
+    FACT_TAKE_PAIR = "fact-take-pair"
+    FACT_TAKE = "fact-take"
+    FACT_TAKE_OVER = "fact-take-over"
+    CROSS = "cross"
+    HOLD = "hold"
+    REWRITE = "rewrite"
+    CUT = "cut"
+    HOP = "hop"
+    SKIP = "skip"
+    ODD_SKIP = "odd-skip"
+    NEGATIVE = "negative"
+    COLUMN = "column"
+
+
+@dataclass(frozen=True, slots=True)
+class Cost:
+    """One line of the table: so many tenths, from this source, for this reason."""
+
+    charge: Charge
+    tenths: int
+    source: str
+    why: str
+
+
+OUR_CHOICE = "our choice"
+
+COSTS = (
+    Cost(Charge.STEP, 6, "lefevre1996", "each further step is a further chance to stop or slip"),
+    Cost(Charge.READ_OFF, 2, "ccss", "60 + 9 is read as 69 (1.NBT.2, from memory)"),
+    Cost(Charge.FACT_TIE, 2, "groen-parkman1972", "6 + 6: ties take one time, whatever their size"),
+    Cost(Charge.FACT_ONE, 1, "dowker2014", "n + 1, n - 1 are the next numbers; + 0 costs nothing"),
+    Cost(Charge.FACT_PAIR, 2, "tcm2010", "pairs to 10 are recalled in England's Year 1"),
+    Cost(Charge.FACT_SUM, 1, "ccss", "sums to 10 (1.OA.6), and the smaller number on top"),
+    Cost(Charge.FACT_SUM_OVER, 2, "ccss", "sums over 10 (2.OA.2), and the smaller number on top"),
+    Cost(Charge.FACT_TAKE_SAME, 1, "dowker2014", "n - n leaves nothing"),
+    Cost(Charge.FACT_TAKE_PAIR, 3, "eng-nc2014", "10 - n comes from the pair to 10"),
+    Cost(Charge.FACT_TAKE, 2, "dowker2014", "a fact turned round; the nearer end on top"),
+    Cost(Charge.FACT_TAKE_OVER, 3, "ccss", "the same from 11 to 18 (2.OA.2)"),
+    Cost(Charge.CROSS, 4, "beishuizen1993", "a ten or a hundred passed in one step (from memory)"),
+    Cost(Charge.HOLD, 4, "our choice", "a number kept in mind while another step is done"),
+    Cost(Charge.REWRITE, 3, "our choice", "a number swapped for a friendlier one, or cut to fit"),
+    Cost(Charge.CUT, 3, "our choice", "a number cut into its tens and ones"),
+    Cost(Charge.HOP, 4, "groen-parkman1972", "one count on or back: time grows with each count"),
+    Cost(Charge.SKIP, 4, "ccss", "a skip of 2, 5, 10 or 100 (2.NBT.2, from memory)"),
+    Cost(Charge.ODD_SKIP, 7, "our choice", "any other skip"),
+    Cost(Charge.NEGATIVE, 8, "beishuizen1993", "a piece below zero, as in 3 - 8 (from memory)"),
+    Cost(Charge.COLUMN, 4, "caviola2018", "a column kept in the head without paper"),
+)
+
+TENTHS = {cost.charge: cost.tenths for cost in COSTS}
+
+
+def sum_fact(left: int, right: int) -> int:
+    """Return the tenths for recalling a sum of two numbers from 0 to 9."""
+    smaller = min(left, right)
+    if smaller == 0:
+        return 0
+    if smaller == 1:
+        return TENTHS[Charge.FACT_ONE]
+    if left == right:
+        return TENTHS[Charge.FACT_TIE]
+    if left + right == 10:
+        return TENTHS[Charge.FACT_PAIR]
+    over = left + right > 10
+    return smaller + TENTHS[Charge.FACT_SUM_OVER if over else Charge.FACT_SUM]
+
+
+def take_fact(whole: int, part: int) -> int:
+    """Return the tenths for recalling `whole - part`: whole to 18, part from 0 to 9."""
+    rest = whole - part
+    if part == 0:
+        return 0
+    if part == 1:
+        return TENTHS[Charge.FACT_ONE]
+    if rest == 0:
+        return TENTHS[Charge.FACT_TAKE_SAME]
+    if rest == part or whole == 10:
+        return TENTHS[Charge.FACT_TAKE_PAIR]
+    over = whole > 10
+    return min(part, rest) + TENTHS[Charge.FACT_TAKE_OVER if over else Charge.FACT_TAKE]
+
+
+SUM_FACTS = tuple(tuple(sum_fact(left, right) for right in range(10)) for left in range(10))
+TAKE_FACTS = tuple(
+    tuple(take_fact(whole, part) if part <= whole else 0 for part in range(10))
+    for whole in range(19)
+)

@@ -1,0 +1,115 @@
+"""How a child might say a way, in one line, with numerals; and the names of the families."""
+
+from collections.abc import Iterator
+from itertools import groupby
+
+from waysaid.number import (
+    Blank,
+    Exact,
+    Expression,
+    Language,
+    Operation,
+    Print,
+    Sign,
+    number_text,
+    signed_terms,
+)
+from waysaid.number import text as number_print
+from waysaid.ways.phrases import PHRASES, Phrases
+from waysaid.ways.step import Kind, Step
+from waysaid.ways.way import Family, Way
+
+
+def family_name(family: Family, language: Language) -> str:
+    """Return our name for a family, in lower case: `give and take`, `dar y tomar`."""
+    return PHRASES[language].names[family]
+
+
+def how_said(way: Way, language: Language) -> str:
+    """Return one sentence that tells the way as a child might, with every number of its steps.
+
+    The size of a single count is not said (`I counted on from 8: 9, 10`).
+    """
+    phrases = PHRASES[language]
+    clauses = list(_clauses(way, phrases))
+    if not clauses:
+        return f"{number_text(way.answer, Print.TRUE)}."
+    opener = _opener(way, phrases)
+    told = phrases.then.join((", ".join(clauses[:-1]), clauses[-1])) if clauses[1:] else clauses[0]
+    whole = f"{opener} {told}" if opener else told
+    if way.steps[-1].equation.right != way.answer:
+        whole += phrases.so.format(answer=number_text(way.answer, Print.TRUE))
+    return f"{whole[0].upper()}{whole[1:]}."
+
+
+def _opener(way: Way, phrases: Phrases) -> str:
+    opener = phrases.openers.get(way.family, "")
+    first = way.steps[0].equation.left
+    left = first.left if isinstance(first, Operation) else first
+    return opener.format(left=number_print(left, Print.TRUE))
+
+
+def _clauses(way: Way, phrases: Phrases) -> Iterator[str]:
+    for run, group in groupby(way.steps, _count_size):
+        steps = tuple(group)
+        if run is None:
+            for step in steps:
+                yield _clause(way.family, step, phrases)
+        else:
+            yield _counted(run, steps, phrases)
+
+
+def _count_size(step: Step) -> tuple[Sign, Exact | Blank] | None:
+    """Return the sign and size of a count; None for a step that is none."""
+    left = step.equation.left
+    if step.kind is not Kind.COUNT or not isinstance(left, Operation):
+        return None
+    return (left.sign, left.right) if not isinstance(left.right, Operation) else None
+
+
+def _counted(run: tuple[Sign, Exact | Blank], steps: tuple[Step, ...], phrases: Phrases) -> str:
+    sign, hop = run
+    start = steps[0].equation.left
+    left = start.left if isinstance(start, Operation) else start
+    table = phrases.counted if hop == 1 else phrases.skipped
+    return table[sign].format(
+        left=number_print(left, Print.TRUE),
+        hop=number_print(hop, Print.TRUE),
+        all=", ".join(_said(step.equation.right, phrases) for step in steps),
+    )
+
+
+def _clause(family: Family, step: Step, phrases: Phrases) -> str:
+    equation = step.equation
+    left, result = equation.left, equation.right
+    if not isinstance(left, Operation):
+        be = phrases.be[left != 1]
+        return phrases.opened.format(left=_said(left, phrases), sum=_said(result, phrases), be=be)
+    if not isinstance(result, (Operation, Blank)) and result < 0:
+        return phrases.owed.format(sum=_said(left, phrases), result=_said(-result, phrases))
+    template = phrases.same if isinstance(result, Operation) else phrases.plain
+    if (
+        template is phrases.plain
+        and not isinstance(left.left, Operation)
+        and not isinstance(left.right, Operation)
+    ):
+        general = phrases.clauses.get((None, step.kind, left.sign), phrases.plain)
+        template = phrases.clauses.get((family, step.kind, left.sign), general)
+    return template.format(
+        left=_said(left.left, phrases),
+        right=_said(left.right, phrases),
+        sum=_said(left, phrases),
+        result=_said(result, phrases),
+        be=phrases.be[result != 1],
+    )
+
+
+def _said(expression: Expression, phrases: Phrases) -> str:
+    """Return the expression with numerals for numbers and words for signs."""
+    terms = signed_terms(expression)
+    if terms is None:
+        return number_print(expression, Print.TRUE)
+    words = [number_print(terms[0][1], Print.TRUE)]
+    for sign, part in terms[1:]:
+        words += [phrases.signs[sign], number_print(part, Print.TRUE)]
+    return " ".join(words)
