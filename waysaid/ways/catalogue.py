@@ -8,12 +8,36 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import Generic, TypeVar
 
+from waysaid.ways import nothing
+from waysaid.ways.add import adjust as add_adjust
 from waysaid.ways.add import bridge as add_bridge
+from waysaid.ways.add import column as add_column
+from waysaid.ways.add import counting as add_counting
+from waysaid.ways.add import give_and_take as add_give_and_take
 from waysaid.ways.add import jump as add_jump
+from waysaid.ways.add import known_fact as add_known_fact
+from waysaid.ways.add import near_double as add_near_double
+from waysaid.ways.add import split as add_split
+from waysaid.ways.add import split_then_jump as add_split_then_jump
+from waysaid.ways.missing import own_fact as missing_own_fact
 from waysaid.ways.plan import Plan
+from waysaid.ways.several import adjust as several_adjust
+from waysaid.ways.several import in_turn as several_in_turn
+from waysaid.ways.several import partners as several_partners
+from waysaid.ways.several import split as several_split
 from waysaid.ways.shape import Difference, Missing, Nothing, Several, Shape, Sum
+from waysaid.ways.take import add_up as take_add_up
+from waysaid.ways.take import adjust as take_adjust
 from waysaid.ways.take import bridge as take_bridge
+from waysaid.ways.take import column as take_column
+from waysaid.ways.take import counting as take_counting
 from waysaid.ways.take import jump as take_jump
+from waysaid.ways.take import known_fact as take_known_fact
+from waysaid.ways.take import near_double as take_near_double
+from waysaid.ways.take import shift_both as take_shift_both
+from waysaid.ways.take import split as take_split
+from waysaid.ways.take import split_then_jump as take_split_then_jump
+from waysaid.ways.take import think_add as take_think_add
 from waysaid.ways.way import Family
 
 S = TypeVar("S", Sum, Difference, Nothing, Several, Missing)
@@ -35,8 +59,32 @@ class Maker(Generic[S]):
 CATALOGUE: tuple[
     Maker[Sum] | Maker[Difference] | Maker[Nothing] | Maker[Several] | Maker[Missing], ...
 ] = (
+    Maker(Family.KNOWN_FACT, Sum, add_known_fact.plans),
+    Maker(Family.KNOWN_FACT, Difference, take_known_fact.plans),
+    Maker(Family.KNOWN_FACT, Missing, missing_own_fact.plans),
+    Maker(Family.KNOWN_FACT, Nothing, nothing.plans),
+    Maker(Family.NEAR_DOUBLE, Sum, add_near_double.plans),
+    Maker(Family.NEAR_DOUBLE, Difference, take_near_double.plans),
+    Maker(Family.THINK_ADD, Difference, take_think_add.plans),
+    Maker(Family.COUNTING, Sum, add_counting.plans),
+    Maker(Family.COUNTING, Difference, take_counting.plans),
     Maker(Family.JUMP, Sum, add_jump.plans),
     Maker(Family.JUMP, Difference, take_jump.plans),
+    Maker(Family.PARTNERS, Several, several_partners.plans),
+    Maker(Family.JUMP, Several, several_in_turn.plans),
+    Maker(Family.SPLIT, Sum, add_split.plans),
+    Maker(Family.SPLIT, Difference, take_split.plans),
+    Maker(Family.SPLIT, Several, several_split.plans),
     Maker(Family.BRIDGE, Sum, add_bridge.plans),
     Maker(Family.BRIDGE, Difference, take_bridge.plans),
+    Maker(Family.SPLIT_THEN_JUMP, Sum, add_split_then_jump.plans),
+    Maker(Family.SPLIT_THEN_JUMP, Difference, take_split_then_jump.plans),
+    Maker(Family.ADJUST, Sum, add_adjust.plans),
+    Maker(Family.ADJUST, Difference, take_adjust.plans),
+    Maker(Family.ADJUST, Several, several_adjust.plans),
+    Maker(Family.GIVE_AND_TAKE, Sum, add_give_and_take.plans),
+    Maker(Family.SHIFT_BOTH, Difference, take_shift_both.plans),
+    Maker(Family.ADD_UP, Difference, take_add_up.plans),
+    Maker(Family.COLUMN, Sum, add_column.plans),
+    Maker(Family.COLUMN, Difference, take_column.plans),
 )

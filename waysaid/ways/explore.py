@@ -56,4 +56,5 @@ _ORDER = {family: place for place, family in enumerate(Family)}
 
 
 def _effort(way: Way) -> tuple[int, int]:
+    """Return what ways are sorted by: fewer steps, then the order of the families."""
     return len(way.steps), _ORDER[way.family]

@@ -5,10 +5,37 @@ Every number here is a whole number from 0 up.
 
 from collections.abc import Iterator
 
+MOST_COUNTS = 10
+"""The most counts a child keeps hold of: as many as there are fingers; our choice."""
+_SKIPS = ((1, "ones", 1), (2, "twos", 3), (5, "fives", 3), (10, "tens", 2), (100, "hundreds", 2))
+"""Each size, its slug, and how few counts of it still are counting; our choice."""
+
 
 def up_to(number: int, unit: int) -> int:
     """Return what is missing to the next multiple of `unit`; 0 on a multiple."""
     return -number % unit
+
+
+def is_friendly(number: int) -> bool:
+    """Tell whether a number is easy to go on from: a multiple of ten."""
+    return number % 10 == 0
+
+
+def round_unit(number: int) -> int:
+    """Return the largest power of ten that divides the number: 1 for 37, 10 for 240."""
+    unit = 1
+    while number and number % (unit * 10) == 0:
+        unit *= 10
+    return unit
+
+
+def easy_double(number: int) -> bool:
+    """Tell whether a child would know or see the double at once.
+
+    Up to 20 and multiples of 5 up to 100, and the same of tens and hundreds; our choice.
+    """
+    size = number // round_unit(number)
+    return size <= 20 or (number % 5 == 0 and number <= 100)
 
 
 def pieces(number: int) -> tuple[int, ...]:
@@ -24,38 +51,25 @@ def pieces(number: int) -> tuple[int, ...]:
     return tuple(found)
 
 
-def places(number: int, columns: int) -> tuple[int, ...]:
-    """Return the pieces of so many columns, ones first, zeros kept: 305 is 5, 0 and 300."""
-    return tuple(number // 10**column % 10 * 10**column for column in range(columns))
-
-
 def columns(*numbers: int) -> int:
     """Return how many columns the longest of the numbers fills."""
     return len(str(max(numbers)))
 
 
-def chunks(number: int) -> Iterator[tuple[str, tuple[int, int]]]:
-    """Yield the ways to cut a number of three digits or more in two: 345 is 300 and 45, 340 and 5.
+def places(number: int, width: int) -> tuple[int, ...]:
+    """Return the pieces of so many columns, ones first, zeros kept: 305 is 5, 0 and 300."""
+    return tuple(number // 10**column % 10 * 10**column for column in range(width))
 
-    Each comes with a slug. None where a chunk would be 0 or the cut is the same as `pieces`.
+
+def chunks(number: int) -> Iterator[tuple[str, tuple[int, int]]]:
+    """Yield the ways to cut a number in two, each with a slug: 345 is 300 and 45, 340 and 5.
+
+    None for a number of one or two pieces.
     """
     if len(pieces(number)) > 2:
         rest = number % 100
         yield "hundreds-then-rest", (number - rest, rest)
         yield "tens-together", (number - number % 10, number % 10)
-
-
-def round_unit(number: int) -> int:
-    """Return the largest power of ten that divides the number: 1 for 37, 10 for 240."""
-    unit = 1
-    while number and number % (unit * 10) == 0:
-        unit *= 10
-    return unit
-
-
-def few_digits(number: int) -> bool:
-    """Tell whether only the first digit is not 0: 7, 40, 300."""
-    return number < 10 * round_unit(number)
 
 
 def friendly_above(number: int) -> Iterator[tuple[int, int]]:
@@ -65,14 +79,39 @@ def friendly_above(number: int) -> Iterator[tuple[int, int]]:
     none goes 7); to a hundred at most 25 (a quarter of it), and so on. Our choice.
     """
     unit, reach = 10, 2 if number < 10 else 6
+    nearer = 0
     while unit <= 10 * number:
         gap = up_to(number, unit)
-        if 0 < gap <= reach and (unit == 10 or gap != up_to(number, unit // 10)):
+        if nearer < gap <= reach:
             yield number + gap, gap
+        nearer = gap
         unit *= 10
         reach = unit // 4
 
 
-def is_friendly(number: int) -> bool:
-    """Tell whether a number is easy to go on from: a multiple of ten."""
-    return number % 10 == 0
+def near_friendly(number: int, unit: int) -> int:
+    """Return the small change that makes a number a multiple of `unit`, up or down; else 0.
+
+    At most 4 for a ten and 20 for a hundred, so that both numbers of a problem can be changed at
+    once; from below the first multiple half of that, and only up. Our choice.
+    """
+    reach = 4 if unit == 10 else unit // 5
+    up = up_to(number, unit)
+    if number < unit:
+        return up if up <= reach // 2 else 0
+    if up <= reach:
+        return up
+    return up - unit if unit - up <= reach else 0
+
+
+def skips(start: int, distance: int) -> Iterator[tuple[int, str]]:
+    """Yield (size, slug) for each equal count that covers a distance from a start.
+
+    By ones up to `MOST_COUNTS`; by larger steps at least two of them, and by twos and fives at
+    least three, where the words are the ones known by heart (2, 4, 6; 5, 10, 15).
+    """
+    for size, slug, fewest in _SKIPS:
+        times, over = divmod(distance, size)
+        by_heart = size in (1, 10, 100) or start % size == 0
+        if not over and by_heart and fewest <= times <= MOST_COUNTS:
+            yield size, slug

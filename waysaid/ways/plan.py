@@ -4,14 +4,15 @@ A plan is a slug for the variant and its moves. A move says what is done, never 
 result is worked out when the step is built, so that no step can be false.
 """
 
-from waysaid.number import Equation, Expression, Sign, chain, value_of
+from waysaid.number import Equation, Sign, chain, value_of
 from waysaid.ways.step import Kind, Step
 
 PLUS = Sign.PLUS
 MINUS = Sign.MINUS
 
 Move = tuple[Kind, int, Sign, int]
-Plan = tuple[str, tuple[Move | Step, ...]]
+Moves = tuple[Move | Step, ...]
+Plan = tuple[str, Moves]
 
 
 def hops(start: int, *changes: int, kind: Kind = Kind.JUMP) -> tuple[Move, ...]:
@@ -29,15 +30,25 @@ def hops(start: int, *changes: int, kind: Kind = Kind.JUMP) -> tuple[Move, ...]:
     return tuple(moves)
 
 
+def counts(start: int, sign: Sign, size: int, times: int) -> Moves:
+    """Return so many counts of one size, on or back from a number."""
+    change = size if sign is PLUS else -size
+    return hops(start, *([change] * times), kind=Kind.COUNT)
+
+
 def joined(kind: Kind, *parts: int) -> Move | Step:
-    """Return the step that adds two parts, or more at once: 2 + 20 + 4 = 26."""
-    if len(parts) == 2:
-        return (kind, parts[0], PLUS, parts[1])
-    whole: Expression = chain(parts[0], *((PLUS, part) for part in parts[1:]))
+    """Return the step that adds two parts, or more at once: 2 + 20 + 4 = 26.
+
+    A part below 0 is taken away; the first is not below 0.
+    """
+    first, *rest = ((PLUS if part >= 0 else MINUS, abs(part)) for part in parts)
+    if len(rest) == 1:
+        return (kind, first[1], *rest[0])
+    whole = chain(first[1], *rest)
     return Step(kind, Equation(whole, value_of(whole)))
 
 
-def gathered(*hopped: int) -> tuple[Move | Step, ...]:
+def gathered(*hopped: int) -> Moves:
     """Return the step that adds the hops up, or none for a single hop."""
     return (joined(Kind.GATHER, *hopped),) if len(hopped) > 1 else ()
 

@@ -37,6 +37,7 @@ def _to_ten(start: int, other: int, tag: str) -> Iterator[Plan]:
     parts = pieces(rest)
     if len(parts) > 1:
         yield f"to-ten-then-tens-from-{tag}", hops(start, gap, *parts)
+    if len(parts) == 2:
         yield f"to-ten-then-ones-from-{tag}", hops(start, gap, *reversed(parts))
 
 

@@ -32,6 +32,7 @@ def _to_ten(whole: int, part: int) -> Iterator[Plan]:
     parts = tuple(-piece for piece in pieces(rest))
     if len(parts) > 1:
         yield "to-ten-then-tens", hops(whole, -down, *parts)
+    if len(parts) == 2:
         yield "to-ten-then-ones", hops(whole, -down, *reversed(parts))
 
 
@@ -64,8 +65,9 @@ def _to_last(whole: int, part: int) -> Iterator[Plan]:
 
 def _down_to(whole: int, part: int) -> Iterator[Plan]:
     """Down from the whole to the other number, and the hops added up: 12 - 2, 10 - 3, 2 + 3."""
-    for unit, slug in ((10, "ten"), (100, "hundred")):
+    for unit, farthest in ((10, 20), (100, 100)):
         down = whole % unit
         rest = whole - part - down
-        if down and rest > 0 and down <= REACH and whole > unit:
+        if down and rest > 0 and whole > unit and down + rest <= farthest:
+            slug = "ten" if unit == 10 else "hundred"
             yield f"down-to-by-{slug}", (*hops(whole, -down, -rest), *gathered(down, rest))

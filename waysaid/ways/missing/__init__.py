@@ -1,0 +1,1 @@
+"""Ways that only a problem with a missing number has, a module a way."""

@@ -1,0 +1,16 @@
+"""Known fact in the problem's own form: 12 - _ = 7 because 12 - 5 = 7."""
+
+from collections.abc import Iterator
+
+from waysaid.number import Sign
+from waysaid.ways.add.known_fact import is_known
+from waysaid.ways.plan import Plan
+from waysaid.ways.shape import Missing
+from waysaid.ways.step import Kind
+
+
+def plans(problem: Missing) -> Iterator[Plan]:
+    """Yield the equation with its blank filled, where the fact is one to know."""
+    left, sign, right = problem.left, problem.sign, problem.right
+    if is_known(left, right) if sign is Sign.PLUS else is_known(right, left - right):
+        yield "own-form", ((Kind.RECALL, left, sign, right),)

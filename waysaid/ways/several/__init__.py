@@ -1,0 +1,1 @@
+"""Ways with three or more numbers, a module a way."""
