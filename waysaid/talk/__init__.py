@@ -1,0 +1,31 @@
+"""A talk as events, and the state they fold to."""
+
+from waysaid.talk.board import Signal, Wall, board_view, telling_of
+from waysaid.talk.codec import BadEventError, body_from_json, body_json, kind_of
+from waysaid.talk.event import Body, Mark, Phase, PlannedProblem, Record, Relation, SaidStep
+from waysaid.talk.fold import fold
+from waysaid.talk.state import Answer, Noticing, State, Supposing, WayTold
+
+__all__ = [
+    "Answer",
+    "BadEventError",
+    "Body",
+    "Mark",
+    "Noticing",
+    "Phase",
+    "PlannedProblem",
+    "Record",
+    "Relation",
+    "SaidStep",
+    "Signal",
+    "State",
+    "Supposing",
+    "Wall",
+    "WayTold",
+    "board_view",
+    "body_from_json",
+    "body_json",
+    "fold",
+    "kind_of",
+    "telling_of",
+]

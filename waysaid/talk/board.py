@@ -1,0 +1,163 @@
+"""What the class's screen may show: the one place where a talk becomes a board.
+
+Every field is listed here by name; nothing else reaches a board. Families, slips, foreseen ways,
+true or false, who has not been heard and every other private thing stay behind. The order is the
+order heard, and every way is laid out by the same rules, whatever its numbers.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import Any
+
+from waysaid.drawing import (
+    Picture,
+    Telling,
+    draw,
+    lines,
+    nearest,
+    scene_json,
+    tiles_needed,
+)
+from waysaid.number import Language, say
+from waysaid.talk.connect import connect_view
+from waysaid.talk.event import Phase, PlannedProblem, Relation, SaidStep
+from waysaid.talk.sheet import Sheet, read, shown
+from waysaid.talk.state import State, WayTold
+from waysaid.ways import Step
+
+
+@dataclass(frozen=True, slots=True)
+class Signal:
+    """A quiet hand signal of the class: its word, and our icon's name or its own picture."""
+
+    word: str
+    icon: str | None = None
+    picture: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Wall:
+    """What hangs around the talk: the class's signals, norms, sentence starters, background."""
+
+    signals: tuple[Signal, ...] = ()
+    norms: tuple[str, ...] = ()
+    starters: tuple[str, ...] = ()
+    background: str | None = None
+    names: Mapping[str, str] = field(default_factory=dict)
+
+
+def board_view(state: State, wall: Wall, wide: int) -> dict[str, Any]:
+    """Return everything a board of this width may show, as JSON values.
+
+    `wide` is the screen's width in tenths of a percent of its height (16:9 is 1778).
+    """
+    sheet = Sheet.of(wide)
+    names = {} if state.names_hidden else wall.names
+    return {
+        "order": state.order,
+        "phase": state.phase.value,
+        "title": state.title,
+        "language": state.board_language,
+        "paused": state.paused,
+        "turn_and_talk": state.turn_and_talk,
+        "signals": [
+            {"word": each.word, "icon": each.icon, "picture": each.picture} for each in wall.signals
+        ],
+        "norms": list(wall.norms),
+        "starters": list(wall.starters),
+        "background": wall.background,
+        "layout": {"side": sheet.side, "tile": sheet.tile.width, "height": sheet.tile.height},
+        "problem": _problem(state, state.problem(state.now)),
+        "earlier": _earlier(state),
+        "answers": _answers(state, names),
+        "tiles": [_tile(state, way, names, sheet) for way in state.ways_of(state.now)],
+        "strokes": [
+            {"id": each.id, "way": each.way, "strokes": [list(line) for line in each.strokes]}
+            for each in state.drawn
+            if each.problem == state.now
+        ],
+        "connect": connect_view(state, names, sheet) if state.phase is Phase.CONNECT else None,
+    }
+
+
+def said_parts(steps: tuple[SaidStep, ...]) -> tuple[frozenset[str], ...]:
+    """Return, for each step, the names of the parts that nobody said."""
+    return tuple(frozenset(part.value for part in step.unsaid) for step in steps)
+
+
+def telling_of(state: State, way: WayTold) -> Telling | None:
+    """Return what a drawing needs of a way; None where its problem cannot be read."""
+    problem = read(state.problem(way.problem))
+    if problem is None:
+        return None
+    steps = tuple(Step(each.kind, each.equation) for each in way.steps)
+    return Telling(problem, steps, said_parts(way.steps))
+
+
+def _problem(state: State, planned: PlannedProblem | None) -> dict[str, Any] | None:
+    problem = read(planned)
+    if planned is None or problem is None:
+        return None
+    spoken = say(problem, Language(state.board_language))
+    return {"id": planned.id, "text": shown(problem), "spoken": spoken}
+
+
+def _earlier(state: State) -> list[dict[str, Any]]:
+    """Return the problems shown so far in order, with the answers heard and no others."""
+    rows = []
+    for planned in state.problems:
+        row = _problem(state, planned) if planned.id in state.shown else None
+        if row is not None:
+            now = planned.id == state.now
+            answers = [] if now else list(state.given(planned.id))
+            rows.append({**row, "answers": answers, "now": now})
+    return rows
+
+
+def _answers(state: State, names: Mapping[str, str]) -> list[dict[str, Any]]:
+    """Return the answers to the problem of the moment, alike, in the order heard."""
+    given: dict[str, list[str]] = {}
+    for answer in state.answers_of(state.now):
+        who = given.setdefault(answer.text, [])
+        name = names.get(answer.child or "", "")
+        if state.answers_named and name:
+            who.append(name)
+    return [{"text": answer, "names": who} for answer, who in given.items()]
+
+
+def _tile(state: State, way: WayTold, names: Mapping[str, str], sheet: Sheet) -> dict[str, Any]:
+    earlier = state.way(way.to) if way.relation is not Relation.OWN else None
+    changed = any(each.relation is Relation.CHANGES and each.to == way.id for each in state.ways)
+    return {
+        "id": way.id,
+        "name": names.get(way.child or "", ""),
+        "also": [names[child] for child in way.agreed if child and child in names],
+        "relation": way.relation.value,
+        "to_name": names.get(earlier.child or "", "") if earlier else "",
+        "folded": changed,
+        **_content(state, way, sheet),
+    }
+
+
+def _content(state: State, way: WayTold, sheet: Sheet) -> dict[str, Any]:
+    """Return what a tile holds: equations as lines, a drawing, or only the words."""
+    telling = telling_of(state, way)
+    if telling is None or not way.steps or way.picture is Picture.WORDS:
+        said = way.words or (way.answer or "")
+        return {"picture": "words", "words": said, "lines": [], "scene": None, "tiles": 1}
+    picture = nearest(way.picture, telling)
+    if picture in (Picture.EQUATIONS, Picture.WORDS):
+        printed = lines(telling)
+        tiles = tiles_needed(printed, sheet.tile)
+        return {
+            "picture": "equations",
+            "words": None,
+            "lines": list(printed),
+            "scene": None,
+            "tiles": tiles,
+        }
+    language = Language(state.board_language)
+    scene = draw(picture, telling, sheet.tile, language)
+    tiles = tiles_needed(scene, sheet.tile)
+    drawn = scene_json(scene)
+    return {"picture": picture.value, "words": None, "lines": [], "scene": drawn, "tiles": tiles}

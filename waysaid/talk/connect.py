@@ -1,0 +1,86 @@
+"""The board while the class looks for what connects the problems.
+
+The answers are those the class gave or settled; a noticing is marked as its child said it, true
+or not; a what-if shows no answer until a child says it.
+"""
+
+from collections.abc import Mapping
+from typing import Any
+
+from waysaid.number import Language, Problem, say
+from waysaid.strings import Change, ChangeError, what_if
+from waysaid.talk.event import PlannedProblem
+from waysaid.talk.sheet import Sheet, read, shown
+from waysaid.talk.state import Noticing, State, Supposing
+
+
+def connect_view(state: State, names: Mapping[str, str], sheet: Sheet) -> dict[str, Any]:
+    """Return the connecting phase of a board as JSON values; names are by child id."""
+    string = string_of(state)
+    rows = [
+        {
+            "id": item.id,
+            "text": shown(problem),
+            "spoken": say(problem, Language(state.board_language)),
+            "answers": list(state.given(item.id)),
+        }
+        for item, problem in string
+    ]
+    supposing = state.supposings[-1] if state.supposings else None
+    return {
+        "rows": rows,
+        "noticings": [_noticing(each, names) for each in state.noticings],
+        "scene": None,
+        "what_if": None if supposing is None else _what_if(state, string, supposing, names),
+    }
+
+
+def string_of(state: State) -> list[tuple[PlannedProblem, Problem]]:
+    """Return the problems shown so far, in the string's order, each with what it reads as."""
+    shown_ones = [item for item in state.problems if item.id in state.shown]
+    return [(item, problem) for item in shown_ones if (problem := read(item)) is not None]
+
+
+def change_of(string: list[tuple[PlannedProblem, Problem]], supposing: Supposing) -> Change:
+    """Return a what-if as the change it makes to the string; places not on it are left out."""
+    rows = {item.id: row for row, (item, _) in enumerate(string)}
+    places = frozenset(
+        (rows[mark.problem], mark.place)
+        for mark in supposing.places
+        if mark.problem in rows and isinstance(mark.place, int)
+    )
+    return Change(supposing.amount, places)
+
+
+def _noticing(noticing: Noticing, names: Mapping[str, str]) -> dict[str, Any]:
+    return {
+        "id": noticing.id,
+        "name": names.get(noticing.child or "", ""),
+        "words": noticing.words,
+        "marks": [[mark.problem, mark.place] for mark in noticing.marks],
+        "join": noticing.join,
+    }
+
+
+def _what_if(
+    state: State,
+    string: list[tuple[PlannedProblem, Problem]],
+    supposing: Supposing,
+    names: Mapping[str, str],
+) -> dict[str, Any] | None:
+    """Return the changed string under the first, each problem with the answers said since."""
+    try:
+        changed = what_if([problem for _, problem in string], change_of(string, supposing))
+    except ChangeError:
+        return None
+    language = Language(state.board_language)
+    rows = [
+        {
+            "id": item.id,
+            "text": shown(problem),
+            "spoken": say(problem, language),
+            "answers": [answer for row, answer in supposing.answers if row == item.id],
+        }
+        for (item, _), problem in zip(string, changed, strict=True)
+    ]
+    return {"id": supposing.id, "name": names.get(supposing.child or "", ""), "rows": rows}

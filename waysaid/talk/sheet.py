@@ -1,0 +1,58 @@
+"""How the board is parted: pure lengths, so that the promises about sizes can be proven."""
+
+from dataclasses import dataclass
+
+from waysaid.drawing import Frame
+from waysaid.number import BLANK, Print, Problem, Unreadable, parse, text
+from waysaid.talk.event import PlannedProblem
+
+SCREEN = 1000
+"""The screen's height in the units of every length here: tenths of a percent of it."""
+WAY_SIZE = 80
+"""Letters of a way's equations (fixed promise: at least 8 % of the screen's height)."""
+WORD_SIZE = 70
+"""Letters of a child's own words (fixed promise: nothing under 6 %)."""
+NARROWEST, WIDEST = 1333, 2600
+"""A narrower screen than 4:3 shows the 4:3 board, smaller; a wider than 21:9 leaves room."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """How a screen of this width is parted, in tenths of a percent of its height."""
+
+    wide: int
+
+    @classmethod
+    def of(cls, wide: int) -> "Sheet":
+        """Return the sheet for a screen this wide, or for the nearest that is provided for."""
+        return cls(min(max(wide, NARROWEST), WIDEST))
+
+    @property
+    def side(self) -> int:
+        """The width of the column of earlier problems."""
+        return min(max(self.wide * 24 // 100, 300), 430)
+
+    @property
+    def tile(self) -> Frame:
+        """The room for one way's drawing or equations, its name tag left out."""
+        width = (self.wide - self.side - 60 - 60 - 30) // 2
+        return Frame(width, 290, WAY_SIZE)
+
+    def spread(self, tiles: int) -> Frame:
+        """Return the room in one tile, a row of two, or all four."""
+        one = self.tile
+        width = one.width if tiles == 1 else 2 * one.width + 30
+        return Frame(width, one.height if tiles < 4 else 2 * one.height + 90, WAY_SIZE)
+
+
+def read(planned: PlannedProblem | None) -> Problem | None:
+    """Return the problem, or None where there is none or its text cannot be read."""
+    try:
+        return None if planned is None else parse(planned.text)
+    except Unreadable:
+        return None
+
+
+def shown(problem: Problem) -> str:
+    """Return a problem as a screen shows it; the blank is a box to fill."""
+    return text(problem, Print.TRUE).replace(BLANK.value, "▢")
