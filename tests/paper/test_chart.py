@@ -1,0 +1,72 @@
+"""The chart as a PDF: paper sizes, tags, alternative texts, and words kept as words."""
+
+import io
+
+import pikepdf
+import pytest
+
+from waysaid.paper import Chart, Connection, ProblemOnPaper, Size, ToldOnPaper, chart_pdf
+
+LINE = (
+    '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 600 200">'
+    '<line x1="10" y1="120" x2="590" y2="120" stroke="black" stroke-width="4"/></svg>'
+)
+WAYS = (
+    ToldOnPaper("Wren", "and Ravi", svg=LINE, alt="a line from 39 to 66"),
+    ToldOnPaper("Tomas", lines=("30 + 20 = 50", "9 + 7 = 16", "50 + 6 = 56")),
+    ToldOnPaper(words='#let "x" = $1$ \\ *so* there'),
+)
+POINTS_A_MM = 72 / 25.4
+
+
+def chart(problems: int = 3) -> Chart:
+    """A chart with this many problems."""
+    each = tuple(ProblemOnPaper(f"{40 - n} + 26 = {66 - n}", WAYS) for n in range(problems))
+    noticed = Connection("One went across.", "Ines", "40 + 26, 39 + 27")
+    return Chart("Thursday", "25 November", "en", each, "What we noticed", (noticed,))
+
+
+def opened(size: Size, problems: int = 3) -> pikepdf.Pdf:
+    """The chart read back by another library."""
+    return pikepdf.open(io.BytesIO(chart_pdf(chart(problems), size)))
+
+
+@pytest.mark.parametrize(
+    ("size", "millimetres"),
+    [
+        (Size.A4, (210, 297)),
+        (Size.LETTER, (216, 279)),
+        (Size.POSTER, (594, 841)),
+        (Size.POSTER_A4, (210, 297)),
+        (Size.POSTER_LETTER, (216, 279)),
+    ],
+)
+def test_each_size_comes_on_its_paper(size: Size, millimetres: tuple[int, int]) -> None:
+    for page in opened(size).pages:
+        measured = [round(float(length) / POINTS_A_MM) for length in page.mediabox[2:]]
+        assert tuple(measured) == millimetres
+
+
+def test_the_file_is_tagged_with_a_title_a_language_and_words_for_each_drawing() -> None:
+    pdf = opened(Size.A4)
+    assert pdf.Root.MarkInfo.Marked
+    assert pdf.Root.Lang == "en"
+    with pdf.open_metadata() as metadata:
+        assert metadata["dc:title"] == "Thursday"
+    alternatives = [str(one.Alt) for one in pdf.objects if _has(one, "/Alt")]
+    assert alternatives.count("a line from 39 to 66") == 3
+
+
+def test_a_long_talk_takes_more_pages_and_a_poster_on_sheets_covers_the_poster() -> None:
+    assert len(opened(Size.A4, 12).pages) > len(opened(Size.A4, 2).pages) == 1
+    across = 3
+    assert len(opened(Size.POSTER_A4).pages) % across == 0
+    assert len(opened(Size.POSTER_A4).pages) >= 2 * across
+
+
+def test_the_same_talk_makes_the_same_bytes() -> None:
+    assert chart_pdf(chart(), Size.A4) == chart_pdf(chart(), Size.A4)
+
+
+def _has(thing: object, key: str) -> bool:
+    return isinstance(thing, pikepdf.Dictionary) and key in thing
