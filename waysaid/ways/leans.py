@@ -1,22 +1,31 @@
 """What the steps of a way lean on: facts to know and friendly numbers to go through."""
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 
 from waysaid.number import Equation, Operation, Sign
 from waysaid.ways.place import is_friendly
 from waysaid.ways.step import Kind, Step
-from waysaid.ways.way import Leans
 
+_SIGNS = (Sign.PLUS, Sign.MINUS)
 _FACTS = {
     (sign, left, right): Equation(
         Operation(sign, left, right), left + right if sign is Sign.PLUS else left - right
     )
-    for sign in (Sign.PLUS, Sign.MINUS)
+    for sign in _SIGNS
     for left in range(20)
     for right in range(1, 10)
     if sign is Sign.MINUS or left < 10
 }
 """Sums of two single digits, and what takes a digit from a number below 20."""
+
+
+@dataclass(frozen=True, slots=True)
+class Leans:
+    """What a way leans on: facts that must be known, and friendly numbers it goes through."""
+
+    facts: tuple[Equation, ...] = ()
+    friendly: tuple[int, ...] = ()
 
 
 def leans_of(steps: Sequence[Step]) -> Leans:
@@ -54,9 +63,6 @@ def _facts(step: Step) -> Iterator[Equation]:
             left -= 1
         if from_left and from_right:
             yield _FACTS[sign, from_left, from_right]
-
-
-_SIGNS = (Sign.PLUS, Sign.MINUS)
 
 
 def _friendly_operands(step: Step) -> Iterator[int]:

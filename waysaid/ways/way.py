@@ -3,7 +3,8 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
-from waysaid.number import Equation, Exact
+from waysaid.number import Exact
+from waysaid.ways.leans import Leans, leans_of
 from waysaid.ways.step import Step
 
 
@@ -27,14 +28,6 @@ class Family(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Leans:
-    """What a way leans on: facts that must be known, and friendly numbers it goes through."""
-
-    facts: tuple[Equation, ...] = ()
-    friendly: tuple[int, ...] = ()
-
-
-@dataclass(frozen=True, slots=True)
 class Way:
     """One worked derivation: `variant` is a slug that tells ways of one family apart."""
 
@@ -42,4 +35,8 @@ class Way:
     variant: str
     steps: tuple[Step, ...]
     answer: Exact
-    leans: Leans = Leans()
+
+    @property
+    def leans(self) -> Leans:
+        """What the steps lean on: facts to know, friendly numbers to go through."""
+        return leans_of(self.steps)
