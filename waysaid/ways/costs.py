@@ -24,9 +24,15 @@ class Charge(StrEnum):
     FACT_TAKE = "fact-take"
     FACT_TAKE_OVER = "fact-take-over"
     CROSS = "cross"
+    DIGIT = "digit"
     HOLD = "hold"
     REWRITE = "rewrite"
     CUT = "cut"
+    MATCH = "match"
+    MEND = "mend"
+    MEND_TAKEN = "mend-taken"
+    BOTH = "both"
+    TALLY = "tally"
     HOP = "hop"
     SKIP = "skip"
     ODD_SKIP = "odd-skip"
@@ -59,12 +65,18 @@ COSTS = (
     Cost(Charge.FACT_TAKE, 2, "dowker2014", "a fact turned round; the nearer end on top"),
     Cost(Charge.FACT_TAKE_OVER, 3, "ccss", "the same from 11 to 18 (2.OA.2)"),
     Cost(Charge.CROSS, 4, "beishuizen1993", "a ten or a hundred passed in one step (from memory)"),
-    Cost(Charge.HOLD, 4, "our choice", "a number kept in mind while another step is done"),
-    Cost(Charge.REWRITE, 3, "our choice", "a number swapped for a friendlier one, or cut to fit"),
-    Cost(Charge.CUT, 3, "our choice", "a number cut into its tens and ones"),
-    Cost(Charge.HOP, 4, "groen-parkman1972", "one count on or back: time grows with each count"),
-    Cost(Charge.SKIP, 4, "ccss", "a skip of 2, 5, 10 or 100 (2.NBT.2, from memory)"),
-    Cost(Charge.ODD_SKIP, 7, "our choice", "any other skip"),
+    Cost(Charge.DIGIT, 1, "nzcer", "each digit that is not 0, in a step's numbers and result"),
+    Cost(Charge.HOLD, 4, OUR_CHOICE, "a number kept in mind while another step is done"),
+    Cost(Charge.REWRITE, 3, OUR_CHOICE, "a number swapped for a friendlier one, or cut to fit"),
+    Cost(Charge.CUT, 3, OUR_CHOICE, "a number cut into its tens and ones"),
+    Cost(Charge.MATCH, 15, OUR_CHOICE, "a piece found by looking at both numbers: 62 - 22"),
+    Cost(Charge.MEND, 3, OUR_CHOICE, "which way to put a difference right after a sum"),
+    Cost(Charge.MEND_TAKEN, 6, "dowker2014", "the same after taking away, where it turns round"),
+    Cost(Charge.BOTH, 10, OUR_CHOICE, "both numbers swapped and both differences kept"),
+    Cost(Charge.TALLY, 4, OUR_CHOICE, "keeping count of the counts of one size"),
+    Cost(Charge.HOP, 5, "groen-parkman1972", "one count on or back: time grows with each count"),
+    Cost(Charge.SKIP, 5, "ccss", "a skip of 2, 5, 10 or 100 (2.NBT.2, from memory)"),
+    Cost(Charge.ODD_SKIP, 7, OUR_CHOICE, "any other skip"),
     Cost(Charge.NEGATIVE, 8, "beishuizen1993", "a piece below zero, as in 3 - 8 (from memory)"),
     Cost(Charge.COLUMN, 4, "caviola2018", "a column kept in the head without paper"),
 )

@@ -7,6 +7,7 @@ their sources are in `costs.py`. Effort speaks of ways, never of children.
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
+from fractions import Fraction
 from functools import lru_cache
 
 from waysaid.number import Blank, Equation, Exact, Expression, Operation, Sign, leaves
@@ -21,6 +22,7 @@ class Reason(StrEnum):
     STEPS = "steps"
     FACTS = "facts"
     CROSSING = "crossing"
+    SIZE = "size"
     HELD = "held"
     REWRITTEN = "rewritten"
     COUNTING = "counting"
@@ -71,6 +73,12 @@ _CROSS = TENTHS[Charge.CROSS]
 _HOLD = TENTHS[Charge.HOLD]
 _REWRITE = TENTHS[Charge.REWRITE]
 _CUT = TENTHS[Charge.CUT]
+_MATCH = TENTHS[Charge.MATCH]
+_MEND = TENTHS[Charge.MEND]
+_MEND_TAKEN = TENTHS[Charge.MEND_TAKEN]
+_BOTH = TENTHS[Charge.BOTH]
+_TALLY = TENTHS[Charge.TALLY]
+_DIGIT = TENTHS[Charge.DIGIT]
 _NEGATIVE = TENTHS[Charge.NEGATIVE]
 _COLUMN = TENTHS[Charge.COLUMN]
 _SKIPS = {
@@ -81,72 +89,141 @@ _SKIPS = {
     100: TENTHS[Charge.SKIP],
 }
 _ODD_SKIP = TENTHS[Charge.ODD_SKIP]
-_UNSAID = frozenset({Family.BRIDGE, Family.ADJUST, Family.NEAR_DOUBLE})
-"""Families that swap or cut a number without a step for it, and keep the rest in mind."""
+_UNSAID = frozenset(
+    {
+        Family.BRIDGE,
+        Family.ADJUST,
+        Family.NEAR_DOUBLE,
+        Family.JUMP,
+        Family.SPLIT,
+        Family.SPLIT_THEN_JUMP,
+        Family.ADD_UP,
+    }
+)
+"""Families that can swap or cut a number without a step for it, and keep the rest in mind."""
 _REWRITING = frozenset({Kind.SPLIT, Kind.MOVE, Kind.SHIFT})
 
-_Sizes = tuple[int, int, int, int, int, int, int, int]
+_Sizes = tuple[int, ...]
 
 
 def _measure(way: Way) -> _Sizes:
     """Return the tenths for each reason, in the order of `Reason`."""
-    steps = facts = crossing = counting = negative = rewritten = 0
-    counted = False
+    steps = facts = crossing = size = counting = negative = rewritten = alike = 0
+    counted: object = None
     for step in way.steps:
         kind = step.kind
         if kind is Kind.COUNT:
-            steps += 0 if counted else _STEP
-            counted = True
-            counting += _hop(step.equation.left)
+            hop = step.equation.left
+            by = hop.right if isinstance(hop, Operation) else hop
+            if by != counted:
+                steps += _STEP
+                counting += _TALLY
+                counted = by
+            counting += _SKIPS.get(by, _ODD_SKIP) if type(by) is int else _ODD_SKIP
             continue
         cost = _equation_cost(step.equation)
         steps += cost[0]
         facts += cost[1]
         crossing += cost[2]
-        negative += cost[3]
+        size += cost[3]
+        negative += cost[4]
         if kind in _REWRITING:
             rewritten += _REWRITE
+            if kind is Kind.SHIFT and isinstance(step.equation.right, Operation):
+                rewritten += _REWRITE
+                alike += 1
     family = way.family
-    held = 0 if family is Family.COUNTING else _held(way.steps, family is Family.ADD_UP)
-    if family in _UNSAID and not rewritten and len(way.steps) > 1:
-        rewritten, held = _REWRITE, held + 1
-    cuts, waiting = _cuts(way)
+    held = alike
+    if family is not Family.COUNTING:
+        held += _held(way.steps, family is Family.ADD_UP)
+    if family in _UNSAID and not rewritten:
+        unsaid = _unsaid(way)
+        rewritten += unsaid[0]
+        held += unsaid[1]
     column = _COLUMN * len(way.steps) if family is Family.COLUMN else 0
-    rewritten += _CUT * cuts
-    return steps, facts, crossing, _HOLD * (held + waiting), rewritten, counting, negative, column
+    return steps, facts, crossing, size, held * _HOLD, rewritten, counting, negative, column
 
 
-def _cuts(way: Way) -> tuple[int, int]:
-    """Return how many numbers are cut by place unsaid, and how often a piece of one waits."""
+def _unsaid(way: Way) -> tuple[int, int]:
+    """Return what has no step of its own: tenths for rewriting, and how many numbers are held."""
+    steps, length = way.steps, len(way.steps)
     match way.family:
         case Family.JUMP:
-            jumps = sum(step.kind is Kind.JUMP for step in way.steps)
-            return (1, jumps - 1) if jumps > 1 else (0, 0)
+            jumps = sum(step.kind is Kind.JUMP for step in steps)
+            return (_CUT, jumps - 1) if jumps > 1 else (0, 0)
         case Family.SPLIT:
-            return 2, 0
+            return 2 * _CUT, 0
         case Family.SPLIT_THEN_JUMP:
-            return 2, len(way.steps) - 1
+            return 2 * _CUT, length - 1
+        case Family.ADD_UP:
+            return (_at_once(steps[0]), 0) if length == 1 else (0, 0)
         case _:
-            return 0, 0
+            return (_swapped(way), 1) if length > 1 else (0, 0)
+
+
+def _at_once(step: Step) -> int:
+    """Return the tenths for a whole difference seen at once: 49 + 2 = 51 costs none."""
+    hop = _numbers(step.equation.left)[-1]
+    return _MATCH + _CUT if isinstance(hop, int) and hop > 9 else 0
+
+
+def _swapped(way: Way) -> int:
+    """Return the tenths for a number swapped or cut in silence, and for putting it right.
+
+    The cut of a bridge costs half of the fact behind it: 25 = 3 + 22 leans on 3 + 2.
+    """
+    first, second = _numbers(way.steps[0].equation.left), _numbers(way.steps[1].equation.left)
+    one, other, rest = first[0], first[-1], second[-1]
+    if type(one) is not int or type(other) is not int or type(rest) is not int:
+        return _REWRITE
+    cost = _REWRITE
+    if way.family is not Family.NEAR_DOUBLE and min(one, other) > 9 and one % 10 and other % 10:
+        cost += _MATCH
+    if way.family is Family.BRIDGE:
+        return cost + _whole_cost(False, other, rest)[1] // 2
+    if way.family is Family.ADJUST:
+        cost += _MEND_TAKEN if _is_minus(way.steps[0]) else _MEND
+        cost += _BOTH if way.variant.startswith("both") else 0
+    return cost
+
+
+def _is_minus(step: Step) -> bool:
+    left = step.equation.left
+    return isinstance(left, Operation) and left.sign is Sign.MINUS
 
 
 def _held(steps: tuple[Step, ...], hops: bool) -> int:
     """Count, over the steps, the results (and hops, where they are gathered) not yet used."""
-    waiting: list[Exact | Blank] = []
+    if _each_goes_on(steps):
+        return 0
+    waiting: list[Exact] = []
     held = 0
     for step in steps:
         left = step.equation.left
         used = _numbers(left)
         for number in used:
-            if number in waiting:
+            if isinstance(number, (int, Fraction)) and number in waiting:
                 waiting.remove(number)
         held += len(waiting)
+        right = step.equation.right
         if hops and step.kind is Kind.JUMP:
-            waiting.append(used[-1])
-        result = step.equation.right
-        if not isinstance(result, Operation):
-            waiting.append(result)
+            right = used[-1]
+        if isinstance(right, (int, Fraction)):
+            waiting.append(right if right >= 0 else -right)
     return held
+
+
+def _each_goes_on(steps: tuple[Step, ...]) -> bool:
+    """Tell whether each step uses the result of the one before, so that none waits."""
+    before: Expression | None = None
+    for step in steps:
+        left = step.equation.left
+        if type(left) is not Operation:
+            return False
+        if before is not None and before not in (left.left, left.right):
+            return False
+        before = step.equation.right
+    return True
 
 
 def _numbers(expression: Expression) -> tuple[Exact | Blank, ...]:
@@ -159,14 +236,8 @@ def _numbers(expression: Expression) -> tuple[Exact | Blank, ...]:
     return tuple(leaves(expression))
 
 
-def _hop(counted: Expression) -> int:
-    """Return the tenths of one count, on or back: `8 + 1`, `40 - 10`."""
-    size = counted.right if isinstance(counted, Operation) else counted
-    return _SKIPS.get(size, _ODD_SKIP) if isinstance(size, int) else _ODD_SKIP
-
-
-_Cost = tuple[int, int, int, int]
-"""Tenths for the step itself, its facts, what it crosses, and a piece below zero."""
+_Cost = tuple[int, int, int, int, int]
+"""Tenths for the step itself, its facts, what it crosses, its size, and a piece below zero."""
 
 
 def _equation_cost(equation: Equation) -> _Cost:
@@ -175,22 +246,36 @@ def _equation_cost(equation: Equation) -> _Cost:
         left = equation.right
     if isinstance(left, Operation):
         if left is equation.left and isinstance(equation.right, Operation):
-            return _STEP, 0, 0, 0
-        if type(left.left) is int and type(left.right) is int:
-            return _whole_cost(left.sign is Sign.MINUS, left.left, left.right)
+            return _alike(left, equation.right)
+        one, other = left.left, left.right
+        if type(one) is int and type(other) is int:
+            return _whole_cost(left.sign is Sign.MINUS, one, other)
         return _longer_cost(left)
-    return _STEP, 0, 0, 0
+    return _STEP, 0, 0, 0, 0
+
+
+def _alike(before: Operation, after: Operation) -> _Cost:
+    """Return the cost of two numbers changed alike in one breath: 62 - 25 = 67 - 30."""
+    facts = crossing = size = 0
+    for old, new in zip(_numbers(before), _numbers(after), strict=False):
+        if type(old) is int and type(new) is int and old != new:
+            cost = _whole_cost(new < old, old, abs(new - old))
+            facts += cost[1]
+            crossing += cost[2]
+            size += cost[3]
+    return 2 * _STEP, facts, crossing, size, 0
 
 
 def _longer_cost(expression: Operation) -> _Cost:
     """Add up the costs of an expression of several terms; it is said as one step."""
-    facts = crossing = negative = 0
+    facts = crossing = size = negative = 0
     for operation in _whole_operations(expression):
         cost = _whole_cost(*operation)
         facts += cost[1]
         crossing += cost[2]
-        negative += cost[3]
-    return _STEP, facts, crossing, negative
+        size += cost[3]
+        negative += cost[4]
+    return _STEP, facts, crossing, size, negative
 
 
 def _whole_operations(expression: Operation) -> Iterator[tuple[bool, int, int]]:
@@ -208,11 +293,19 @@ def _whole_cost(minus: bool, left: int, right: int) -> _Cost:
     if right < 0 or left < 0:
         minus = minus != (right < 0)
         left, right = max(abs(left), abs(right)), min(abs(left), abs(right))
+    result = abs(left - right) if minus else left + right
+    size = _DIGIT * (_digits(left) + _digits(right) + _digits(result))
     if minus and right > left:
-        return _STEP, _taken(right, left)[0], 0, _NEGATIVE
+        return _STEP, _taken(right, left)[0], 0, size, _NEGATIVE
     facts, crossing = _taken(left, right) if minus else _joined(left, right)
     shared = facts or crossing or minus
-    return _STEP if shared else _READ_OFF, facts, crossing, 0
+    return _STEP if shared else _READ_OFF, facts, crossing, size, 0
+
+
+def _digits(number: int) -> int:
+    """Count the digits that are not 0."""
+    said = str(number)
+    return len(said) - said.count("0")
 
 
 def _joined(left: int, right: int) -> tuple[int, int]:
@@ -237,9 +330,10 @@ def _taken(left: int, right: int) -> tuple[int, int]:
     while right or owed:
         left, one = divmod(left, 10)
         right, other = divmod(right, 10)
-        if one - owed < other:
+        one -= owed
+        if one < other:
             facts += TAKE_FACTS[one + 10][other]
-            if not single and (one or right):
+            if not single and (one > 0 or right):
                 crossing += _CROSS
             owed = 1
         else:
