@@ -5,6 +5,7 @@ from waysaid.drawing.equations import equation_rows, lines
 from waysaid.drawing.metrics import text_width
 from waysaid.drawing.scene import Scene, scene_json
 from waysaid.drawing.shape import Anchor, Box, Dot, Label, Line, Path, Shape
+from waysaid.drawing.string import StringMark, StringRow, draw_string
 from waysaid.drawing.svg import svg
 from waysaid.drawing.telling import Frame, Picture, Telling
 
@@ -19,8 +20,11 @@ __all__ = [
     "Picture",
     "Scene",
     "Shape",
+    "StringMark",
+    "StringRow",
     "Telling",
     "draw",
+    "draw_string",
     "equation_rows",
     "lines",
     "nearest",

@@ -1,12 +1,17 @@
 """From a telling to a scene: which pictures suit it, and how many tiles a drawing needs."""
 
+from waysaid.drawing.bar import draw_bar
+from waysaid.drawing.bond import bond_of, draw_bond
 from waysaid.drawing.equations import draw_equations, equation_rows, rows_height
 from waysaid.drawing.line import draw_line
+from waysaid.drawing.place import draw_place, pieces_of
+from waysaid.drawing.problem import whole_of
 from waysaid.drawing.scene import Scene
 from waysaid.drawing.story import story_of
 from waysaid.drawing.telling import Frame, Picture, Telling
+from waysaid.drawing.ten_frame import counters_of, draw_frames
 from waysaid.drawing.words import sentence, title_of
-from waysaid.number import Print, text
+from waysaid.number import Language
 
 
 def suits(picture: Picture, telling: Telling) -> bool:
@@ -16,8 +21,14 @@ def suits(picture: Picture, telling: Telling) -> bool:
             return True
         case Picture.NUMBER_LINE:
             return story_of(telling) is not None
-        case _:
-            return False
+        case Picture.NUMBER_BOND:
+            return bond_of(telling) is not None
+        case Picture.PLACE_VALUE:
+            return pieces_of(telling) is not None
+        case Picture.TEN_FRAME:
+            return counters_of(telling) is not None
+        case Picture.BAR:
+            return whole_of(telling) is not None
 
 
 def nearest(picture: Picture, telling: Telling) -> Picture:
@@ -25,22 +36,33 @@ def nearest(picture: Picture, telling: Telling) -> Picture:
     return picture if suits(picture, telling) else Picture.EQUATIONS
 
 
-def draw(picture: Picture, telling: Telling, frame: Frame, lang: str = "en") -> Scene:
+def draw(picture: Picture, telling: Telling, frame: Frame, lang: Language = Language.EN) -> Scene:
     """Return the drawing, as equations where the picture does not suit; never raises.
 
     Only the words: an empty scene, for the board writes the child's words itself.
     """
-    match nearest(picture, telling):
-        case Picture.WORDS:
-            title = title_of(Picture.WORDS, text(telling.problem, Print.TRUE), lang)
-            return Scene(0, 0, title, sentence((), lang))
-        case Picture.NUMBER_LINE:
-            story = story_of(telling)
-            if story is not None:
-                return draw_line(story, telling, frame, lang)
+    if picture is Picture.WORDS:
+        title = title_of(picture, telling.problem, lang)
+        return Scene(0, 0, title, sentence((), lang))
+    drawn = _picture(picture, telling, frame, lang)
+    return drawn or draw_equations(telling, frame, lang)
+
+
+def _picture(picture: Picture, telling: Telling, frame: Frame, lang: Language) -> Scene | None:
+    """Return the drawing; None where the picture does not suit, and for equations."""
+    match picture:
+        case Picture.NUMBER_LINE if story := story_of(telling):
+            return draw_line(story, telling, frame, lang)
+        case Picture.NUMBER_BOND if bond := bond_of(telling):
+            return draw_bond(bond, telling, frame, lang)
+        case Picture.PLACE_VALUE if pieces := pieces_of(telling):
+            return draw_place(pieces, telling, frame, lang)
+        case Picture.TEN_FRAME if counters := counters_of(telling):
+            return draw_frames(counters, telling, frame, lang)
+        case Picture.BAR if whole := whole_of(telling):
+            return draw_bar(whole, telling, frame, lang)
         case _:
-            pass
-    return draw_equations(telling, frame, lang)
+            return None
 
 
 def tiles_needed(drawing: tuple[str, ...] | Scene, frame: Frame) -> int:

@@ -5,7 +5,7 @@ from waysaid.drawing.scene import Scene
 from waysaid.drawing.shape import Anchor, Label
 from waysaid.drawing.telling import Frame, Picture, Telling
 from waysaid.drawing.words import sentence, title_of
-from waysaid.number import BLANK, Expression, Operation, Print, sign_text, text
+from waysaid.number import BLANK, Expression, Language, Operation, Print, sign_text, text
 from waysaid.ways import Step
 
 Rows = tuple[tuple[str, ...], ...]
@@ -95,7 +95,7 @@ def rows_height(rows: Rows, size: int) -> int:
     return (len(rows) - 1) * row_pitch(size) + digit_height(size) + size // 4
 
 
-def draw_equations(telling: Telling, frame: Frame, lang: str) -> Scene:
+def draw_equations(telling: Telling, frame: Frame, lang: Language) -> Scene:
     """Return the equations, one under another; the scene is as large as they need."""
     said = lines(telling)
     size, rows = _chosen(said, frame)
@@ -107,7 +107,7 @@ def draw_equations(telling: Telling, frame: Frame, lang: str) -> Scene:
             shapes.append(Label(x, y, size, Anchor.START, piece))
             wide = max(wide, x + text_width(piece, size))
             x += text_width(piece, size) + row_gap(size)
-    title = title_of(Picture.EQUATIONS, text(telling.problem, Print.TRUE), lang)
+    title = title_of(Picture.EQUATIONS, telling.problem, lang)
     return Scene(wide, rows_height(rows, size), title, sentence(said, lang), tuple(shapes))
 
 

@@ -5,16 +5,27 @@ labels never meet. Every number that was said is written, also when counting by 
 thinned; a number nobody said has a mark and no label.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from waysaid.drawing.fit import Drawn, largest, stroke_of
 from waysaid.drawing.metrics import digit_height
 from waysaid.drawing.scene import Scene
 from waysaid.drawing.shape import Anchor, Dot, Label, Line, Path, Shape
-from waysaid.drawing.spacing import Arch, Brace, Plan, edge, natural, overlap, plan_of, stretched
+from waysaid.drawing.spacing import (
+    Arch,
+    Brace,
+    Plan,
+    edge,
+    natural,
+    overlap,
+    parted,
+    plan_of,
+    stretched,
+)
 from waysaid.drawing.story import Story
 from waysaid.drawing.telling import Frame, Picture, Telling
 from waysaid.drawing.words import phrase, sentence, title_of
-from waysaid.number import Print, text
+from waysaid.number import Language
 
 ARC = {1: 8, 2: 11}
 """How high a hop arches, in tenths of the label size, by digits (our choice); else `HIGHEST`."""
@@ -38,27 +49,45 @@ class _Laid:
         return stroke_of(self.size)
 
 
-def stroke_of(size: int) -> int:
-    """Return the width of a line beside labels of this size: 7 % of it, at least 2 (our choice)."""
-    return max(2, size * 7 // 100)
+def draw_line(story: Story, telling: Telling, frame: Frame, lang: Language) -> Scene:
+    """Return the open number line of a story.
+
+    Where its labels need more room than a line has, and all four tiles hold it so, the line goes
+    on in a second or third row, each starting at the mark the last one ended at.
+    """
+    plan = plan_of(story)
+    drawn = largest(frame, lambda size, room: _rows(plan, size, room))
+    title = title_of(Picture.NUMBER_LINE, telling.problem, lang)
+    return Scene(drawn.width, drawn.height, title, _told(story, lang), drawn.shapes)
 
 
-def draw_line(story: Story, telling: Telling, frame: Frame, lang: str) -> Scene:
-    """Return the open number line of a story; wider than the frame where its labels need it."""
-    laid = _fitted(plan_of(story), frame)
-    shapes = (*_base(laid), *_arches(laid), *_braces(laid))
-    title = title_of(Picture.NUMBER_LINE, text(telling.problem, Print.TRUE), lang)
-    return Scene(laid.width, laid.top + laid.bottom, title, _told(story, lang), shapes)
+def _rows(plan: Plan, size: int, room: Frame) -> Drawn:
+    """Draw in one row, or in as few rows as fit the room; in one if no number of rows does."""
+    whole = _drawn(_laid(plan, size, room.width), 0)
+    for count in (2, 3):
+        if whole.width <= room.width or whole.height * count > room.height:
+            break
+        rows = [_laid(part, size, room.width) for part in parted(plan, count)]
+        if len(rows) == count and all(row.width <= room.width for row in rows):
+            return _stacked(rows)
+    return whole
 
 
-def _fitted(plan: Plan, frame: Frame) -> _Laid:
-    """Lay the plan out with the largest labels that fit; the smallest if none does."""
-    for room in frame.rooms:
-        for size in range(frame.label, frame.least - 1, -1):
-            laid = _laid(plan, size, room.width)
-            if laid.width <= room.width and laid.top + laid.bottom <= room.height:
-                return laid
-    return laid
+def _stacked(rows: list[_Laid]) -> Drawn:
+    shapes: list[Shape] = []
+    y = 0
+    for row in rows:
+        drawn = _drawn(row, y)
+        shapes.extend(drawn.shapes)
+        y += drawn.height + row.size // 4
+    return Drawn(max(row.width for row in rows), y - rows[-1].size // 4, tuple(shapes))
+
+
+def _drawn(laid: _Laid, down: int) -> Drawn:
+    """Draw one row, its top `down` from the top of the scene."""
+    height = laid.top + laid.bottom
+    placed = replace(laid, top=laid.top + down)
+    return Drawn(laid.width, height, (*_base(placed), *_arches(placed), *_braces(placed)))
 
 
 def _laid(plan: Plan, size: int, width: int) -> _Laid:
@@ -71,7 +100,7 @@ def _laid(plan: Plan, size: int, width: int) -> _Laid:
     reach = _reach(plan, size)
     label = digit_height(size)
     tops = [0, *(far for arch, far in zip(plan.arches, reach, strict=True) if arch.above)]
-    top = max(tops) + _over(size) + label + len(plan.braces) * _brace_height(size)
+    top = max(tops) + _over(size) + label + _braces_height(plan, size)
     lows = [far for arch, far in zip(plan.arches, reach, strict=True) if not arch.above]
     bottom = _under(size) + (max(lows) + _over(size) + label if lows else 0)
     return _Laid(plan, size, places, places[-1] + right, reach, top + 2, bottom + size // 20)
@@ -87,8 +116,9 @@ def _under(size: int) -> int:
     return size // 4 + digit_height(size) + size // 20
 
 
-def _brace_height(size: int) -> int:
-    return size // 2 + _over(size) + digit_height(size)
+def _braces_height(plan: Plan, size: int) -> int:
+    labels = sum(_over(size) + digit_height(size) for brace in plan.braces if brace.label)
+    return labels + len(plan.braces) * (size * 4 // 10)
 
 
 def _reach(plan: Plan, size: int) -> tuple[int, ...]:
@@ -147,9 +177,9 @@ def _braces(laid: _Laid) -> list[Shape]:
     y = laid.top - max(highest, default=0) - _over(laid.size) - digit_height(laid.size)
     shapes: list[Shape] = []
     for brace in laid.plan.braces:
-        y -= laid.size // 2 - _over(laid.size)
+        y -= laid.size * 4 // 10
         shapes.extend(_brace(laid, brace, y))
-        y -= 2 * _over(laid.size) + digit_height(laid.size)
+        y -= _over(laid.size) + digit_height(laid.size) if brace.label else 0
     return shapes
 
 
@@ -163,7 +193,7 @@ def _brace(laid: _Laid, brace: Brace, y: int) -> list[Shape]:
     return shapes
 
 
-def _told(story: Story, lang: str) -> str:
+def _told(story: Story, lang: Language) -> str:
     """Return the hops in words; what nobody said is left out."""
     said: list[str] = []
     here = None

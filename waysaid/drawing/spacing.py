@@ -6,7 +6,7 @@ Only the order of the numbers and the lengths of the labels count, so that right
 look alike.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from waysaid.drawing.metrics import text_width
@@ -116,6 +116,36 @@ def _free(arch: Arch, higher: list[Arch]) -> tuple[int, int]:
     cuts = [arch.low, *sorted(foot for foot in feet if arch.low < foot < arch.high), arch.high]
     stretches = list(pairwise(cuts))
     return max(stretches, key=lambda ends: ends[1] - ends[0])
+
+
+def parted(plan: Plan, count: int) -> tuple[Plan, ...]:
+    """Return the plan as `count` plans of about as many marks, first told first.
+
+    Neighbours share the mark between them. The plan alone where a hop would be cut, where
+    gaps are marked over it, or where there are too few marks.
+    """
+    last = len(plan.labels) - 1
+    cuts = [last * part // count for part in range(count + 1)]
+    spans = [(one.low, one.high) for one in plan.arches]
+    if last < count or plan.braces or any(low < cut < high for cut in cuts for low, high in spans):
+        return (plan,)
+    parts = [_part(plan, low, high) for low, high in pairwise(cuts)]
+    first = plan.arches[0]
+    return tuple(parts if first.low == 0 else reversed(parts))
+
+
+def _part(plan: Plan, low: int, high: int) -> Plan:
+    arches = tuple(
+        replace(
+            arch,
+            low=arch.low - low,
+            high=arch.high - low,
+            over=(arch.over[0] - low, arch.over[1] - low),
+        )
+        for arch in plan.arches
+        if low <= arch.low and arch.high <= high
+    )
+    return Plan(plan.labels[low : high + 1], arches, ())
 
 
 def edge(plan: Plan, size: int) -> tuple[int, int]:

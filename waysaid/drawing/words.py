@@ -1,9 +1,10 @@
 """What a drawing shows, in words: its title and its description, in English and Spanish."""
 
 from waysaid.drawing.telling import Picture
+from waysaid.number import Language, Problem, say
 
 _NAMES = {
-    "en": {
+    Language.EN: {
         Picture.WORDS: "Words",
         Picture.EQUATIONS: "Equations",
         Picture.NUMBER_LINE: "Open number line",
@@ -12,7 +13,7 @@ _NAMES = {
         Picture.TEN_FRAME: "Ten frame",
         Picture.BAR: "Bar",
     },
-    "es": {
+    Language.ES: {
         Picture.WORDS: "Palabras",
         Picture.EQUATIONS: "Ecuaciones",
         Picture.NUMBER_LINE: "Recta numérica abierta",
@@ -24,11 +25,11 @@ _NAMES = {
 }
 
 _PHRASES = {
-    "en": {
+    Language.EN: {
         "of": "{picture} for {problem}",
         "nothing": "Nothing is drawn.",
-        "start": "Start at {number}",
-        "somewhere": "Start at a number that was not said",
+        "start": "start at {number}",
+        "somewhere": "start at a number that was not said",
         "hop": "{move} to {number}",
         "gathered": "the hops together make {number}",
         "gap": "the gap is {number}",
@@ -56,11 +57,11 @@ _PHRASES = {
         "row": "row {row}",
         "number": "{text} in row {row}",
     },
-    "es": {
+    Language.ES: {
         "of": "{picture} para {problem}",
         "nothing": "No hay nada dibujado.",
-        "start": "Empieza en {number}",
-        "somewhere": "Empieza en un número que no se dijo",
+        "start": "empieza en {number}",
+        "somewhere": "empieza en un número que no se dijo",
         "hop": "{move} hasta {number}",
         "gathered": "los saltos juntos hacen {number}",
         "gap": "la distancia es {number}",
@@ -91,24 +92,23 @@ _PHRASES = {
 }
 
 
-def phrase(lang: str, key: str, **parts: object) -> str:
-    """Return one phrase with its parts filled in; English for a language we do not have."""
-    return _PHRASES.get(lang, _PHRASES["en"])[key].format(**parts)
+def phrase(lang: Language, key: str, **parts: object) -> str:
+    """Return one phrase with its parts filled in."""
+    return _PHRASES[lang][key].format(**parts)
 
 
-def title_of(picture: Picture, problem: str, lang: str) -> str:
+def title_of(picture: Picture, problem: Problem, lang: Language) -> str:
     """Return the title of a drawing: what kind of picture, and of which problem."""
-    name = _NAMES.get(lang, _NAMES["en"])[picture]
-    return phrase(lang, "of", picture=name, problem=problem)
+    return phrase(lang, "of", picture=_NAMES[lang][picture], problem=say(problem, lang))
 
 
-def sentence(parts: tuple[str, ...], lang: str) -> str:
+def sentence(parts: tuple[str, ...], lang: Language) -> str:
     """Join phrases into one sentence; the one that says that nothing is drawn if there are none."""
     said = ", ".join(part for part in parts if part)
     return f"{said[0].upper()}{said[1:]}." if said else phrase(lang, "nothing")
 
 
-def listed(parts: tuple[str, ...], lang: str) -> str:
+def listed(parts: tuple[str, ...], lang: Language) -> str:
     """Join words with commas, and the last one with `and`."""
     if len(parts) < 2:
         return "".join(parts)
