@@ -19,6 +19,7 @@ from waysaid.ways.add import known_fact as add_known_fact
 from waysaid.ways.add import near_double as add_near_double
 from waysaid.ways.add import split as add_split
 from waysaid.ways.add import split_then_jump as add_split_then_jump
+from waysaid.ways.missing import add_up as missing_add_up
 from waysaid.ways.missing import own_fact as missing_own_fact
 from waysaid.ways.plan import Plan
 from waysaid.ways.several import adjust as several_adjust
@@ -85,6 +86,7 @@ CATALOGUE: tuple[
     Maker(Family.GIVE_AND_TAKE, Sum, add_give_and_take.plans),
     Maker(Family.SHIFT_BOTH, Difference, take_shift_both.plans),
     Maker(Family.ADD_UP, Difference, take_add_up.plans),
+    Maker(Family.ADD_UP, Missing, missing_add_up.plans),
     Maker(Family.COLUMN, Sum, add_column.plans),
     Maker(Family.COLUMN, Difference, take_column.plans),
 )

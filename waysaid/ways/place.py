@@ -108,10 +108,11 @@ def skips(start: int, distance: int) -> Iterator[tuple[int, str]]:
     """Yield (size, slug) for each equal count that covers a distance from a start.
 
     By ones up to `MOST_COUNTS`; by larger steps at least two of them, and by twos and fives at
-    least three, where the words are the ones known by heart (2, 4, 6; 5, 10, 15).
+    least three, where the words are the ones known by heart (2, 4, 6; 5, 10, 15) and tens would
+    not do.
     """
     for size, slug, fewest in _SKIPS:
         times, over = divmod(distance, size)
-        by_heart = size in (1, 10, 100) or start % size == 0
+        by_heart = size in (1, 10, 100) or (start % size == 0 and distance % 10)
         if not over and by_heart and fewest <= times <= MOST_COUNTS:
             yield size, slug

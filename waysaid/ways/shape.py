@@ -23,6 +23,22 @@ class Sum:
         if self.left != self.right:
             yield self.right, self.left, "second"
 
+    def fills(self) -> Iterator[tuple[int, int, str]]:
+        """Yield the starts a child would fill up from, and break the other for.
+
+        A single digit only when the other is below 20, and no friendly number is broken; our
+        choice.
+        """
+        for start, other, tag in self.starts():
+            if (start >= 10 or other < 20) and other % 10:
+                yield start, other, tag
+
+    def goes_on(self) -> Iterator[tuple[int, int, str]]:
+        """Yield the starts a child would go on from: a single digit only where it comes first."""
+        for start, other, tag in self.starts():
+            if start >= 10 or tag == "first":
+                yield start, other, tag
+
 
 @dataclass(frozen=True, slots=True)
 class Difference:

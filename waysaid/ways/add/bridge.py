@@ -13,11 +13,12 @@ REACH = 50
 
 def plans(problem: Sum) -> Iterator[Plan]:
     """Yield the ways that fill either number up."""
-    for start, other, tag in problem.starts():
+    for start, other, tag in problem.fills():
         yield from _to_five(start, other, tag)
         yield from _to_ten(start, other, tag)
-        yield from _to_hundred(start, other, tag)
         yield from _to_last(start, other, tag)
+    for start, other, tag in problem.starts():
+        yield from _to_hundred(start, other, tag)
 
 
 def _to_five(start: int, other: int, tag: str) -> Iterator[Plan]:
@@ -32,8 +33,10 @@ def _to_ten(start: int, other: int, tag: str) -> Iterator[Plan]:
         return
     rest = other - gap
     yield f"to-ten-from-{tag}", hops(start, gap, rest)
-    yield f"open-then-ten-from-{tag}", ((Kind.SPLIT, other, MINUS, gap), *hops(start, gap, rest))
-    yield f"opened-to-ten-from-{tag}", (opened(other, gap, rest), *hops(start, gap, rest))
+    if other < 100:
+        cut = (Kind.SPLIT, other, MINUS, gap)
+        yield f"open-then-ten-from-{tag}", (cut, *hops(start, gap, rest))
+        yield f"opened-to-ten-from-{tag}", (opened(other, gap, rest), *hops(start, gap, rest))
     parts = pieces(rest)
     if len(parts) > 1:
         yield f"to-ten-then-tens-from-{tag}", hops(start, gap, *parts)

@@ -18,9 +18,9 @@ def plans(problem: Sum) -> Iterator[Plan]:
     left, right = problem.left, problem.right
     if is_friendly(left) and is_friendly(right):
         return
-    for target, giver, tag in problem.starts():
+    for target, giver, tag in problem.fills():
         for amount, slug in _amounts(target, giver):
-            if 0 < abs(amount) < (giver if amount > 0 else target) and not is_friendly(giver):
+            if 0 < abs(amount) < (giver if amount > 0 else target):
                 yield f"{tag}-{slug}", _moved(problem, amount, tag == "first")
     yield from _to_double(problem)
 

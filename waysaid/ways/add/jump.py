@@ -12,7 +12,7 @@ MOST_TENS = 5
 
 def plans(problem: Sum) -> Iterator[Plan]:
     """Yield the ways that start from either number."""
-    for start, other, tag in problem.starts():
+    for start, other, tag in problem.goes_on():
         parts = pieces(other)
         if len(parts) > 1:
             yield from _whole(start, parts, tag)

@@ -19,7 +19,7 @@ def plans(problem: Sum) -> Iterator[Plan]:
         return
     gap = large - small
     unit = min(round_unit(small), round_unit(large))
-    if gap <= _reach(small) * unit:
+    if gap <= _reach(small // unit) * unit and gap < small:
         yield "from-smaller", (_double(small), (Kind.MEND, 2 * small, PLUS, gap))
         yield "from-larger", (_double(large), (Kind.MEND, 2 * large, MINUS, gap))
     if gap == 2 * unit or (gap == 4 and (small + 2) % 5 == 0 and small > 4):

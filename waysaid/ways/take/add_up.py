@@ -9,13 +9,20 @@ from waysaid.ways.step import Kind
 
 MOST_HOPS = 4
 """The most hops a child would keep to add up afterwards; our choice."""
+FAR_UP = 30
+"""From here on no child goes up from a single digit to find a difference; our choice."""
 OVERSHOOT = 3
 """How far past the whole a child would go by tens and come back; our choice."""
 
 
 def plans(problem: Difference) -> Iterator[Plan]:
+    """Yield the ways up, unless it would be a long way up from a single digit."""
+    if problem.part >= 10 or problem.whole < FAR_UP:
+        yield from ways_up(problem.part, problem.left_over)
+
+
+def ways_up(part: int, gap: int) -> Iterator[Plan]:
     """Yield the ways up in one hop, by place-value pieces, and through tens and hundreds."""
-    part, gap = problem.part, problem.left_over
     yield "one-hop", hops(part, gap)
     parts = pieces(gap)
     if len(parts) > 1:

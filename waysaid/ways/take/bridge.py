@@ -23,12 +23,14 @@ def plans(problem: Difference) -> Iterator[Plan]:
 def _to_ten(whole: int, part: int) -> Iterator[Plan]:
     down = whole % 10
     rest = part - down
-    if not 0 < down < part:
+    if not 0 < down < part or part % 10 == 0:
         return
     yield "to-ten", hops(whole, -down, -rest)
     yield "to-ten-then-see", _then_see(whole, part, down)
-    yield "open-then-ten", ((Kind.SPLIT, part, MINUS, down), *hops(whole, -down, -rest))
-    yield "opened-to-ten", (opened(part, down, rest), *hops(whole, -down, -rest))
+    if part < 100:
+        cut = (Kind.SPLIT, part, MINUS, down)
+        yield "open-then-ten", (cut, *hops(whole, -down, -rest))
+        yield "opened-to-ten", (opened(part, down, rest), *hops(whole, -down, -rest))
     parts = tuple(-piece for piece in pieces(rest))
     if len(parts) > 1:
         yield "to-ten-then-tens", hops(whole, -down, *parts)

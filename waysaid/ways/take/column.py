@@ -23,7 +23,7 @@ def plans(problem: Difference) -> Iterator[Plan]:
             return
         moves.append(opened(whole, *parts))
     for have, take in zip(traded, from_ones, strict=True):
-        if have and take:
+        if take and have != take:
             moves.append((Kind.TAKE, have, MINUS, take))
     shown = [have - take for have, take in zip(traded, from_ones, strict=True) if have != take]
     if len(shown) > 1:

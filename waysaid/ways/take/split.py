@@ -10,11 +10,14 @@ from waysaid.ways.plan import MINUS, Moves, Plan, hops
 from waysaid.ways.shape import Difference
 from waysaid.ways.step import Kind, opened
 
+LEAST_SHORT = 20
+"""The smallest whole for which a child would let a piece fall below nothing; our choice."""
+
 
 def plans(problem: Difference) -> Iterator[Plan]:
     """Yield the splits by place, in two, and with a ten opened."""
     whole, part = problem.whole, problem.part
-    if whole < 10:
+    if whole < 10 or (whole < LEAST_SHORT and whole % 10 < part % 10):
         return
     width = columns(whole)
     pairs = tuple(zip(places(whole, width), places(part, width), strict=True))
@@ -40,7 +43,11 @@ def _by_place(pairs: tuple[tuple[int, int], ...]) -> Iterator[Plan]:
 
 
 def _takes(order: tuple[tuple[int, int], ...]) -> Moves:
-    return tuple((Kind.TAKE, first, MINUS, second) for first, second in order if first and second)
+    return tuple(
+        (Kind.TAKE, first, MINUS, second)
+        for first, second in order
+        if first != second and first and second
+    )
 
 
 def _gathered(left: list[int]) -> Moves:
