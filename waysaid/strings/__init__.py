@@ -5,6 +5,14 @@ from waysaid.strings.leaf import leaves_of, with_leaves
 from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.link_words import link_question, link_says
 from waysaid.strings.links import MOST, links
+from waysaid.strings.starter import (
+    Starter,
+    StarterError,
+    StarterText,
+    starter_text,
+    starters,
+    starters_in,
+)
 
 __all__ = [
     "MOST",
@@ -15,10 +23,16 @@ __all__ = [
     "Place",
     "Refusal",
     "Saying",
+    "Starter",
+    "StarterError",
+    "StarterText",
     "leaves_of",
     "link_question",
     "link_says",
     "links",
+    "starter_text",
+    "starters",
+    "starters_in",
     "what_if",
     "with_leaves",
 ]

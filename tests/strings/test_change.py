@@ -1,0 +1,114 @@
+"""What if we did that to all of them."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tests.strings.strings_made import strings
+from waysaid.number import BLANK, Language, Problem, parse, solve, text
+from waysaid.strings import Change, ChangeError, Refusal, leaves_of, what_if, with_leaves
+
+
+def changed(amount: int, places: set[tuple[int, int]], *given_texts: str) -> list[str]:
+    string = [parse(one) for one in given_texts]
+    return [text(one) for one in what_if(string, Change(amount, frozenset(places)))]
+
+
+def test_ten_is_added_to_the_first_number_of_each():
+    places = {(0, 0), (1, 0), (2, 0)}
+    assert changed(10, places, "8 + 2", "8 + 5", "7 + 6") == ["18 + 2", "18 + 5", "17 + 6"]
+
+
+def test_both_numbers_of_a_difference_can_change_alike():
+    assert changed(5, {(0, 0), (0, 1)}, "62 - 25", "41 - 38") == ["67 - 30", "41 - 38"]
+
+
+def test_a_number_of_an_equation_can_change_and_its_blank_stays():
+    assert changed(-2, {(0, 2)}, "7 + _ = 12") == ["7 + _ = 10"]
+
+
+@pytest.mark.parametrize(
+    ("amount", "place", "problem", "why"),
+    [
+        (1, (1, 0), "7 + 5", Refusal.NO_PLACE),
+        (1, (-1, 0), "7 + 5", Refusal.NO_PLACE),
+        (1, (0, 2), "7 + 5", Refusal.NO_PLACE),
+        (1, (0, -1), "7 + 5", Refusal.NO_PLACE),
+        (1, (0, 1), "7 + _ = 12", Refusal.BLANK),
+        (-6, (0, 1), "7 + 5", Refusal.BELOW_ZERO),
+        (3, (0, 1), "7 - 5", Refusal.ANSWER_OUTSIDE),
+        (1, (0, 0), "600 + 400", Refusal.ANSWER_OUTSIDE),
+        (6, (0, 0), "7 + _ = 12", Refusal.ANSWER_OUTSIDE),
+        (-2, (0, 1), "8 / 2", Refusal.ANSWER_OUTSIDE),
+    ],
+)
+def test_a_change_that_cannot_be_made_is_refused_in_one_sentence(amount, place, problem, why):
+    with pytest.raises(ChangeError) as refused:
+        changed(amount, {place}, problem)
+    assert refused.value.why is why
+    for language in Language:
+        sentence = refused.value.sentence(language)
+        assert sentence.endswith(".")
+        assert sentence.count(".") == 1
+        assert "{" not in sentence
+
+
+def test_a_refusal_says_where_as_people_count():
+    with pytest.raises(ChangeError, match=r"In problem 2 \(7 − 3\) a number would go below 0"):
+        changed(-5, {(0, 0), (1, 1)}, "9 + 9", "7 - 3")
+
+
+@st.composite
+def string_and_change(draw) -> tuple[list[Problem], Change]:
+    string = draw(strings(largest=40))
+    every = [
+        (row, place)
+        for row, problem in enumerate(string)
+        for place, leaf in enumerate(leaves_of(problem))
+        if leaf is not BLANK
+    ]
+    places = draw(st.frozensets(st.sampled_from(every)))
+    return string, Change(draw(st.integers(-12, 12)), places)
+
+
+@given(string_and_change())
+def test_undoing_a_change_gives_the_string_back(made):
+    string, change = made
+    try:
+        new = what_if(string, change)
+    except ChangeError:
+        return
+    assert what_if(new, Change(-change.amount, change.places)) == tuple(string)
+
+
+@given(string_and_change())
+def test_only_the_chosen_numbers_change_and_order_and_signs_stay(made):
+    string, change = made
+    try:
+        new = what_if(string, change)
+    except ChangeError:
+        return
+    assert len(new) == len(string)
+    for row, (old, now) in enumerate(zip(string, new, strict=True)):
+        assert with_leaves(now, leaves_of(old)) == old
+        for place, (was, leaf) in enumerate(zip(leaves_of(old), leaves_of(now), strict=True)):
+            by = change.amount if (row, place) in change.places else 0
+            assert leaf is BLANK if was is BLANK else leaf == was + by
+
+
+@given(string_and_change())
+def test_a_changed_string_stays_in_range_and_any_other_is_refused(made):
+    string, change = made
+    try:
+        new = what_if(string, change)
+    except ChangeError as refused:
+        assert refused.why in (Refusal.BELOW_ZERO, Refusal.ANSWER_OUTSIDE)
+        return
+    for problem in new:
+        assert 0 <= solve(problem) <= 1000
+        assert all(leaf is BLANK or leaf >= 0 for leaf in leaves_of(problem))
+
+
+@given(strings())
+def test_a_change_of_nothing_changes_nothing(string):
+    assert what_if(string, Change(7, frozenset())) == tuple(string)

@@ -1,0 +1,101 @@
+"""What a link says, and the question that leads to it without saying it."""
+
+import re
+
+import pytest
+from hypothesis import given
+
+from tests.strings.strings_made import strings
+from waysaid.number import Language, number_text, parse
+from waysaid.strings import Link, LinkKind, Saying, link_question, link_says, links
+from waysaid.strings.link_words import ASKED, SAID
+
+NAMES = {
+    Language.EN: (
+        "pattern|same number|same total|one changes|both change|twin|inside|turned|opposite|"
+        "undo|ten times|tens|double|half|halve|feeds"
+    ),
+    Language.ES: (
+        "patrón|mismo número|mismo total|gemel|dentro|vuelta|contrari|deshac|decena|dobl|mitad|"
+        "diez veces"
+    ),
+}
+
+
+@pytest.mark.parametrize("language", Language)
+def test_every_saying_and_every_kind_has_words(language):
+    assert set(SAID) == set(Saying)
+    assert set(ASKED) == set(LinkKind)
+    assert all(words[language].strip() for words in [*SAID.values(), *ASKED.values()])
+
+
+def test_both_languages_of_a_saying_use_the_same_numbers():
+    for words in SAID.values():
+        places = [sorted(set(re.findall(r"\{\d\}", words[language]))) for language in Language]
+        assert places[0] == places[1]
+
+
+@given(strings())
+def test_a_link_is_said_in_one_line_with_its_own_numbers_only(string):
+    for link in links(string, every=True):
+        for language in Language:
+            said = link_says(link, language)
+            assert "{" not in said
+            assert "\n" not in said
+            assert set(re.findall(r"\d+", said)) <= {number_text(n) for n in link.numbers}
+
+
+@given(strings())
+def test_a_question_gives_no_number_away(string):
+    for link in links(string, every=True):
+        for language in Language:
+            question = link_question(link, language)
+            assert "?" in question
+            assert not re.search(r"\d", question)
+
+
+@pytest.mark.parametrize("language", Language)
+@pytest.mark.parametrize("kind", LinkKind)
+def test_a_question_does_not_name_what_is_to_be_found(kind, language):
+    link = Link(kind, (0, 1), (), Saying.TURNED)
+    assert not re.search(NAMES[language], link_question(link, language), re.IGNORECASE)
+
+
+def test_a_question_says_which_problems_to_look_at():
+    link = links([parse(one) for one in ("40 + 25", "37 + 25")])[0]
+    assert "the first and second problems" in link_question(link, Language.EN)
+    assert "los problemas primero y segundo" in link_question(link, Language.ES)
+
+
+def test_a_very_long_string_is_asked_about_without_counting():
+    link = links([parse(f"{n} + 5") for n in range(1, 12)])[0]
+    assert "these problems" in link_question(link, Language.EN)
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "english", "spanish"),
+    [
+        (
+            "40 + 25",
+            "37 + 25",
+            "40 went down 3 to 37 and the rest stayed, so the answer went down 3 too.",
+            "El 40 bajó 3 hasta 37 y lo demás no cambió, así que la respuesta también bajó 3.",
+        ),
+        (
+            "52 - 20",
+            "52 - 19",
+            "We take 19 and not 20. That is 1 less taken away, so 1 more is left.",
+            "Quitamos 19 y no 20. Quitamos 1 menos, así que la respuesta sube 1.",
+        ),
+        (
+            "62 - 25",
+            "67 - 30",
+            "62 and 25 both went up 5, so they are still just as far apart.",
+            "El 62 y el 25 subieron 5 los dos, así que siguen a la misma distancia.",
+        ),
+    ],
+)
+def test_links_read_as_a_child_might_say_them(first, second, english, spanish):
+    link = links([parse(first), parse(second)])[0]
+    assert link_says(link, Language.EN) == english
+    assert link_says(link, Language.ES) == spanish
