@@ -157,6 +157,8 @@ def _unsaid(way: Way) -> tuple[int, int]:
             return 2 * _CUT, length - 1
         case Family.ADD_UP:
             return (_at_once(steps[0]), 0) if length == 1 else (0, 0)
+        case Family.NEAR_DOUBLE if length == 1:
+            return 2 * _REWRITE, 1
         case _:
             return (_swapped(way), 1) if length > 1 else (0, 0)
 
@@ -184,6 +186,7 @@ def _swapped(way: Way) -> int:
     if way.family is Family.ADJUST:
         cost += _MEND_TAKEN if _is_minus(way.steps[0]) else _MEND
         cost += _BOTH if way.variant.startswith("both") else 0
+        cost += _HOLD if rest > 9 else 0
     return cost
 
 
