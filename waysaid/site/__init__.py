@@ -1,0 +1,1 @@
+"""The web application: the only place that knows HTTP, sessions or a database."""

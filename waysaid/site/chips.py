@@ -1,0 +1,103 @@
+"""The ways foreseen for a problem, as the desk offers them to be tapped.
+
+First one way of each family, then the variants; families that this class (and this child) use come
+earlier. The weights are our choice: with no history the order is by effort alone, and a family
+said three times counts as much as being the easiest.
+"""
+
+from collections.abc import Mapping, Sequence
+from functools import lru_cache
+from typing import Any
+
+from waysaid.drawing import Frame, Picture, Telling, draw, lines, scene_json, suits
+from waysaid.number import Language, Unreadable, number_text, parse
+from waysaid.site.history import History
+from waysaid.ways import Step, Way, family_name, ways
+
+MOST = 12
+"""Chips for one problem: what a desk shows without scrolling, and as much again."""
+EASIEST = 3.0
+OWN = 3.0
+"""What a family said by this child counts beside the same said by a classmate."""
+THUMBNAIL = Frame(1500, 620, 55)
+"""A small picture beside a chip's equations, in the drawing's own units."""
+
+
+@lru_cache(maxsize=256)
+def foreseen(problem_text: str) -> tuple[Way, ...]:
+    """Return the ways for a problem, one of each family first; none for one unknown to us."""
+    try:
+        found = ways(parse(problem_text))
+    except Unreadable:
+        return ()
+    first: dict[str, Way] = {}
+    for way in found:
+        first.setdefault(way.family.value, way)
+    leaders = tuple(first.values())
+    return leaders + tuple(way for way in found if way not in leaders)
+
+
+def chips_for(problem_text: str, history: History, language: str) -> list[dict[str, Any]]:
+    """Return the chips of a problem in the order this class is likely to say them."""
+    known = foreseen(problem_text)
+    order = ordered(known, history.families, {})
+    return [_chip(problem_text, known[index], language) for index in order[:MOST]]
+
+
+def orders_by_child(problem_text: str, history: History) -> dict[str, list[int]]:
+    """Return, for each child whose own ways change it, the order of the chips for that child.
+
+    The numbers are places in the list that `chips_for` gives.
+    """
+    known = foreseen(problem_text)
+    order = ordered(known, history.families, {})[:MOST]
+    shown = [known[index] for index in order]
+    usual = list(range(len(shown)))
+    orders = {
+        child: ordered(shown, history.families, own) for child, own in history.by_child.items()
+    }
+    return {child: own for child, own in orders.items() if own != usual}
+
+
+def ordered(
+    known: Sequence[Way], by_class: Mapping[str, int], by_child: Mapping[str, int]
+) -> list[int]:
+    """Return the places of the ways, likeliest first; ways of one family keep their order."""
+    seen: dict[str, int] = {}
+    ranked = []
+    for place, way in enumerate(known):
+        family = way.family.value
+        nth = seen[family] = seen.get(family, -1) + 1
+        liked = by_class.get(family, 0) + OWN * by_child.get(family, 0)
+        ranked.append((nth, -(liked + EASIEST / (1 + place)), place))
+    return [place for _, _, place in sorted(ranked)]
+
+
+def steps_json(steps: Sequence[Step]) -> list[dict[str, Any]]:
+    """Return whole steps as an event carries them."""
+    return [{"kind": each.kind.value, "equation": each.text, "unsaid": []} for each in steps]
+
+
+def thumbnail(telling: Telling, language: str) -> dict[str, Any] | None:
+    """Return a small number line of a telling, or None where one does not suit it."""
+    if not telling.steps or not suits(Picture.NUMBER_LINE, telling):
+        return None
+    return scene_json(draw(Picture.NUMBER_LINE, telling, THUMBNAIL, Language(language)))
+
+
+def _chip(problem_text: str, way: Way, language: str) -> dict[str, Any]:
+    """Return one chip; what is costly about it is worked out once."""
+    return {**_drawn(problem_text, way, language)}
+
+
+@lru_cache(maxsize=2048)
+def _drawn(problem_text: str, way: Way, language: str) -> dict[str, Any]:
+    telling = Telling(parse(problem_text), way.steps, (), way.answer)
+    return {
+        "family": way.family.value,
+        "name": family_name(way.family, Language(language)),
+        "lines": list(lines(telling)),
+        "steps": steps_json(way.steps),
+        "answer": number_text(way.answer),
+        "scene": thumbnail(telling, language),
+    }

@@ -1,0 +1,128 @@
+"""Notes for the teacher alone. Each is a guess to listen with, never a verdict on a child."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+from functools import lru_cache
+from typing import Any
+
+from django.utils.translation import gettext as _
+
+from waysaid.number import (
+    Exact,
+    Language,
+    NoValue,
+    Print,
+    Problem,
+    Unreadable,
+    number_text,
+    parse,
+    solve,
+    text,
+)
+from waysaid.site.chips import foreseen
+from waysaid.slips import Slip, expected, slip_note, slips
+from waysaid.talk import State, WayTold
+from waysaid.ways import Step, family_name
+
+MOST_NOTES = 4
+"""Notes of one sort at a time: what can be read at a glance."""
+
+
+def problem_of(problem_text: str) -> Problem | None:
+    """Return the problem, or None where its text cannot be read."""
+    try:
+        return parse(problem_text)
+    except Unreadable:
+        return None
+
+
+def answer_of(problem: Problem) -> Exact | None:
+    """Return the right answer, or None where there is none."""
+    try:
+        return solve(problem)
+    except NoValue:
+        return None
+
+
+def number_of(said: str | None) -> Exact | None:
+    """Return the number that an answer as typed is, or None for other words."""
+    given = problem_of(said) if said else None
+    return given if isinstance(given, int | Fraction) else None
+
+
+def unused_families(state: State, language: str) -> list[str]:
+    """Return the names of foreseen families that nobody used on the problem of the moment."""
+    problem = state.problem(state.now)
+    if problem is None:
+        return []
+    used = {way.family for way in state.ways_of(problem.id)}
+    families = dict.fromkeys(way.family for way in foreseen(problem.text))
+    names = [family_name(each, Language(language)) for each in families if each not in used]
+    return names[:MOST_NOTES]
+
+
+def slip_notes(state: State, language: str) -> list[dict[str, Any]]:
+    """Return what to listen for: first what was heard, then what is likeliest to come."""
+    planned = state.problem(state.now)
+    problem = problem_of(planned.text) if planned is not None else None
+    if planned is None or problem is None:
+        return []
+    right = answer_of(problem)
+    heard = [number_of(answer.text) for answer in state.answers_of(planned.id)]
+    wrong = [number for number in dict.fromkeys(heard) if number is not None and number != right]
+    notes = [
+        _note(slip, language, heard=True) for number in wrong for slip in slips(problem, number)[:1]
+    ]
+    coming = {slip.wrong: slip for slip in reversed(_expected(planned.text))}
+    notes += [
+        _note(slip, language, heard=False)
+        for slip in reversed(coming.values())
+        if slip.wrong not in wrong
+    ]
+    return notes[:MOST_NOTES]
+
+
+@lru_cache(maxsize=256)
+def _expected(problem_text: str) -> tuple[Slip, ...]:
+    return expected(parse(problem_text))
+
+
+def _note(slip: Slip, language: str, *, heard: bool) -> dict[str, Any]:
+    note = slip_note(slip, Language(language))
+    return {"wrong": number_text(slip.wrong), "note": note, "heard": heard}
+
+
+def flags_of(state: State, way: WayTold, language: str) -> list[str]:
+    """Return what the desk may note about a way as told; the record keeps it as it was said."""
+    planned = state.problem(way.problem)
+    problem = problem_of(planned.text) if planned is not None else None
+    if problem is None:
+        return []
+    return list(_flags(problem, way, language))
+
+
+def _flags(problem: Problem, way: WayTold, language: str) -> Iterator[str]:
+    for said in way.steps:
+        if Step(said.kind, said.equation).true is False:
+            yield _("%(equation)s does not hold; it is kept as it was said.") % {
+                "equation": text(said.equation, Print.TRUE)
+            }
+    ended = number_of(way.answer)
+    right = answer_of(problem)
+    if ended is None or right is None or ended == right:
+        return
+    yield _("It ends at %(said)s.") % {"said": number_text(ended)}
+    for slip in slips(problem, ended)[:1]:
+        yield slip_note(slip, Language(language))
+
+
+def questions_for(state: State, planned: list[Any]) -> list[str]:
+    """Return questions she could ask now: the plan's own first."""
+    own = [str(question) for question in planned]
+    named = [way for way in state.ways_of(state.now) if way.child]
+    standard = [_("How did you start?"), _("Did anyone think about it another way?")]
+    if named:
+        standard.append(_("Who can say that way in their own words?"))
+    if len(named) > 1:
+        standard.append(_("What is alike in these ways, and what is different?"))
+    return (own + standard)[:MOST_NOTES]

@@ -1,0 +1,195 @@
+"""What the desk shows: the whole talk, and what only the teacher sees."""
+
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+from waysaid.drawing import Picture, Telling, lines, suits
+from waysaid.number import Language, Print, text
+from waysaid.site.chips import chips_for, orders_by_child
+from waysaid.site.desk_notes import (
+    answer_of,
+    flags_of,
+    problem_of,
+    questions_for,
+    slip_notes,
+    unused_families,
+)
+from waysaid.site.history import History
+from waysaid.site.models import Child, Talk
+from waysaid.talk import Phase, State, WayTold, telling_of
+from waysaid.ways import family_name
+
+
+@dataclass(frozen=True, slots=True)
+class Desk:
+    """A talk as one desk looks at it; without history for a substitute."""
+
+    talk: Talk
+    state: State
+    history: History
+    shows_history: bool
+
+    @property
+    def language(self) -> str:
+        """The desk's language."""
+        return self.talk.school_class.desk_language
+
+
+def desk_view(desk: Desk) -> dict[str, Any]:
+    """Return the desk's own part of its payload, as JSON values."""
+    state = desk.state
+    children = list(desk.talk.school_class.children.all())
+    names = {child.key: child.name for child in children}
+    return {
+        "title": state.title,
+        "language": desk.language,
+        "phase": state.phase.value,
+        "paused": state.paused,
+        "closed": state.closed,
+        "turn_and_talk": state.turn_and_talk,
+        "names_hidden": state.names_hidden,
+        "answers_named": state.answers_named,
+        "history": desk.shows_history,
+        "problems": _problems(state),
+        "roster": _roster(desk, [child for child in children if child.active]),
+        "answers": [
+            {"id": each.id, "text": each.text, "child": each.child}
+            for each in state.answers_of(state.now)
+        ],
+        "ways": [_way(desk, way, names) for way in state.ways],
+        **_chips(desk),
+        "private": _private(desk, children),
+        "think": _think(desk),
+        "noticings": _noticings(state, names),
+        "what_ifs": _what_ifs(state),
+    }
+
+
+def _problems(state: State) -> list[dict[str, Any]]:
+    settled = dict(state.settled)
+    return [
+        {
+            "id": each.id,
+            "text": _printed(each.text),
+            "plain": each.text,
+            "why": each.why,
+            "shown": each.id in state.shown,
+            "now": each.id == state.now,
+            "given": list(state.given(each.id)),
+            "settled": settled.get(each.id),
+        }
+        for each in state.problems
+    ]
+
+
+def _printed(problem_text: str) -> str:
+    problem = problem_of(problem_text)
+    return problem_text if problem is None else text(problem, Print.TRUE)
+
+
+def _roster(desk: Desk, children: list[Child]) -> list[dict[str, Any]]:
+    spoke = set(desk.state.spoke())
+    passed = {child for problem, child in desk.state.passed if problem == desk.state.now}
+    roster = []
+    for child in children:
+        row: dict[str, Any] = {
+            "id": child.key,
+            "name": child.name,
+            "heard": child.key in spoke,
+            "passed": child.key in passed,
+        }
+        if desk.shows_history:
+            # With nothing before this talk, nobody is someone not heard lately.
+            row["lately"] = not desk.history.talks or child.key in desk.history.lately
+        roster.append(row)
+    return roster
+
+
+def _chips(desk: Desk) -> dict[str, Any]:
+    planned = desk.state.problem(desk.state.now)
+    if planned is None:
+        return {"chips": [], "chip_orders": {}}
+    return {
+        "chips": chips_for(planned.text, desk.history, desk.language),
+        "chip_orders": orders_by_child(planned.text, desk.history),
+    }
+
+
+def _way(desk: Desk, way: WayTold, names: dict[str, str]) -> dict[str, Any]:
+    telling = telling_of(desk.state, way)
+    family = way.family
+    return {
+        "id": way.id,
+        "problem": way.problem,
+        "child": way.child,
+        "name": names.get(way.child or "", ""),
+        "also": [names[child] for child in way.agreed if child in names],
+        "relation": way.relation.value,
+        "to": way.to,
+        "family": family.value if family else None,
+        "family_name": family_name(family, Language(desk.language)) if family else None,
+        "lines": list(lines(telling)) if telling else [],
+        "words": way.words,
+        "answer": way.answer,
+        "flags": flags_of(desk.state, way, desk.language),
+        "picture": way.picture.value,
+        "pictures": _pictures(telling) if telling else [Picture.WORDS.value],
+    }
+
+
+@lru_cache(maxsize=512)
+def _pictures(telling: Telling) -> tuple[str, ...]:
+    if not telling.steps:
+        return (Picture.WORDS.value,)
+    return tuple(picture.value for picture in Picture if suits(picture, telling))
+
+
+def _private(desk: Desk, children: list[Child]) -> dict[str, Any]:
+    """Return the private column; a substitute's has nothing of the class before today."""
+    state, history = desk.state, desk.history
+    spoke = set(state.spoke())
+    quiet = [
+        child.name
+        for child in children
+        if child.active and history.talks and child.key not in spoke | history.lately
+    ]
+    plan = desk.talk.plan
+    planned = state.problem(state.now)
+    problem = problem_of(planned.text) if planned else None
+    right = answer_of(problem) if problem is not None else None
+    return {
+        "answer": None if right is None else str(right),
+        "unused": unused_families(state, desk.language),
+        "slips": slip_notes(state, desk.language),
+        "questions": questions_for(state, plan.questions if plan else []),
+        "not_heard": quiet if desk.shows_history else [],
+    }
+
+
+def _think(desk: Desk) -> dict[str, Any]:
+    thinking = desk.state.phase is Phase.THINK and desk.state.since
+    return {
+        "since": desk.state.since if thinking else None,
+        "usual": desk.history.usual_seconds if desk.shows_history else None,
+    }
+
+
+def _noticings(state: State, names: dict[str, str]) -> list[dict[str, Any]]:
+    return [
+        {
+            "id": each.id,
+            "child": each.child,
+            "name": names.get(each.child or "", ""),
+            "words": each.words,
+            "link": each.link,
+        }
+        for each in state.noticings
+    ]
+
+
+def _what_ifs(state: State) -> list[dict[str, Any]]:
+    return [
+        {"id": each.id, "amount": each.amount, "answers": [list(pair) for pair in each.answers]}
+        for each in state.supposings
+    ]

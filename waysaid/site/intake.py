@@ -1,0 +1,110 @@
+"""From what a client posts to events that may be written down."""
+
+import re
+from collections.abc import Collection, Mapping
+from typing import Any
+
+from django.utils.translation import gettext as _
+
+from waysaid.site.models import Talk
+from waysaid.site.reading import way_from_line
+from waysaid.site.record import SERVER, Sent, at_hand
+from waysaid.site.refusal import RefusalError
+from waysaid.talk import BadEventError, State, body_from_json, kind_of
+
+MOST_EVENTS = 200
+"""Events in one delivery: a desk that was alone for a whole talk."""
+LARGEST_SEQUENCE = 2**31 - 1
+CLIENT = re.compile(r"[A-Za-z0-9_-]{1,64}")
+SERVER_ONLY = frozenset({"talk-opened"})
+DRAWER = frozenset(
+    {
+        "answer-heard",
+        "answers-named",
+        "answer-settled",
+        "erased",
+        "names-hidden",
+        "noticed",
+        "passed",
+        "paused",
+        "phase-set",
+        "problem-added",
+        "problem-shown",
+        "resumed",
+        "strokes-drawn",
+        "turn-and-talk",
+        "undo",
+        "way-agreed",
+        "way-drawn-as",
+        "way-shared",
+        "what-if",
+        "what-if-answer",
+    }
+)
+"""What the drawer of the one screen may record: all that a class may watch being written."""
+HAND = frozenset({"strokes-drawn", "erased"})
+"""What a board may record: what is drawn on it by hand, and rubbed out again."""
+
+
+def delivery(
+    given: Mapping[str, Any], talk: Talk, kinds: Collection[str]
+) -> tuple[str, list[Sent]]:
+    """Return the client and its events. Raises `RefusalError` with one sentence for anything else.
+
+    `kinds` are those that may be sent here; empty stands for a desk, which may send every one
+    that is not the server's own.
+    """
+    client, events = given.get("client"), given.get("events")
+    if not isinstance(client, str) or not CLIENT.fullmatch(client) or client == SERVER:
+        raise RefusalError(400, _("‘client’ takes 1 to 64 letters, digits, - and _."))
+    if not isinstance(events, list) or not 0 < len(events) <= MOST_EVENTS:
+        most = {"most": MOST_EVENTS}
+        raise RefusalError(400, _("‘events’ takes a list of 1 to %(most)s events.") % most)
+    children = {str(pk) for pk in talk.school_class.children.values_list("pk", flat=True)}
+    sent = [_sent(event, talk, kinds) for event in events]
+    for each in sent:
+        child = getattr(each.body, "child", None)
+        if child is not None and child not in children:
+            raise RefusalError(400, _("No child of this class has the id that was sent."))
+    return client, sent
+
+
+def _sent(event: object, talk: Talk, kinds: Collection[str]) -> Sent:
+    if not isinstance(event, Mapping):
+        raise RefusalError(400, _("An event is a JSON object."))
+    sequence = event.get("sequence")
+    if type(sequence) is not int or not 0 <= sequence <= LARGEST_SEQUENCE:
+        raise RefusalError(400, _("‘sequence’ takes a whole number from 0."))
+    try:
+        body = body_from_json(_with_reading(event, talk) if kinds == DRAWER else event)
+    except BadEventError as error:
+        raise RefusalError(400, str(error)) from None
+    kind = kind_of(body)
+    allowed = kind in kinds if kinds else kind not in SERVER_ONLY
+    if not allowed or (kinds == HAND and not _by_hand(kind, event, at_hand(talk.pk).state)):
+        raise RefusalError(403, _("This screen may not record that."))
+    return Sent(sequence, body)
+
+
+def _with_reading(event: Mapping[str, Any], talk: Talk) -> Mapping[str, Any]:
+    """Return the event; a way told as a `line` on the one screen is read here.
+
+    So what was understood, or foreseen, never reaches that screen.
+    """
+    if event.get("kind") != "way-shared":
+        return event
+    if event.get("foreseen") or event.get("family"):
+        raise RefusalError(403, _("This screen may not record that."))
+    line = event.get("line")
+    if not isinstance(line, str):
+        return event
+    rest = {key: value for key, value in event.items() if key != "line"}
+    planned = at_hand(talk.pk).state.problem(str(event.get("problem")))
+    if planned is None:
+        raise RefusalError(400, _("No problem of this talk has the id that was sent."))
+    return {**rest, **way_from_line(planned.text, line)}
+
+
+def _by_hand(kind: str, event: Mapping[str, Any], state: State) -> bool:
+    """Tell whether an event is about strokes; a board rubs out nothing else."""
+    return kind != "erased" or event.get("id") in {drawn.id for drawn in state.drawn}

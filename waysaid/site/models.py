@@ -1,0 +1,200 @@
+"""What is kept: a teacher's classes, their children, plans, talks, and what happened in them.
+
+A child is a name on a class list and nothing more. A talk is its events; everything else about it
+is folded from them.
+"""
+
+import hashlib
+import secrets
+from typing import ClassVar
+
+from django.conf import settings
+from django.db import models
+from django.utils.translation import gettext_lazy as _
+
+TOKEN_BYTES = 32
+
+
+def new_token() -> str:
+    """Return a random token that is safe in an address (32 random bytes)."""
+    return secrets.token_urlsafe(TOKEN_BYTES)
+
+
+def hashed(token: str) -> str:
+    """Return what is kept of a token whose holder alone should know it."""
+    return hashlib.sha256(token.encode()).hexdigest()
+
+
+class Language(models.TextChoices):
+    """The languages a desk or a board can speak."""
+
+    ENGLISH = "en", "English"
+    SPANISH = "es", "Español"
+
+
+class SchoolClass(models.Model):
+    """A class: its languages, and what hangs round its board."""
+
+    owner = models.ForeignKey(
+        settings.AUTH_USER_MODEL, on_delete=models.CASCADE, related_name="classes"
+    )
+    name = models.CharField(max_length=80)
+    desk_language = models.CharField(max_length=5, choices=Language, default=Language.ENGLISH)
+    board_language = models.CharField(max_length=5, choices=Language, default=Language.ENGLISH)
+    signals = models.JSONField(default=list)
+    norms = models.JSONField(default=list)
+    starters = models.JSONField(default=list)
+    background = models.ForeignKey(
+        "Picture", null=True, blank=True, on_delete=models.SET_NULL, related_name="+"
+    )
+    made_at = models.DateTimeField(auto_now_add=True)
+
+    class Meta:
+        ordering: ClassVar = ["made_at", "id"]
+
+    def __str__(self) -> str:
+        return self.name
+
+
+class Child(models.Model):
+    """A name on a class list; `active` is false for a child who has left."""
+
+    school_class = models.ForeignKey(SchoolClass, on_delete=models.CASCADE, related_name="children")
+    name = models.CharField(max_length=60)
+    order = models.PositiveIntegerField(default=0)
+    active = models.BooleanField(default=True)
+
+    class Meta:
+        ordering: ClassVar = ["order", "id"]
+        constraints: ClassVar = [
+            models.UniqueConstraint(
+                fields=["school_class", "name"], name="waysaid_child_names_differ"
+            )
+        ]
+
+    def __str__(self) -> str:
+        return self.name
+
+    @property
+    def key(self) -> str:
+        """The id that events name the child by."""
+        return str(self.pk)
+
+
+class Plan(models.Model):
+    """A planned string: `problems` is a list of {id, text, why, locked}."""
+
+    school_class = models.ForeignKey(SchoolClass, on_delete=models.CASCADE, related_name="plans")
+    title = models.CharField(max_length=120)
+    problems = models.JSONField(default=list)
+    questions = models.JSONField(default=list)
+    starter = models.CharField(max_length=80, blank=True, default="")
+    made_for = models.DateField(null=True, blank=True)
+    made_at = models.DateTimeField(auto_now_add=True)
+    changed_at = models.DateTimeField(auto_now=True)
+
+    class Meta:
+        ordering: ClassVar = ["-made_for", "-made_at", "-id"]
+
+    def __str__(self) -> str:
+        return self.title
+
+
+class Talk(models.Model):
+    """A talk. `history` is false on a substitute's talk: the desk then tells nothing of before."""
+
+    school_class = models.ForeignKey(SchoolClass, on_delete=models.CASCADE, related_name="talks")
+    plan = models.ForeignKey(
+        Plan, null=True, blank=True, on_delete=models.SET_NULL, related_name="talks"
+    )
+    title = models.CharField(max_length=120)
+    history = models.BooleanField(default=True)
+    board_token = models.CharField(max_length=64, unique=True, default=new_token)
+    one_token = models.CharField(max_length=64, unique=True, default=new_token)
+    made_at = models.DateTimeField(auto_now_add=True)
+    closed_at = models.DateTimeField(null=True, blank=True)
+
+    class Meta:
+        ordering: ClassVar = ["-made_at", "-id"]
+
+    def __str__(self) -> str:
+        return self.title
+
+
+class EventRow(models.Model):
+    """One event of a talk, as the client sent it, in the server's order; never changed."""
+
+    talk = models.ForeignKey(Talk, on_delete=models.CASCADE, related_name="events")
+    order = models.PositiveIntegerField()
+    client = models.CharField(max_length=64)
+    sequence = models.PositiveIntegerField()
+    kind = models.CharField(max_length=32)
+    body = models.JSONField()
+    received_at = models.DateTimeField()
+
+    class Meta:
+        ordering: ClassVar = ["talk", "order"]
+        constraints: ClassVar = [
+            models.UniqueConstraint(fields=["talk", "order"], name="waysaid_event_order"),
+            models.UniqueConstraint(
+                fields=["talk", "client", "sequence"], name="waysaid_event_sent_once"
+            ),
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.order} {self.kind}"
+
+
+class PictureKind(models.TextChoices):
+    """What a picture is for."""
+
+    BACKGROUND = "background", _("background")
+    SIGNAL = "signal", _("signal")
+
+
+class Picture(models.Model):
+    """A teacher's own picture, drawn anew by us, with nothing in it but its pixels."""
+
+    school_class = models.ForeignKey(SchoolClass, on_delete=models.CASCADE, related_name="pictures")
+    kind = models.CharField(max_length=12, choices=PictureKind)
+    content = models.BinaryField()
+    content_type = models.CharField(max_length=20)
+    width = models.PositiveIntegerField()
+    height = models.PositiveIntegerField()
+    made_at = models.DateTimeField(auto_now_add=True)
+
+    class Meta:
+        ordering: ClassVar = ["id"]
+
+    def __str__(self) -> str:
+        return f"{self.kind} {self.pk}"
+
+
+class Role(models.TextChoices):
+    """What a device that joined may be."""
+
+    BOARD = "board", _("board")
+    DESK = "desk", _("desk")
+
+
+class DeviceKey(models.Model):
+    """A device that joined one talk in one role; only a hash of its key is kept."""
+
+    talk = models.ForeignKey(Talk, on_delete=models.CASCADE, related_name="devices")
+    role = models.CharField(max_length=8, choices=Role)
+    history = models.BooleanField(default=True)
+    key_hash = models.CharField(max_length=64, unique=True)
+    made_at = models.DateTimeField(auto_now_add=True)
+
+    def __str__(self) -> str:
+        return f"{self.role} {self.pk}"
+
+
+class Opening(models.Model):
+    """A one-time address that opens this machine's own session; gone at its first use."""
+
+    token_hash = models.CharField(max_length=64, unique=True)
+    made_at = models.DateTimeField(auto_now_add=True)
+
+    def __str__(self) -> str:
+        return f"opening {self.pk}"

@@ -1,0 +1,48 @@
+"""A line as typed, read: for the desk's preview, and for the record of the one screen."""
+
+from functools import lru_cache
+from typing import Any
+
+from waysaid.drawing import Telling, lines
+from waysaid.hearing import Reading, read
+from waysaid.number import Language, number_text, parse
+from waysaid.site.chips import thumbnail
+from waysaid.ways import family_name
+
+
+@lru_cache(maxsize=512)
+def _read(problem_text: str, line: str) -> Reading:
+    return read(parse(problem_text), line)
+
+
+def way_from_line(problem_text: str, line: str) -> dict[str, Any]:
+    """Return what a line says as the parts of a `way-shared` event."""
+    reading = _read(problem_text, line)
+    return {
+        "steps": [
+            {
+                "kind": told.step.kind.value,
+                "equation": told.step.text,
+                "unsaid": [part.value for part in told.unsaid],
+            }
+            for told in reading.told
+        ],
+        "words": reading.words,
+        "family": reading.family.value if reading.family else None,
+        "answer": None if reading.answer is None else number_text(reading.answer),
+    }
+
+
+def preview(problem_text: str, line: str, language: str) -> dict[str, Any]:
+    """Return what the desk shows of a line while it is typed; it corrects nothing."""
+    reading = _read(problem_text, line)
+    hidden = tuple(frozenset(part.value for part in told.unsaid) for told in reading.told)
+    steps = tuple(told.step for told in reading.told)
+    telling = Telling(parse(problem_text), steps, hidden, reading.answer)
+    family = reading.family
+    return {
+        **way_from_line(problem_text, line),
+        "lines": list(lines(telling)) if steps else [],
+        "family_name": family_name(family, Language(language)) if family else None,
+        "scene": thumbnail(telling, language),
+    }

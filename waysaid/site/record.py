@@ -1,0 +1,153 @@
+"""Write a talk's events down, and keep the state they fold to.
+
+An event that is answered is on disk: it is written in one transaction that takes the write lock
+first, so the order is the server's. The same client and sequence again gets the same answer; with
+another body it is refused. Watchers are told only after the commit.
+"""
+
+import threading
+from collections import OrderedDict
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from django.db import transaction
+from django.db.models import Max
+from django.utils import timezone
+
+from waysaid.site.models import EventRow, Talk
+from waysaid.talk import Body, Record, State, body_from_json, body_json, fold, kind_of
+
+SERVER = "server"
+"""The client name of events that the server makes itself."""
+MOST_TALKS = 64
+"""Talks whose state is kept at hand; others are folded again when they are asked for."""
+
+
+class SentTwiceError(ValueError):
+    """Raised when a client sends another event under a sequence it has used."""
+
+    def __init__(self, sequence: int) -> None:
+        super().__init__(sequence)
+        self.sequence = sequence
+
+
+@dataclass(frozen=True, slots=True)
+class Sent:
+    """An event as a client sent it."""
+
+    sequence: int
+    body: Body
+
+
+@dataclass(frozen=True, slots=True)
+class Saved:
+    """An event that is on disk, and its place in the talk."""
+
+    sequence: int
+    order: int
+
+
+class TalkAtHand:
+    """One talk's records and state; hold `lock` while reading more than one thing of it."""
+
+    def __init__(self, talk_id: int) -> None:
+        self.talk_id = talk_id
+        self.lock = threading.RLock()
+        self.records: list[Record] = []
+        self.state: State = fold(())
+        self.order = 0
+        self.version = 0
+        self.saved_by: dict[str, int] = {}
+
+    def catch_up(self) -> None:
+        """Read what was written since, and fold the talk anew (a whole talk folds in a blink)."""
+        with self.lock:
+            rows = EventRow.objects.filter(talk_id=self.talk_id, order__gt=self.order)
+            new = [record_of(row) for row in rows.order_by("order")]
+            if not new:
+                return
+            self.records.extend(new)
+            self.state = fold(self.records)
+            for record in new:
+                before = self.saved_by.get(record.client, -1)
+                self.saved_by[record.client] = max(before, record.sequence)
+            self.order = new[-1].order
+
+    def next_version(self) -> int:
+        """Return a higher number at each call, to tell later frames from earlier ones."""
+        with self.lock:
+            self.version += 1
+            return self.version
+
+
+_at_hand: OrderedDict[int, TalkAtHand] = OrderedDict()
+_at_hand_lock = threading.Lock()
+
+
+def at_hand(talk_id: int) -> TalkAtHand:
+    """Return the talk as it stands on disk now."""
+    with _at_hand_lock:
+        talk = _at_hand.setdefault(talk_id, TalkAtHand(talk_id))
+        _at_hand.move_to_end(talk_id)
+        while len(_at_hand) > MOST_TALKS:
+            _at_hand.popitem(last=False)
+    talk.catch_up()
+    return talk
+
+
+def forget_all() -> None:
+    """Forget every state, as a restart does."""
+    with _at_hand_lock:
+        _at_hand.clear()
+
+
+def milliseconds(moment: datetime) -> int:
+    """Return a moment in milliseconds since 1970."""
+    return int(moment.timestamp() * 1000)
+
+
+def record_of(row: EventRow) -> Record:
+    """Return the record that a row keeps."""
+    body = body_from_json(row.body)
+    return Record(row.order, row.client, row.sequence, body, milliseconds(row.received_at))
+
+
+def append(talk_id: int, client: str, sent: Sequence[Sent]) -> tuple[Saved, ...]:
+    """Write the events that are new, in one transaction, and return where each of them stands.
+
+    Raises `SentTwiceError` (and writes nothing) for a sequence used before with another body,
+    `Talk.DoesNotExist` for no such talk, and Django's `DatabaseError` when the disk refuses.
+    """
+    with transaction.atomic():
+        Talk.objects.select_for_update().only("pk").get(pk=talk_id)
+        wanted = [each.sequence for each in sent]
+        rows = EventRow.objects.filter(talk_id=talk_id, client=client, sequence__in=wanted)
+        known = {row.sequence: (row.order, row.body) for row in rows}
+        top = EventRow.objects.filter(talk_id=talk_id).aggregate(top=Max("order"))["top"] or 0
+        now = timezone.now()
+        new: list[EventRow] = []
+        saved = []
+        for each in sent:
+            body = body_json(each.body)
+            order, before = known.setdefault(each.sequence, (top + 1, body))
+            if before != body:
+                raise SentTwiceError(each.sequence)
+            if order == top + 1:
+                top = order
+                new.append(_row(talk_id, client, each, order, now))
+            saved.append(Saved(each.sequence, order))
+        EventRow.objects.bulk_create(new)
+    return tuple(saved)
+
+
+def _row(talk_id: int, client: str, sent: Sent, order: int, now: datetime) -> EventRow:
+    return EventRow(
+        talk_id=talk_id,
+        order=order,
+        client=client,
+        sequence=sent.sequence,
+        kind=kind_of(sent.body),
+        body=body_json(sent.body),
+        received_at=now,
+    )

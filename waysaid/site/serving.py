@@ -1,0 +1,113 @@
+"""Bring the data up to date, then serve until a signal says stop."""
+
+import asyncio
+import contextlib
+import json
+import signal
+import socket
+import threading
+import time
+import webbrowser
+from collections.abc import Iterator
+from pathlib import Path
+from types import FrameType
+
+import uvicorn
+from django.conf import settings
+from django.core.management import call_command
+from django.db import DatabaseError, connection
+from django.db.migrations.executor import MigrationExecutor
+
+from waysaid.site.asgi import application
+from waysaid.site.demo import make_demo
+from waysaid.site.gate import Door, guarded, own_door
+from waysaid.site.hub import HUB
+from waysaid.site.network import NETWORK, server_config
+from waysaid.site.opening import make_opening
+from waysaid.site.views.running import RUNNING_KEY
+
+STOPPING = (signal.SIGINT, signal.SIGTERM)
+
+
+class NotReadyError(RuntimeError):
+    """Raised with one sentence when the data cannot be opened."""
+
+
+class MainServer(uvicorn.Server):
+    """The first listener: a signal ends the streams and the network's door, then itself."""
+
+    @contextlib.contextmanager
+    def capture_signals(self) -> Iterator[None]:
+        """Take the signals while serving, and end quietly: what must be put away still is."""
+        before = {each: signal.signal(each, self.handle_exit) for each in STOPPING}
+        try:
+            yield
+        finally:
+            for each, handler in before.items():
+                signal.signal(each, handler)
+
+    def handle_exit(self, sig: int, frame: FrameType | None) -> None:
+        """Let the streams go before waiting for them."""
+        HUB.close()
+        NETWORK.stop_listening()
+        super().handle_exit(sig, frame)
+
+
+def make_ready(*, demo: bool) -> None:
+    """Bring the tables up to date, and fill the demo's with its invented class.
+
+    Raises `NotReadyError` where the database refuses.
+    """
+    try:
+        executor = MigrationExecutor(connection)
+        if executor.migration_plan(executor.loader.graph.leaf_nodes()):
+            call_command("migrate", interactive=False, verbosity=0)
+        if demo:
+            make_demo()
+    except DatabaseError as error:
+        raise NotReadyError(f"The data cannot be opened: {error}.") from None
+    finally:
+        connection.close()
+
+
+def opening_address(origin: str) -> str:
+    """Return the one address to open: with a one-time token on a teacher's own machine."""
+    return f"{origin}/" if settings.SCHOOL_SERVER else f"{origin}/open/{make_opening()}"
+
+
+def serve(mark: Path, listener: socket.socket, *, open_browser: bool) -> None:
+    """Serve at the listener until stopped; `mark` tells a second start where the first is."""
+    port = int(listener.getsockname()[1])
+    door = own_door(port)
+    if settings.SCHOOL_SERVER:
+        door = Door(door.origins | frozenset(settings.ORIGINS))
+    origin = settings.ORIGINS[0] if settings.ORIGINS else f"http://127.0.0.1:{port}"
+    address = opening_address(origin)
+    server = MainServer(server_config(guarded(application, door)))
+    announcing = threading.Thread(
+        target=_announce, args=(server, address, open_browser), daemon=True
+    )
+    mark.write_text(json.dumps({"port": port, "key": RUNNING_KEY}), encoding="utf-8")
+    announcing.start()
+    try:
+        asyncio.run(_run(server, listener, port))
+    finally:
+        mark.unlink(missing_ok=True)
+
+
+async def _run(server: MainServer, listener: socket.socket, port: int) -> None:
+    loop = asyncio.get_running_loop()
+    HUB.open(loop)
+    NETWORK.prepare(application, loop, port)
+    await server.serve(sockets=[listener])
+
+
+def _announce(server: MainServer, address: str, open_browser: bool) -> None:
+    """Print the one address, once it answers."""
+    while not server.started:
+        if server.should_exit:
+            return
+        time.sleep(0.01)
+    print(f"Waysaid is ready: {address}", flush=True)
+    if open_browser:
+        webbrowser.open(address)

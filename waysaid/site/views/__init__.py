@@ -1,0 +1,1 @@
+"""What the site answers, a module a page or action."""

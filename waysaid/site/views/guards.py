@@ -1,0 +1,105 @@
+"""What every view asks first: who is it, may they, and what did they send."""
+
+import json
+from collections.abc import Callable
+from functools import wraps
+from typing import Any, Concatenate, ParamSpec
+
+from django.conf import settings
+from django.contrib.auth.models import User
+from django.db import DatabaseError
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.utils.translation import gettext as _
+
+from waysaid.site import access
+from waysaid.site.models import SchoolClass
+from waysaid.site.refusal import RefusalError, not_here
+from waysaid.site.views.failures import answer, disk_refusal
+
+Rest = ParamSpec("Rest")
+View = Callable[Concatenate[HttpRequest, Rest], HttpResponse]
+CURRENT = "class"
+"""The key in the session for the class the teacher last turned to."""
+
+
+def plain(view: View[Rest]) -> View[Rest]:
+    """Turn a refusal, and a refusing disk, into one plain sentence."""
+
+    @wraps(view)
+    def answered(request: HttpRequest, /, *args: Rest.args, **kwargs: Rest.kwargs) -> HttpResponse:
+        try:
+            return view(request, *args, **kwargs)
+        except RefusalError as refusal:
+            return answer(request, refusal)
+        except DatabaseError as error:
+            return answer(request, disk_refusal(error))
+
+    return answered
+
+
+def teachers_own(view: View[Rest]) -> View[Rest]:
+    """Let in only a signed-in teacher, and never through the school network's door."""
+
+    @wraps(view)
+    def answered(request: HttpRequest, /, *args: Rest.args, **kwargs: Rest.kwargs) -> HttpResponse:
+        if access.visitor_of(request).door is not None:
+            return answer(request, not_here())
+        if not request.user.is_authenticated:
+            if settings.SCHOOL_SERVER:
+                return redirect(f"{settings.LOGIN_URL}")
+            return render(request, "waysaid/closed.html", status=403)
+        return view(request, *args, **kwargs)
+
+    return plain(answered)
+
+
+def teacher_of(request: HttpRequest) -> User:
+    """Return the signed-in teacher."""
+    if not isinstance(request.user, User):
+        raise not_here()
+    return request.user
+
+
+def own_class(request: HttpRequest, class_id: int) -> SchoolClass:
+    """Return a class of the teacher's own; another's is as good as not there."""
+    return get_object_or_404(SchoolClass, pk=class_id, owner=teacher_of(request))
+
+
+def current_class(request: HttpRequest) -> SchoolClass | None:
+    """Return the class the teacher last turned to, else her first, else None."""
+    own = SchoolClass.objects.filter(owner=teacher_of(request))
+    chosen = own.filter(pk=request.session.get(CURRENT) or 0).first()
+    return chosen or own.first()
+
+
+def turn_to(request: HttpRequest, school_class: SchoolClass) -> None:
+    """Remember the class the teacher turned to."""
+    request.session[CURRENT] = school_class.pk
+
+
+def seat_at(request: HttpRequest, talk_id: int) -> access.Seat:
+    """Return the asker's place at a talk's desk. Raises a 404 refusal for anybody else."""
+    seat = access.desk_seat(access.visitor_of(request), talk_id)
+    if seat is None:
+        raise not_here()
+    return seat
+
+
+def owner_seat(request: HttpRequest, talk_id: int) -> access.Seat:
+    """Return the owner's place. Raises a 404 refusal for anybody else, joined devices too."""
+    seat = seat_at(request, talk_id)
+    if not seat.owner:
+        raise not_here()
+    return seat
+
+
+def json_of(request: HttpRequest) -> dict[str, Any]:
+    """Return the JSON object that was sent. Raises a 400 refusal for anything else."""
+    try:
+        given = json.loads(request.body)
+    except (ValueError, RecursionError):
+        given = None
+    if not isinstance(given, dict):
+        raise RefusalError(400, _("This takes one JSON object."))
+    return given
