@@ -1,0 +1,93 @@
+/** The board: turns one state into one screen, and keeps it when the next has not come. */
+
+import { connectView } from "./connect-view.js";
+import { fill, make } from "./dom.js";
+import { fitText, stacked, unit } from "./fit.js";
+import { PLAIN_VIEWS, viewOf } from "./phases.js";
+import { sideColumn } from "./side.js";
+import { strokeGroups, strokeLayer } from "./strokes.js";
+import { waysView } from "./ways-view.js";
+
+const WITH_SIDE = new Set(["think", "answers", "ways"]);
+
+/** The board as a whole. `sheet` is the paper, `layer` what is drawn over it by hand. */
+export class Board {
+  /** @param {HTMLElement} root @param {any} words */
+  constructor(root, words) {
+    this.root = root;
+    this.words = words;
+    this.side = make("nav", { class: "side", "aria-label": words.problems_so_far });
+    this.sheet = make("section", { class: "sheet" });
+    this.layer = strokeLayer(new DOMRect(0, 0, 100, 100), 1);
+    this.state = /** @type {any} */ (null);
+    this.shown = "";
+    this.onShown = () => {};
+    fill(root, this.side, this.sheet);
+    addEventListener("resize", () => this.again());
+    document.fonts?.addEventListener("loadingdone", () => this.again());
+  }
+
+  /** Show a state; nothing moves where it says what is shown already. */
+  show(/** @type {any} */ state) {
+    const said = JSON.stringify({ ...state, order: 0 });
+    if (said === this.shown) return;
+    this.shown = said;
+    this.state = state;
+    this.paint();
+  }
+
+  /** Show the same state for a screen that changed. */
+  again() {
+    if (this.state) this.paint();
+  }
+
+  paint() {
+    const { state, words } = this;
+    const view = viewOf(state);
+    this.root.lang = state.language;
+    this.root.dataset.view = view;
+    this.root.classList.toggle("no-side", !WITH_SIDE.has(view) || !state.earlier.length);
+    this.root.classList.toggle("has-picture", Boolean(state.background));
+    this.root.style.setProperty(
+      "background-image",
+      state.background ? `url(${JSON.stringify(state.background)})` : "none",
+    );
+    this.paintSheet(view);
+    this.side.querySelector("[aria-current]")?.scrollIntoView({ block: "nearest" });
+    this.onShown();
+  }
+
+  /** @param {string} view */
+  paintSheet(view) {
+    const { state, words, sheet } = this;
+    const built =
+      view === "ways"
+        ? waysView(state, words, stacked())
+        : view === "connect" && state.connect
+          ? connectView(state, words)
+          : { nodes: (PLAIN_VIEWS[view] ?? PLAIN_VIEWS.think)(state, words), settle: () => {}, beside: null };
+    this.layer = strokeLayer(sheet.getBoundingClientRect(), unit());
+    const earlier = WITH_SIDE.has(view) && sideColumn(state.earlier, words);
+    fill(this.side, earlier, built.beside);
+    fill(sheet, built.nodes, this.layer);
+    this.fitLines();
+    built.settle();
+    this.layer.replaceChildren(...strokeGroups(state.strokes));
+  }
+
+  /** Make the problem and titles as large as their place allows. */
+  fitLines() {
+    const inner = this.sheet.clientWidth - 2 * 2.4 * unit();
+    for (const node of this.sheet.querySelectorAll(".problem, [data-fit]")) {
+      if (!(node instanceof HTMLElement)) continue;
+      const stage = node.closest(".stage");
+      if (stage) {
+        fitText(node, { width: inner, height: stage.clientHeight, least: 12.5, most: 44 });
+      } else if (node.dataset.fit) {
+        fitText(node, { width: inner, height: unit() * 24, least: 8, most: 15 });
+      } else {
+        fitText(node, { width: inner, height: unit() * 20, least: 12.2, most: 13 });
+      }
+    }
+  }
+}

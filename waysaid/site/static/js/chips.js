@@ -1,0 +1,96 @@
+/** Ways foreseen for this problem: one tap puts one on the board as this child's. */
+
+import { make, panel, put } from "./dom.js";
+import { paint } from "./scene.js";
+
+const LINES = 3;
+const CHIPS = 6;
+
+/** @param {any} chip @param {number} index @param {(chip: any) => void} share */
+function chipButton(chip, index, share) {
+  const lines = chip.lines.slice(0, LINES);
+  const more = chip.lines.length > LINES ? " …" : "";
+  return make(
+    "button",
+    {
+      type: "button",
+      class: "chip",
+      "data-key": `chip-${index}`,
+      "aria-keyshortcuts": index < 9 ? `Alt+${index + 1}` : null,
+      click: () => share(chip),
+    },
+    make(
+      "span",
+      { class: "steps" },
+      make("span", { class: "family" }, chip.name),
+      lines.map((/** @type {string} */ line, /** @type {number} */ at) =>
+        make("span", { class: "step" }, at === lines.length - 1 ? line + more : line),
+      ),
+    ),
+    chip.scene && thumbnail(chip.scene),
+  );
+}
+
+/** The drawing in small; the steps beside it say the same. */
+function thumbnail(/** @type {any} */ scene) {
+  const picture = paint(scene);
+  picture.setAttribute("aria-hidden", "true");
+  picture.classList.add("thumb");
+  return picture;
+}
+
+/** @param {any} desk */
+function heading(desk) {
+  const text = desk.state.board.problem?.text;
+  if (!text) return desk.words.no_problem_yet;
+  if (desk.editing) return put(desk.words.writing_anew, { problem: text });
+  if (desk.relation.kind === "adds") {
+    const to = desk.state.ways.find((/** @type {any} */ way) => way.id === desk.relation.to);
+    return put(desk.words.who_adds, { name: desk.name(desk.speaker), other: to?.name || desk.words.no_name });
+  }
+  if (desk.relation.kind === "changes") {
+    return put(desk.words.who_changes, { name: desk.name(desk.speaker), problem: text });
+  }
+  if (desk.speaker) return put(desk.words.whose_way, { name: desk.name(desk.speaker), problem: text });
+  return put(desk.words.whose_way_open, { problem: text });
+}
+
+/** @param {HTMLElement} title @param {HTMLElement} node @param {any} words */
+export function chipsPanel(title, node, words) {
+  let all = false;
+  /** @type {import("./desk.js").Desk} */
+  let desk;
+  const share = (/** @type {any} */ chip) => {
+    const picture = chip.picture ?? (chip.scene ? "number-line" : "equations");
+    const { steps, family, answer } = chip;
+    desk.share({ steps, words: "", family, answer: answer ?? null, picture, foreseen: true });
+  };
+  const turn = () => {
+    all = !all;
+    desk.update();
+  };
+  const show = panel(node, ({ chips, all: every }) => [
+    (every ? chips : chips.slice(0, CHIPS)).map(
+      (/** @type {any} */ chip, /** @type {number} */ index) => chipButton(chip, index, share),
+    ),
+    chips.length > CHIPS &&
+      make(
+        "button",
+        { type: "button", class: "button small quiet more", "data-key": "more-chips", click: turn },
+        every ? words.fewer_ways : words.more_ways,
+      ),
+  ]);
+  const update = (/** @type {import("./desk.js").Desk} */ given) => {
+    desk = given;
+    title.textContent = heading(desk);
+    show({ chips: desk.state.chips, all });
+  };
+  return {
+    update,
+    press: (/** @type {number} */ index) => {
+      const chip = desk?.state?.chips[index];
+      if (chip) share(chip);
+      return Boolean(chip);
+    },
+  };
+}

@@ -1,0 +1,238 @@
+/** Connecting, on the desk: what children notice, links to draw, what-if strings. */
+
+import { make, panel, put, randomId } from "./dom.js";
+import { Marks } from "./marks.js";
+
+const button = (/** @type {string} */ key, /** @type {string} */ text, /** @type {() => void} */ click, name = "button small quiet") =>
+  make("button", { type: "button", class: name, "data-key": key, click }, text);
+
+export class ConnectDesk {
+  /**
+   * @param {HTMLElement} root with parts by data-part @param {import("./desk.js").Desk} desk
+   * @param {string} linksAddress
+   */
+  constructor(root, desk, linksAddress) {
+    this.root = root;
+    this.desk = desk;
+    this.linksAddress = linksAddress;
+    this.marks = new Marks(() => this.update());
+    this.links = /** @type {any[] | null} */ (null);
+    this.sentence = "";
+    const part = (/** @type {string} */ name) =>
+      /** @type {HTMLElement} */ (root.querySelector(`[data-part="${name}"]`));
+    this.showString = panel(part("string"), ({ rows }) =>
+      rows.map((/** @type {any} */ row) => this.stringRow(row)),
+    );
+    this.showTold = panel(part("told"), (given) => this.told(given));
+    this.showLinks = panel(part("links"), (given) => this.linkList(given));
+    this.showWhatIf = panel(part("what-if"), (given) => this.whatIf(given));
+    this.form = /** @type {HTMLFormElement} */ (part("notice"));
+    this.form.addEventListener("submit", (event) => {
+      event.preventDefault();
+      this.notice();
+    });
+    part("supposing").addEventListener("submit", (event) => {
+      event.preventDefault();
+      this.suppose(/** @type {HTMLFormElement} */ (event.target));
+    });
+    this.supposing = part("supposing");
+  }
+
+  /** @param {any} row */
+  stringRow(row) {
+    const { words } = this.desk;
+    const settle = (/** @type {string | null} */ text) =>
+      this.desk.tell("answer-settled", { problem: row.id, text });
+    const node = this.marks.row(row, words);
+    if (row.heard.length > 1) {
+      const open = row.answers.length > 1;
+      node.append(
+        make(
+          "span",
+          { class: "settle" },
+          open
+            ? [
+                words.settled_on,
+                row.heard.map((/** @type {string} */ text) =>
+                  button(`settle-${row.id}-${text}`, text, () => settle(text)),
+                ),
+              ]
+            : button(`open-${row.id}`, words.leave_open, () => settle(null)),
+        ),
+      );
+    }
+    return node;
+  }
+
+  /** @param {any} given */
+  told({ noticings }) {
+    const { words } = this.desk;
+    const erase = (/** @type {string} */ id) => this.desk.tell("erased", { id });
+    return noticings.map((/** @type {any} */ each) =>
+      make(
+        "li",
+        {},
+        make("span", {}, make("strong", {}, `${each.name || words.no_name}: `), each.words || words.marked),
+        button(`erase-${each.id}`, words.erase, () => erase(each.id)),
+      ),
+    );
+  }
+
+  notice() {
+    const words = /** @type {HTMLInputElement} */ (this.form.elements.namedItem("words"));
+    const join = /** @type {HTMLInputElement} */ (this.form.elements.namedItem("join"));
+    if (!words.value.trim() && !this.marks.chosen.length) return words.focus();
+    this.desk.tell("noticed", {
+      id: randomId(),
+      child: this.desk.speaker,
+      words: words.value.trim(),
+      marks: this.marks.chosen,
+      join: join.checked && this.marks.chosen.length > 1,
+    });
+    words.value = "";
+    this.marks.clear();
+    this.desk.done();
+  }
+
+  async ask() {
+    const { words } = this.desk;
+    this.sentence = words.looking;
+    this.update();
+    try {
+      const response = await fetch(this.linksAddress, { credentials: "same-origin" });
+      this.links = response.ok ? (await response.json()).links : null;
+      this.sentence = this.links ? (this.links.length ? "" : words.no_links) : words.no_touch;
+    } catch {
+      this.sentence = words.no_touch;
+    }
+    this.update();
+  }
+
+  /** @param {any} given */
+  linkList({ links, sentence, speaker }) {
+    const { words } = this.desk;
+    return [
+      make(
+        "p",
+        { class: "ask" },
+        button("ask-links", words.ask_links, () => this.ask(), "button small"),
+        sentence,
+      ),
+      links &&
+        make(
+          "ul",
+          {},
+          links.map((/** @type {any} */ link, /** @type {number} */ index) =>
+            make(
+              "li",
+              {},
+              make("p", { class: "question" }, `${words.open_quote}${link.question}${words.close_quote}`),
+              make("p", {}, link.says),
+              button(
+                `link-${index}`,
+                speaker ? put(words.draw_link_of, { name: speaker }) : words.draw_link,
+                () => this.drawLink(link),
+              ),
+            ),
+          ),
+        ),
+    ];
+  }
+
+  /** @param {any} link */
+  drawLink(link) {
+    const rows = this.desk.state.board.connect?.rows ?? [];
+    const whole = link.between
+      .filter((/** @type {number} */ at) => rows[at])
+      .map((/** @type {number} */ at) => ({ problem: rows[at].id, place: "row" }));
+    const marks = link.marks ?? whole;
+    const words = /** @type {HTMLInputElement} */ (this.form.elements.namedItem("words"));
+    this.desk.tell("link-drawn", {
+      id: randomId(),
+      link: link.kind,
+      marks,
+      child: this.desk.speaker,
+      words: words.value.trim(),
+    });
+    words.value = "";
+    this.desk.done();
+  }
+
+  /** @param {HTMLFormElement} form */
+  suppose(form) {
+    const amount = Number(/** @type {HTMLInputElement} */ (form.elements.namedItem("amount")).value);
+    const places = this.marks.chosen.filter((mark) => typeof mark.place === "number");
+    const hint = /** @type {HTMLElement} */ (form.querySelector("[data-part=hint]"));
+    const fine = Number.isInteger(amount) && amount !== 0 && places.length > 0;
+    hint.textContent = fine ? "" : this.desk.words.what_if_needs;
+    if (!fine) return;
+    this.desk.tell("what-if", { id: randomId(), amount, places, child: this.desk.speaker });
+    this.marks.clear();
+    this.desk.done();
+  }
+
+  /** @param {any} given */
+  whatIf({ what_if: whatIf }) {
+    const { words } = this.desk;
+    if (!whatIf) return null;
+    const answer = (/** @type {any} */ event, /** @type {string} */ problem) => {
+      event.preventDefault();
+      const input = event.target.elements.namedItem("answer");
+      if (!input.value.trim()) return;
+      const body = { what_if: whatIf.id, problem, text: input.value.trim(), child: this.desk.speaker };
+      this.desk.tell("what-if-answer", body);
+      input.value = "";
+    };
+    return [
+      make(
+        "ol",
+        { class: "supposed" },
+        whatIf.rows.map((/** @type {any} */ row) =>
+          make(
+            "li",
+            {},
+            make("span", { class: "sum" }, row.text, row.answers.length > 0 && ` = ${row.answers.join(", ")}`),
+            make(
+              "form",
+              { submit: (/** @type {any} */ event) => answer(event, row.id) },
+              make("input", {
+                class: "field tiny",
+                name: "answer",
+                "data-key": `what-if-${row.id}`,
+                autocomplete: "off",
+                inputmode: "numeric",
+                "aria-label": `${words.answer_of} ${row.text}`,
+              }),
+              make("button", { class: "button small quiet" }, words.add),
+            ),
+          ),
+        ),
+      ),
+      button("erase-what-if", words.erase, () => this.desk.tell("erased", { id: whatIf.id })),
+    ];
+  }
+
+  update() {
+    const { state } = this.desk;
+    const connect = state?.board.connect;
+    if (!connect) return;
+    const chosen = this.marks.chosen;
+    const heard = (/** @type {string} */ id) => state.heard?.[id] ?? connect.rows.find((/** @type {any} */ row) => row.id === id)?.answers ?? [];
+    const rows = connect.rows.map((/** @type {any} */ row) => ({ ...row, heard: heard(row.id) }));
+    this.showString({ rows, chosen });
+    this.showTold({ noticings: connect.noticings });
+    const speaker = this.desk.speaker && this.desk.name(this.desk.speaker);
+    this.showLinks({ links: this.links, sentence: this.sentence, speaker });
+    this.showWhatIf({ what_if: connect.what_if });
+  }
+}
+
+/** Show the middle that belongs to the phase: ways, or connecting. */
+export function middlePanel(/** @type {HTMLElement} */ ways, /** @type {HTMLElement} */ connect) {
+  return (/** @type {import("./desk.js").Desk} */ desk) => {
+    const connecting = desk.state.phase === "connect";
+    ways.hidden = connecting;
+    connect.hidden = !connecting;
+  };
+}
+

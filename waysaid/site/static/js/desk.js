@@ -1,0 +1,98 @@
+/** What the desk's panels share: the state, who is speaking, and how to tell the server. */
+
+import { randomId } from "./dom.js";
+
+/**
+ * @typedef {{kind: "own" | "adds" | "changes", to: string | null}} Relation
+ */
+
+export class Desk {
+  /** @param {any} words @param {import("./outbox.js").Outbox} outbox */
+  constructor(words, outbox) {
+    this.words = words;
+    this.outbox = outbox;
+    this.state = /** @type {any} */ (null);
+    this.speaker = /** @type {string | null} */ (null);
+    this.relation = /** @type {Relation} */ ({ kind: "own", to: null });
+    this.editing = /** @type {string | null} */ (null);
+    /** @type {((desk: Desk) => void)[]} */
+    this.panels = [];
+    /** Told when a way was put on the board and the desk is ready for the next child. */
+    this.onDone = () => {};
+  }
+
+  /** Show a new state. */
+  take(/** @type {any} */ state) {
+    this.state = state;
+    this.update();
+  }
+
+  update() {
+    if (this.state) this.panels.forEach((panel) => panel(this));
+  }
+
+  /** Choose who is speaking; the same child again means nobody. */
+  choose(/** @type {string | null} */ child) {
+    this.speaker = this.speaker === child ? null : child;
+    this.relation = { kind: "own", to: null };
+    this.update();
+  }
+
+  /** @param {string | null} child */
+  name(child) {
+    const known = this.state?.roster.find((/** @type {any} */ each) => each.id === child);
+    return known?.name ?? this.words.no_name;
+  }
+
+  /** Return the id of the problem of the moment, or null. */
+  get problem() {
+    return this.state?.board.problem?.id ?? null;
+  }
+
+  /** @param {string} kind @param {Record<string, any>} [body] */
+  tell(kind, body = {}) {
+    return this.outbox.add({ kind, ...body });
+  }
+
+  /**
+   * Put a way on the board, or write the one that is being edited anew.
+   * @param {any} way steps, words, family, answer, picture, foreseen
+   */
+  share(way) {
+    if (!this.problem) return;
+    const { foreseen, ...told } = way;
+    if (this.editing) {
+      this.tell("way-edited", { way: this.editing, ...told });
+    } else {
+      const body = { id: randomId(), problem: this.problem, child: this.speaker };
+      const { kind, to } = this.relation;
+      this.tell("way-shared", { ...body, relation: kind, to, ...told, foreseen });
+    }
+    this.done();
+  }
+
+  /** Be ready for the next child. */
+  done() {
+    this.speaker = null;
+    this.editing = null;
+    this.relation = { kind: "own", to: null };
+    this.onDone();
+    this.update();
+  }
+
+  /** Take back the last thing done, saved or not yet. */
+  undo() {
+    const last = this.outbox.last() ?? this.state?.can_undo;
+    if (last) this.tell("undo", { client: last.client, sequence: last.sequence });
+  }
+
+  /** Show the next problem, or turn to connecting after the last. */
+  next() {
+    const { problems } = this.state;
+    const now = problems.findIndex((/** @type {any} */ each) => each.now);
+    const after = problems.slice(now + 1).find((/** @type {any} */ each) => !each.shown);
+    const next = after ?? problems.find((/** @type {any} */ each) => !each.shown);
+    if (next) this.tell("problem-shown", { problem: next.id });
+    else this.tell("phase-set", { phase: "connect" });
+  }
+}

@@ -1,0 +1,172 @@
+/**
+ * The line: what a child said, typed or dictated, with what was understood below it. The first
+ * letters of a name and a comma before it say who is speaking.
+ */
+
+import { fill, make, put } from "./dom.js";
+import { splitLine } from "./names.js";
+import { reader } from "./reader.js";
+
+/** Pictures that have a button; the others are in the list beside. */
+const BUTTONS = ["number-line", "equations", "words"];
+
+/** @param {any} reading @param {any} words */
+function preview(reading, words) {
+  if (!reading) return null;
+  if (!reading.steps.length) return make("p", { class: "note" }, words.only_words_kept);
+  return [
+    make(
+      "p",
+      { class: "note" },
+      reading.family_name
+        ? put(words.heard_as, { family: reading.family_name })
+        : words.heard_as_steps,
+    ),
+    make(
+      "p",
+      { class: "read" },
+      reading.lines.map((/** @type {string} */ line) => make("span", { class: "step" }, line)),
+      reading.answer === null && make("span", { class: "note" }, words.no_total_yet),
+    ),
+  ];
+}
+
+export class Line {
+  /**
+   * @param {{form: HTMLFormElement, preview: HTMLElement, buttons: HTMLElement, who: HTMLElement}} nodes
+   * @param {import("./desk.js").Desk} desk
+   * @param {{address: string, csrf: string}} reading
+   */
+  constructor(nodes, desk, reading) {
+    this.desk = desk;
+    this.nodes = nodes;
+    this.input = /** @type {HTMLInputElement} */ (nodes.form.querySelector("input"));
+    this.reader = reader({ ...reading, onRead: (read) => this.show(read) });
+    nodes.form.addEventListener("submit", (event) => {
+      event.preventDefault();
+      this.put(null);
+    });
+    this.input.addEventListener("input", () => this.typed());
+    this.drawButtons();
+    this.last = "";
+  }
+
+  /** What is typed, parted into who and what; a child who was tapped needs no name. */
+  parted() {
+    const { desk, input } = this;
+    if (desk.speaker || desk.editing || !desk.state) return { who: [], said: input.value.trim() };
+    return splitLine(desk.state.roster, input.value.trim());
+  }
+
+  typed() {
+    const { who, said } = this.parted();
+    this.showWho(who);
+    if (this.desk.problem) this.reader.soon(this.desk.problem, said);
+  }
+
+  /** @param {{id: string, name: string}[]} who */
+  showWho(who) {
+    const { words } = this.desk;
+    const pick = (/** @type {string} */ id) => {
+      this.input.value = this.parted().said;
+      this.desk.choose(id);
+      this.input.focus();
+    };
+    fill(
+      this.nodes.who,
+      who.length === 1 && put(words.speaking, { name: who[0].name }),
+      who.length > 1 && [
+        words.which_child,
+        who.map((child) =>
+          make(
+            "button",
+            { type: "button", class: "button small", click: () => pick(child.id) },
+            child.name,
+          ),
+        ),
+      ],
+    );
+  }
+
+  /** @param {any} reading */
+  show(reading) {
+    fill(this.nodes.preview, preview(reading, this.desk.words));
+  }
+
+  drawButtons() {
+    const { words } = this.desk;
+    const others = words.pictures_more;
+    const select = make(
+      "select",
+      { class: "field small", "aria-label": words.another_drawing },
+      make("option", { value: "" }, words.another_drawing),
+      Object.entries(others).map(([value, text]) => make("option", { value }, text)),
+    );
+    select.addEventListener("change", () => {
+      const value = /** @type {HTMLSelectElement} */ (select).value;
+      if (value) this.put(value);
+      /** @type {HTMLSelectElement} */ (select).value = "";
+    });
+    fill(
+      this.nodes.buttons,
+      make("button", { type: "submit", class: "button main" }, words.put_on_board),
+      BUTTONS.map((picture) =>
+        make(
+          "button",
+          { type: "button", class: "button", click: () => this.put(picture) },
+          words.pictures[picture],
+        ),
+      ),
+      select,
+    );
+  }
+
+  /** Put the line on the board, drawn as asked, or as the desk would draw it. */
+  async put(/** @type {string | null} */ picture) {
+    const { desk } = this;
+    const { who, said } = this.parted();
+    if (!desk.problem || !said) return this.input.focus();
+    if (who.length > 1) return this.showWho(who);
+    if (who.length === 1) desk.speaker = who[0].id;
+    const reading = await this.reader.read(desk.problem, said);
+    const steps = reading?.steps ?? [];
+    desk.share({
+      steps,
+      words: said,
+      family: reading?.family ?? null,
+      answer: reading?.answer ?? null,
+      picture: steps.length ? (picture ?? reading.picture ?? "equations") : "words",
+      foreseen: false,
+    });
+  }
+
+  /** Write a way of the board anew. */
+  edit(/** @type {any} */ way) {
+    this.desk.speaker = null;
+    this.desk.editing = way.id;
+    this.input.value = way.words || way.lines.join(", ");
+    this.desk.update();
+    this.typed();
+    this.input.focus();
+  }
+
+  clear() {
+    this.input.value = "";
+    this.show(null);
+    this.showWho([]);
+    this.reader.soon(this.desk.problem ?? "", "");
+  }
+
+  /** Keep the hint in step with who was tapped. */
+  update() {
+    const { desk } = this;
+    const key = `${desk.speaker} ${desk.editing} ${desk.problem}`;
+    this.input.placeholder = desk.speaker
+      ? put(desk.words.line_of, { name: desk.name(desk.speaker) })
+      : desk.words.line_hint;
+    if (key !== this.last) {
+      this.last = key;
+      if (this.input.value) this.typed();
+    }
+  }
+}

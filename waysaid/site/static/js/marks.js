@@ -1,0 +1,80 @@
+/** The string on the desk: its numbers are buttons, and the chosen ones become marks. */
+
+import { make } from "./dom.js";
+
+/**
+ * Split a problem's text into signs and numbers; each number has its place among the numbers.
+ * @param {string} text @returns {{text: string, place: number | null}[]}
+ */
+export function parts(text) {
+  let place = -1;
+  return text
+    .split(/(\d+|[_▢])/)
+    .filter((part) => part.trim() !== "")
+    .map((part) => {
+      if (!/^(\d+|[_▢])$/.test(part)) return { text: part.trim(), place: null };
+      place += 1;
+      return { text: part, place };
+    });
+}
+
+/** What the teacher chose on the string, in the order chosen. */
+export class Marks {
+  constructor(/** @type {() => void} */ onChange) {
+    /** @type {{problem: string, place: number | string}[]} */
+    this.chosen = [];
+    this.onChange = onChange;
+  }
+
+  /** @param {string} problem @param {number | string} place */
+  has(problem, place) {
+    return this.chosen.some((mark) => mark.problem === problem && mark.place === place);
+  }
+
+  /** @param {string} problem @param {number | string} place */
+  turn(problem, place) {
+    this.chosen = this.has(problem, place)
+      ? this.chosen.filter((mark) => mark.problem !== problem || mark.place !== place)
+      : [...this.chosen, { problem, place }];
+    this.onChange();
+  }
+
+  clear() {
+    this.chosen = [];
+    this.onChange();
+  }
+
+  /** @param {any} row @param {string} text @param {number | string} place @param {string} label */
+  button(row, text, place, label) {
+    return make(
+      "button",
+      {
+        type: "button",
+        class: "spot",
+        "data-key": `spot-${row.id}-${place}`,
+        "aria-pressed": String(this.has(row.id, place)),
+        "aria-label": label,
+        click: () => this.turn(row.id, place),
+      },
+      text,
+    );
+  }
+
+  /** @param {any} row @param {any} words */
+  row(row, words) {
+    return make(
+      "li",
+      {},
+      this.button(row, "•", "row", `${words.whole_row}: ${row.text}`),
+      parts(row.text).map((part) =>
+        part.place === null
+          ? make("span", { class: "sign" }, part.text)
+          : this.button(row, part.text, part.place, `${part.text}, ${row.text}`),
+      ),
+      row.answers.length > 0 && [
+        make("span", { class: "sign" }, "="),
+        this.button(row, row.answers.join(", "), "answer", `${words.answer_of} ${row.text}`),
+      ],
+    );
+  }
+}

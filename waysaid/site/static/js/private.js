@@ -1,0 +1,40 @@
+/** Only the teacher sees this: ways nobody used yet, slips to listen for, what she could ask. */
+
+import { make, panel, put } from "./dom.js";
+
+const ENOUGH = { unused: 2, slips: 3, questions: 2, not_heard: 4 };
+
+/** @param {HTMLElement} node @param {any} words */
+export function privatePanel(node, words) {
+  const show = panel(node, (given) => [
+    given.unused.map((/** @type {string} */ text) => make("p", {}, text)),
+    given.slips.map((/** @type {any} */ slip) =>
+      make("p", {}, put(words.if_you_hear_slip, { wrong: slip.wrong, note: slip.note })),
+    ),
+    given.not_heard.length > 0 &&
+      make("p", {}, put(words.not_heard, { names: given.not_heard.join(", ") })),
+    !given.unused.length &&
+      !given.slips.length &&
+      !given.not_heard.length &&
+      make("p", {}, words.nothing_yet),
+  ]);
+  return (/** @type {import("./desk.js").Desk} */ desk) => {
+    const { unused, slips, not_heard } = desk.state.private;
+    show({
+      unused: unused.slice(0, ENOUGH.unused),
+      slips: slips.slice(0, ENOUGH.slips),
+      not_heard: not_heard.slice(0, ENOUGH.not_heard),
+    });
+  };
+}
+
+/** @param {HTMLElement} node @param {any} words */
+export function askPanel(node, words) {
+  const show = panel(node, ({ questions }) =>
+    questions.map((/** @type {string} */ text) =>
+      make("p", {}, `${words.open_quote}${text}${words.close_quote}`),
+    ),
+  );
+  return (/** @type {import("./desk.js").Desk} */ desk) =>
+    show({ questions: desk.state.private.questions.slice(0, ENOUGH.questions) });
+}

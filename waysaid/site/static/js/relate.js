@@ -1,0 +1,70 @@
+/** What else a child may do: pass, agree with a way, add to it, or change her own. */
+
+import { make, panel } from "./dom.js";
+
+/** @param {string} key @param {string} text @param {() => void} click @param {boolean} [on] */
+const small = (key, text, click, on) =>
+  make(
+    "button",
+    {
+      type: "button",
+      class: "button small quiet",
+      "data-key": key,
+      "aria-pressed": on === undefined ? null : String(on),
+      click,
+    },
+    text,
+  );
+
+/** @param {HTMLElement} node @param {any} words */
+export function relatePanel(node, words) {
+  /** @type {import("./desk.js").Desk} */
+  let desk;
+  const pass = () => {
+    desk.tell("passed", { problem: desk.problem, child: desk.speaker });
+    desk.done();
+  };
+  const agree = (/** @type {string} */ way) => {
+    desk.tell("way-agreed", { way, child: desk.speaker });
+    desk.done();
+  };
+  const relate = (/** @type {"adds" | "changes"} */ kind, /** @type {string} */ to) => {
+    const same = desk.relation.kind === kind && desk.relation.to === to;
+    desk.relation = same ? { kind: "own", to: null } : { kind, to };
+    desk.update();
+  };
+  const show = panel(node, ({ ways, speaker, relation }) => {
+    if (!speaker) return null;
+    const others = ways.filter((/** @type {any} */ way) => way.child !== speaker);
+    const own = ways.filter((/** @type {any} */ way) => way.child === speaker);
+    const on = (/** @type {string} */ kind, /** @type {string} */ id) =>
+      relation.kind === kind && relation.to === id;
+    const name = (/** @type {any} */ way) => way.name || words.no_name;
+    return [
+      small("pass", words.pass, pass),
+      own.map((/** @type {any} */ way, /** @type {number} */ index) =>
+        small(`changes-${way.id}`, own.length > 1 ? `${words.changes_own} ${index + 1}` : words.changes_own,
+          () => relate("changes", way.id), on("changes", way.id)),
+      ),
+      others.length > 0 && [
+        make("span", { class: "group" },
+          make("span", { class: "lead" }, words.same_as),
+          others.map((/** @type {any} */ way) =>
+            small(`same-${way.id}`, name(way), () => agree(way.id)))),
+        make("span", { class: "group" },
+          make("span", { class: "lead" }, words.adds_to),
+          others.map((/** @type {any} */ way) =>
+            small(`adds-${way.id}`, name(way), () => relate("adds", way.id), on("adds", way.id)))),
+      ],
+    ];
+  });
+  return (/** @type {import("./desk.js").Desk} */ given) => {
+    desk = given;
+    const ways = desk.state.ways.map((/** @type {any} */ way) => ({
+      id: way.id,
+      child: way.child,
+      name: way.name,
+    }));
+    show({ ways, speaker: desk.problem && desk.speaker, relation: desk.relation });
+  };
+}

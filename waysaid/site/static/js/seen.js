@@ -1,0 +1,107 @@
+/** What the class sees, in small, and what can be changed on it. */
+
+import { make, panel } from "./dom.js";
+
+const PHASES = ["before", "think", "answers", "ways"];
+
+/** @param {HTMLElement} node @param {any} words */
+export function phasesPanel(node, words) {
+  let tell = (/** @type {string} */ _phase) => {};
+  const show = panel(node, ({ phase }) =>
+    PHASES.map((each) =>
+      make(
+        "button",
+        {
+          type: "button",
+          class: "phase",
+          "data-key": `phase-${each}`,
+          "aria-pressed": String(each === phase),
+          click: () => tell(each),
+        },
+        words.phases[each],
+      ),
+    ),
+  );
+  return (/** @type {import("./desk.js").Desk} */ desk) => {
+    tell = (phase) => desk.tell("phase-set", { phase });
+    show({ phase: desk.state.phase });
+  };
+}
+
+/** @param {any} way @param {any} words @param {import("./desk.js").Desk} desk @param {any} edit */
+function options(way, words, desk, edit) {
+  const select = /** @type {HTMLSelectElement} */ (
+    make(
+      "select",
+      { class: "field small", "aria-label": words.draw_as, "data-key": `draw-${way.id}` },
+      way.pictures.map((/** @type {string} */ picture) =>
+        make(
+          "option",
+          { value: picture, selected: picture === way.picture },
+          words.pictures[picture] ?? words.pictures_more[picture] ?? picture,
+        ),
+      ),
+    )
+  );
+  select.addEventListener("change", () =>
+    desk.tell("way-drawn-as", { way: way.id, picture: select.value }),
+  );
+  return make(
+    "div",
+    { class: "options" },
+    select,
+    make(
+      "button",
+      { type: "button", class: "button small quiet", "data-key": `edit-${way.id}`, click: () => edit(way) },
+      words.write_anew,
+    ),
+  );
+}
+
+/**
+ * @param {HTMLElement} node @param {any} words @param {(way: any) => void} edit
+ */
+export function seenPanel(node, words, edit) {
+  /** @type {import("./desk.js").Desk} */
+  let desk;
+  let open = "";
+  const turn = (/** @type {string} */ id) => {
+    open = open === id ? "" : id;
+    desk.update();
+  };
+  const wayItem = (/** @type {any} */ way, /** @type {string} */ opened) =>
+    make(
+      "li",
+      {},
+      make(
+        "button",
+        {
+          type: "button",
+          class: "seen-way",
+          "data-key": `seen-${way.id}`,
+          "aria-expanded": String(way.id === opened),
+          click: () => turn(way.id),
+        },
+        make("strong", {}, `${way.name || words.no_name}: `),
+        way.lines.length ? way.lines.join(", ") : way.words,
+      ),
+      way.flags.map((/** @type {string} */ flag) => make("p", { class: "flag" }, flag)),
+      way.id === opened && options(way, words, desk, edit),
+    );
+  const show = panel(node, ({ problem, ways, answers, phase, opened }) => [
+    make("p", { class: "small-problem" }, problem ?? words.nothing_yet),
+    phase === "answers" && make("p", {}, answers.join(", ")),
+    make("ul", {}, ways.map((/** @type {any} */ way) => wayItem(way, opened))),
+  ]);
+  return (/** @type {import("./desk.js").Desk} */ given) => {
+    desk = given;
+    const { board, ways, phase, answers } = desk.state;
+    show({
+      problem: board.problem?.text,
+      ways,
+      answers: answers.map((/** @type {any} */ each) => each.text),
+      phase,
+      opened: open,
+    });
+  };
+}
