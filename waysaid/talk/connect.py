@@ -7,10 +7,11 @@ or not; a what-if shows no answer until a child says it.
 from collections.abc import Mapping
 from typing import Any
 
+from waysaid.drawing import Frame, StringMark, StringRow, draw_string, scene_json
 from waysaid.number import Language, Problem, say
 from waysaid.strings import Change, ChangeError, what_if
-from waysaid.talk.event import PlannedProblem
-from waysaid.talk.sheet import Sheet, read, shown
+from waysaid.talk.event import Mark, PlannedProblem
+from waysaid.talk.sheet import SCREEN, WAY_SIZE, Sheet, read, shown
 from waysaid.talk.state import Noticing, State, Supposing
 
 
@@ -30,7 +31,7 @@ def connect_view(state: State, names: Mapping[str, str], sheet: Sheet) -> dict[s
     return {
         "rows": rows,
         "noticings": [_noticing(each, names) for each in state.noticings],
-        "scene": None,
+        "scene": _scene(state, string, sheet),
         "what_if": None if supposing is None else _what_if(state, string, supposing, names),
     }
 
@@ -60,6 +61,25 @@ def _noticing(noticing: Noticing, names: Mapping[str, str]) -> dict[str, Any]:
         "marks": [[mark.problem, mark.place] for mark in noticing.marks],
         "join": noticing.join,
     }
+
+
+def _scene(
+    state: State, string: list[tuple[PlannedProblem, Problem]], sheet: Sheet
+) -> dict[str, Any]:
+    """Return the string drawn with the marks of every noticing, for the left of the sheet."""
+    rows = tuple(StringRow(problem, state.given(item.id)) for item, problem in string)
+    places = {item.id: row for row, (item, _) in enumerate(string)}
+    marks = tuple(
+        StringMark(tuple(_spots(each.marks, places)), each.join) for each in state.noticings
+    )
+    tall = SCREEN - 180 if not state.supposings else SCREEN // 2 - 90
+    room = Frame(sheet.wide * 52 // 100, tall, WAY_SIZE)
+    return dict(scene_json(draw_string(rows, marks, room, Language(state.board_language))))
+
+
+def _spots(marks: tuple[Mark, ...], rows: Mapping[str, int]) -> list[tuple[int, int | str]]:
+    """Return the marks as places on the drawn string; those on no shown problem are left out."""
+    return [(rows[mark.problem], mark.place) for mark in marks if mark.problem in rows]
 
 
 def _what_if(
