@@ -1,0 +1,340 @@
+"""Starter strings: enough of them, in range, connected, true in what they say, in two languages."""
+
+import json
+import re
+from collections import Counter
+
+import pytest
+
+from waysaid.number import BLANK, Language, is_true, parse_equation, solve, text
+from waysaid.strings import (
+    LinkKind,
+    Starter,
+    StarterError,
+    leaves_of,
+    links,
+    starter_text,
+    starters,
+    starters_in,
+)
+from waysaid.ways import Family, ways
+
+ALL = starters()
+EACH = pytest.mark.parametrize("starter", ALL, ids=lambda one: one.slug)
+
+
+def texts(starter: Starter, language: Language) -> list[str]:
+    said = starter_text(starter, language)
+    return [said.title, said.purpose, *said.why, *said.questions]
+
+
+def test_there_are_enough_for_every_grade():
+    count = Counter(starter.grade for starter in ALL)
+    assert len(ALL) >= 60
+    assert count[0] >= 10
+    assert count[1] >= 16
+    assert count[2] >= 20
+    assert count[3] >= 14
+
+
+def test_no_two_have_one_slug_or_the_same_problems_or_title():
+    for of in (
+        lambda one: one.slug,
+        lambda one: one.problems,
+        lambda one: one.english.title,
+        lambda one: one.spanish.title,
+        lambda one: one.english.purpose,
+    ):
+        assert [key for key, times in Counter(map(of, ALL)).items() if times > 1] == []
+
+
+def test_every_family_that_a_string_can_be_about_has_one():
+    shown_only_beside_others = {Family.COLUMN}
+    assert {starter.focus for starter in ALL} == set(Family) - shown_only_beside_others
+
+
+def test_missing_numbers_and_three_numbers_occur_in_the_first_grades():
+    shown = {
+        starter.grade: " ".join(text(one) for one in starter.problems)
+        for starter in ALL
+        if starter.focus is Family.PARTNERS
+    }
+    assert set(shown) >= {1, 2, 3}
+    missing = {one.grade for one in ALL if BLANK in leaves_of(one.problems[0])}
+    assert missing == {0, 1, 2, 3}
+
+
+@EACH
+def test_it_has_four_to_six_problems_each_with_a_reason_and_two_or_three_questions(starter):
+    assert 4 <= len(starter.problems) <= 6
+    assert len(set(starter.problems)) == len(starter.problems)
+    for language in Language:
+        said = starter_text(starter, language)
+        assert len(said.why) == len(starter.problems)
+        assert 2 <= len(said.questions) <= 3
+        assert all(re.search(r"[.?]$", one) for one in [said.purpose, *said.why])
+        assert all("?" in question or question.endswith(".") for question in said.questions)
+        assert any("?" in question for question in said.questions)
+        assert all(len(one) <= 250 for one in texts(starter, language))
+
+
+@EACH
+def test_both_languages_are_there_and_are_not_the_same(starter):
+    for english, spanish in zip(
+        texts(starter, Language.EN), texts(starter, Language.ES), strict=True
+    ):
+        assert english.strip()
+        assert spanish.strip()
+        assert english != spanish
+        assert ("?" in english) == ("¿" in spanish and "?" in spanish)
+
+
+def fits_grade_1(numbers: list[int]) -> bool:
+    """Within 20; beyond it tens, or tens and ones with ones (CCSS 1.OA.6, 1.NBT.4, 1.NBT.6)."""
+    if max(numbers) <= 20:
+        return True
+    parts = sorted(numbers)[:-1]
+    return max(numbers) <= 100 and any(part < 10 or part % 10 == 0 for part in parts)
+
+
+@EACH
+def test_every_number_and_answer_is_inside_the_range_of_the_grade(starter):
+    """Within 10, 20 (and tens), 100 and 1000: CCSS K.OA.2, 1.OA.6, 2.NBT.5, 3.NBT.2."""
+    for problem in starter.problems:
+        numbers = [leaf for leaf in leaves_of(problem) if leaf is not BLANK]
+        numbers.append(solve(problem))
+        assert all(isinstance(number, int) and number >= 0 for number in numbers)
+        if starter.grade == 1:
+            assert fits_grade_1(numbers), text(problem)
+        else:
+            assert max(numbers) <= {0: 10, 2: 100, 3: 1000}[starter.grade], text(problem)
+
+
+@EACH
+def test_its_problems_are_connected(starter):
+    found = links(starter.problems)
+    assert found
+    assert set().union(*(link.between for link in found)) >= {0, 1}
+
+
+@EACH
+def test_all_but_a_last_stretch_have_a_link_to_another_problem(starter):
+    linked = set().union(*(link.between for link in links(starter.problems, every=True)))
+    assert linked >= set(range(len(starter.problems) - 1))
+
+
+def rank(problem, family: Family) -> tuple[int, int] | None:
+    """The family's place among the families of a problem, best first, and how many there are."""
+    order = list(dict.fromkeys(way.family for way in ways(problem)))
+    return (order.index(family) + 1, len(order)) if family in order else None
+
+
+@EACH
+def test_the_focus_family_pays_off_at_the_end(starter):
+    """It fits half of the problems or more, as a helper may come before each, and the last.
+
+    There it is among the four easiest or the easier half, or easier than where it first fitted.
+    """
+    ranks = [rank(problem, starter.focus) for problem in starter.problems]
+    fitting = [one for one in ranks if one is not None]
+    assert 2 * len(fitting) >= len(ranks)
+    assert ranks[-1] is not None
+    (first, first_of), (last, last_of) = fitting[0], ranks[-1]
+    assert last <= 4 or 2 * last <= last_of or last * first_of < first * last_of
+
+
+def equations(said: str) -> list[str]:
+    return re.findall(r"\d+ *[-+−] *\d+ *= *\d+", said)
+
+
+@EACH
+def test_an_equation_in_a_text_is_true(starter):
+    for language in Language:
+        for said in texts(starter, language):
+            assert all(is_true(parse_equation(one)) for one in equations(said))
+
+
+def test_an_equation_in_a_text_would_be_noticed():
+    assert equations("see how 7 + 5 = 13 here") == ["7 + 5 = 13"]
+
+
+NUMBER_WORDS = {
+    Language.EN: [
+        "zero",
+        "one",
+        "two",
+        "three",
+        "four",
+        "five",
+        "six",
+        "seven",
+        "eight",
+        "nine",
+        "ten",
+    ],
+    Language.ES: [
+        "cero",
+        "uno",
+        "dos",
+        "tres",
+        "cuatro",
+        "cinco",
+        "seis",
+        "siete",
+        "ocho",
+        "nueve",
+        "diez",
+    ],
+}
+
+
+@EACH
+def test_a_question_gives_no_answer_away(starter):
+    answers = {int(solve(problem)) for problem in starter.problems}
+    for language in Language:
+        words = {NUMBER_WORDS[language][one] for one in answers if 2 < one <= 10}
+        for question in starter_text(starter, language).questions:
+            assert not re.search(r"\d", question)
+            assert not words & set(re.findall(r"\w+", question.lower()))
+
+
+JUDGING = (
+    r"\b(good|great|right|wrong|correct|best|easiest|bien|mal|correct[oa]|mejor|incorrect\w*)\b"
+)
+
+
+@EACH
+def test_a_question_praises_and_judges_nothing(starter):
+    for language in Language:
+        for question in starter_text(starter, language).questions:
+            assert not re.search(JUDGING, question.lower()), question
+
+
+# What a reason says of its neighbours is checked against the numbers.
+
+AMOUNTS = {word: at for at, word in enumerate(NUMBER_WORDS[Language.EN])}
+AMOUNT = "(one|two|three|four|five|six|seven|eight|nine|ten)"
+WHERE = (
+    r"(?:than (?:in )?|since |of )?(?:the )?"
+    r"(first|second|third|(?:problem|one|double|sum) before(?: it)?)"
+)
+
+
+def index_of(where: str, at: int) -> int:
+    return {"first": 0, "second": 1, "third": 2}.get(where, at - 1)
+
+
+def claims(starter: Starter, pattern: str):
+    for at, why in enumerate(starter.english.why):
+        for match in re.finditer(pattern, why, re.IGNORECASE):
+            amount, *rest = match.groups()
+            yield AMOUNTS[amount.lower()], index_of(rest[-1].lower(), at), at, rest[:-1]
+
+
+def moved(starter: Starter, old: int, new: int) -> list[int]:
+    before, after = (leaves_of(starter.problems[at]) for at in (old, new))
+    pairs = zip(before, after, strict=True)
+    return sorted(b - a for a, b in pairs if a is not BLANK and a != b)
+
+
+def test_what_is_said_to_have_moved_across_has_moved_across():
+    seen = 0
+    for starter in ALL:
+        for by, old, new, _ in claims(starter, AMOUNT + r" ha(?:s|ve) moved across " + WHERE):
+            assert moved(starter, old, new) == [-by, by], (starter.slug, new)
+            seen += 1
+    assert seen >= 8
+
+
+def test_what_is_said_to_change_both_numbers_changes_both():
+    pattern = r"both(?: numbers)? are " + AMOUNT + r" (more|less) " + WHERE
+    seen = 0
+    for starter in ALL:
+        for by, old, new, (way,) in claims(starter, pattern):
+            sign = 1 if way == "more" else -1
+            assert moved(starter, old, new) == [sign * by] * 2, (starter.slug, new)
+            seen += 1
+    assert seen >= 8
+
+
+def test_what_is_said_to_be_added_or_taken_more_or_less_is():
+    pattern = AMOUNT + r" (more|less) (?:is|are|was|were) (?:taken|added) " + WHERE
+    seen = 0
+    for starter in ALL:
+        for by, old, new, (way,) in claims(starter, pattern):
+            assert moved(starter, old, new) == [by if way == "more" else -by], (starter.slug, new)
+            seen += 1
+    assert seen >= 20
+
+
+def test_what_is_said_to_come_to_more_or_less_does():
+    pattern = r"(?:^|, )" + AMOUNT + r" (more|less) than the " + WHERE.split("(?:the )?")[1]
+    seen = 0
+    for starter in ALL:
+        for by, old, new, (way,) in claims(starter, pattern):
+            difference = solve(starter.problems[new]) - solve(starter.problems[old])
+            assert difference == (by if way == "more" else -by), (starter.slug, new)
+            seen += 1
+    assert seen >= 5
+
+
+# Reading the data: each thing that can be wrong is said in one sentence with its place.
+
+
+def one_starter(**changes) -> str:
+    both = {"en": "a", "es": "b"}
+    problem = {"text": "3 + 2", "why": both}
+    starter = {
+        "slug": "x",
+        "focus": "bridge",
+        "title": both,
+        "purpose": both,
+        "problems": [problem],
+        "questions": [both],
+    }
+    return json.dumps({"grade": 1, "starters": [starter | changes]})
+
+
+def test_a_well_formed_starter_is_read():
+    (read,) = starters_in(one_starter(), "mine.json")
+    assert (read.slug, read.grade, read.focus) == ("x", 1, Family.BRIDGE)
+    assert read.english.why == ("a",)
+    assert read.spanish.why == ("b",)
+
+
+@pytest.mark.parametrize(
+    ("content", "said"),
+    [
+        ("{", "mine.json is not JSON"),
+        ("[]", "mine.json: an object"),
+        ('{"grade": 9, "starters": []}', "grade is 9"),
+        ('{"grade": 1, "starters": []}', "a list with something in it"),
+        (one_starter(slug=""), "slug"),
+        (one_starter(focus="magic"), "'magic' is no family"),
+        (one_starter(title={"en": "a"}), "x: title in es"),
+        (one_starter(problems=[]), "x: problems"),
+        (one_starter(problems=[{"text": "3 +", "why": {}}]), "why"),
+        (one_starter(questions="why?"), "x: questions"),
+        (
+            one_starter(problems=[{"text": "3 +", "why": {"en": "a", "es": "b"}}]),
+            "Cannot read",
+        ),
+    ],
+)
+def test_bad_data_is_refused_with_its_place(content, said):
+    with pytest.raises(StarterError) as refused:
+        starters_in(content, "mine.json")
+    assert said in str(refused.value)
+
+
+def test_links_of_the_starters_are_of_many_kinds():
+    kinds = {link.kind for starter in ALL for link in links(starter.problems)}
+    assert kinds >= {
+        LinkKind.ONE_CHANGES,
+        LinkKind.BOTH_CHANGE,
+        LinkKind.PATTERN,
+        LinkKind.OPPOSITE,
+        LinkKind.TURNED_AROUND,
+        LinkKind.TEN_TIMES,
+        LinkKind.SAME_TOTAL,
+    }
