@@ -1,0 +1,150 @@
+"""What holds for every line and every problem."""
+
+from itertools import pairwise
+
+from hypothesis import example, given
+from hypothesis import strategies as st
+
+from tests.counts import count
+from tests.hearing.problems import problems, seeded
+from tests.number.problems import expressions
+from waysaid.hearing import Part, read
+from waysaid.number import (
+    BLANK,
+    Equation,
+    Operation,
+    is_true,
+    leaves,
+    number_text,
+    sign_text,
+    value_of,
+)
+from waysaid.ways import ways
+
+PIECES = "0 1 3 5 7 10 12 20 22 25 37 40 62 999999999 + - − – = -> → , ; : ? _ ( ) x /".split()  # noqa: SIM905
+lines = st.lists(st.sampled_from([*PIECES, " ", " ", "+", "="]), max_size=40).map("".join)
+any_problem = st.one_of(problems, expressions(), st.just(BLANK))
+
+
+@given(any_problem, st.one_of(lines, st.text()))
+@example(62, "+3")
+@example(BLANK, "+3 40 +22 62")
+@example(BLANK, "8 9 10")
+def test_any_line_is_read_and_kept(problem, line):
+    assert read(problem, line).words == line
+
+
+@given(problems, lines)
+def test_what_was_said_is_in_its_span(problem, line):
+    for told in read(problem, line).told:
+        start, end = told.span
+        assert 0 <= start < end <= len(line)
+        said = line[start:end]
+        equation = told.step.equation
+        if Part.RESULT not in told.unsaid and not isinstance(equation.right, Operation):
+            assert str(abs(value_of(equation.right))) in said
+        if isinstance(equation.left, Operation) and Part.RIGHT not in told.unsaid:
+            assert str(abs(value_of(equation.left.right))) in said
+
+
+@given(problems, lines)
+def test_a_result_that_nobody_said_is_what_arithmetic_makes_of_the_step(problem, line):
+    for told in read(problem, line).told:
+        if Part.RESULT in told.unsaid:
+            assert is_true(told.step.equation)
+
+
+@given(problems, lines)
+def test_an_answer_is_a_number_in_the_line(problem, line):
+    answer = read(problem, line).answer
+    assert answer is None or number_text(abs(answer)) in line
+
+
+def test_the_steps_of_any_way_are_read_back_with_its_family():
+    for problem in seeded(count(test=120, sweep=4_000)):
+        for way in ways(problem):
+            steps = [step.text for step in way.steps]
+            for line in (", ".join(steps), " ".join(steps), _tight(steps)):
+                _reads_back(problem, way, line)
+
+
+def _tight(steps):
+    return " ".join(step.replace(" ", "") for step in steps)
+
+
+def _reads_back(problem, way, line):
+    if not line:
+        return
+    reading = read(problem, line)
+    assert tuple(told.step for told in reading.told) == way.steps, line
+    assert reading.family is way.family, line
+    assert not any(told.unsaid for told in reading.told)
+    ends = value_of(way.steps[-1].equation.right)
+    assert reading.answer in (None, way.answer) or ends == reading.answer
+    if ends == way.answer:
+        assert reading.answer == way.answer
+
+
+def _hops(way):
+    """The steps where each goes on from the last and is one hop; else None."""
+    equations = [step.equation for step in way.steps]
+    plain = all(
+        isinstance(one.left, Operation)
+        and not isinstance(one.left.left, Operation)
+        and not isinstance(one.right, Operation)
+        for one in equations
+    )
+    on = plain and all(after.left.left == one.right for one, after in pairwise(equations))
+    return equations if on else None
+
+
+def _run_on(equations):
+    first = number_text(equations[0].left.left)
+    return first + "".join(f"{_hop(one)}={number_text(one.right)}" for one in equations)
+
+
+def _hop(equation):
+    return sign_text(equation.left.sign) + number_text(equation.left.right)
+
+
+def test_hops_on_from_one_another_are_read_back_from_a_run_on_line():
+    tried = 0
+    for problem in seeded(count(test=120, sweep=4_000), seed=62):
+        for way in ways(problem):
+            hops = _hops(way)
+            if hops:
+                tried += 1
+                reading = read(problem, _run_on(hops))
+                assert [told.step.equation for told in reading.told] == hops
+                assert reading.family is way.family
+    assert tried > 0
+
+
+def test_a_run_on_line_without_its_last_result_has_no_answer():
+    for problem in seeded(count(test=120, sweep=4_000), seed=25):
+        for way in ways(problem):
+            hops = _hops(way)
+            if hops:
+                line = _run_on(hops).rpartition("=")[0]
+                reading = read(problem, line)
+                assert reading.answer is None
+                assert reading.told[-1].unsaid[-1] is Part.RESULT
+
+
+def test_hops_that_start_unsaid_are_read_back():
+    for problem in seeded(count(test=120, sweep=4_000), seed=7):
+        for way in ways(problem):
+            hops = _hops(way)
+            if hops and hops[0].left.left in _numbers(problem):
+                line = " ".join(f"{_hop(one)} {number_text(one.right)}" for one in hops)
+                reading = read(problem, line)
+                assert [told.step.equation for told in reading.told] == hops, line
+                assert [told.unsaid for told in reading.told] == [
+                    (Part.LEFT,),
+                    *[()] * (len(hops) - 1),
+                ]
+
+
+def _numbers(problem):
+    sides = (problem.left, problem.right) if isinstance(problem, Equation) else (problem,)
+    return {leaf for side in sides for leaf in leaves(side)}

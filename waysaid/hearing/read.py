@@ -1,0 +1,31 @@
+"""Read a line of shorthand: what a child said, as a teacher types it while listening."""
+
+from waysaid.hearing.answer import answer_said
+from waysaid.hearing.clause import clauses
+from waysaid.hearing.facts import facts_of
+from waysaid.hearing.hear import hear
+from waysaid.hearing.match import matched
+from waysaid.hearing.reading import Reading, Told
+from waysaid.number import Problem
+
+
+def read(problem: Problem, line: str) -> Reading:
+    """Return what the line says about the problem; the line itself is kept whatever it says.
+
+    Shorthand is numbers, + and −, equals signs, gaps and breaks (`, ; : | →`); see
+    `waysaid.hearing.hear`. Any other line is words: no steps, no answer. Never raises.
+    """
+    only_words = Reading((), None, None, line)
+    said = clauses(line)
+    if not said:
+        return only_words
+    facts = facts_of(problem)
+    heard = hear(said, facts)
+    if not heard.drafts and len(heard.bare) != 1:
+        return only_words
+    match = matched(heard.drafts, facts)
+    told = tuple(
+        Told(step, draft.unsaid, draft.span)
+        for step, draft in zip(match.steps, heard.drafts, strict=True)
+    )
+    return Reading(told, answer_said(heard, facts, match.stops_short), match.family, line)
