@@ -1,0 +1,84 @@
+"""Published sums and differences, each worked as its source works it, are among our ways.
+
+The rows and their sources are in this folder; `README.md` says what was read and what is from
+memory.
+"""
+
+from typing import Any
+
+import pytest
+
+from tests.published.rows import label, rows
+from waysaid.number import is_true, parse, parse_equation, text
+from waysaid.ways import Way, ways
+
+ROWS = rows("worked_examples.jsonl")
+
+DIFFERS = {
+    ("il-guide", "14 - 6", "6 + 8 = 14"): "the list says known-fact; a difference known by its "
+    "sum is think-add in our families",
+    ("sask", "13 - 7", "7 + 6 = 13"): "the list says known-fact; a difference known by its sum is "
+    "think-add in our families",
+}
+"""Rows that ours does not follow, by source, problem and first step, each with the reason."""
+
+
+def _differs(row: dict[str, Any]) -> str | None:
+    return DIFFERS.get((row["source"], row["problem"], row["steps"][0]))
+
+
+def _case(row: dict[str, Any]) -> Any:
+    reason = _differs(row)
+    marks = [pytest.mark.xfail(strict=True, reason=reason)] if reason else []
+    name = f"{row['source_calls_it']} ({'; '.join(row['steps'])})"
+    return pytest.param(row, marks=marks, id=label(row, name))
+
+
+def _same_steps(row: dict[str, Any]) -> list[Way]:
+    steps = row["steps"]
+    return [way for way in ways(parse(row["problem"])) if [s.text for s in way.steps] == steps]
+
+
+@pytest.mark.parametrize("row", [_case(row) for row in ROWS])
+def test_the_way_is_found_with_the_same_steps_and_family(row: dict[str, Any]) -> None:
+    found = _same_steps(row)
+    assert row["family"] in {way.family.value for way in found}
+    assert {text(way.answer) for way in found} == {row["answer"]}
+
+
+@pytest.mark.parametrize(
+    "row", [row for row in ROWS if _differs(row)], ids=lambda row: row["problem"]
+)
+def test_a_row_that_differs_has_the_same_steps_in_the_family_of_its_reason(
+    row: dict[str, Any],
+) -> None:
+    assert [way.family.value for way in _same_steps(row)] == ["think-add"]
+
+
+def test_every_reason_belongs_to_a_row() -> None:
+    named = {(row["source"], row["problem"], row["steps"][0]) for row in ROWS}
+    assert set(DIFFERS) <= named
+
+
+def test_at_least_forty_rows_that_were_read_are_found() -> None:
+    found = [
+        row
+        for row in ROWS
+        if row["read"] and row["family"] in {way.family.value for way in _same_steps(row)}
+    ]
+    assert len(found) >= 40
+
+
+@pytest.mark.parametrize("row", ROWS, ids=lambda row: f"{row['source']}: {row['steps']}")
+def test_every_published_step_is_true(row: dict[str, Any]) -> None:
+    assert all(is_true(parse_equation(step)) for step in row["steps"])
+
+
+def test_a_published_line_that_is_false_is_shown_false() -> None:
+    """eng-map2015, read: it prints 421 + 313 = double 400 + 21 - 13; that is 421 + 387."""
+    assert is_true(parse_equation("421 + 313 = 400 + 400 + 21 - 13")) is False
+    assert is_true(parse_equation("421 + 387 = 400 + 400 + 21 - 13")) is True
+    printed = ["400 + 400 = 800", "800 + 21 = 821", "821 - 13 = 808"]
+    assert printed in [[s.text for s in way.steps] for way in ways(parse("421 + 387"))]
+    assert printed not in [[s.text for s in way.steps] for way in ways(parse("421 + 313"))]
+    assert all(way.answer == 734 for way in ways(parse("421 + 313")))
