@@ -13,7 +13,7 @@ from hypothesis import strategies as some
 
 from waysaid.number import parse
 from waysaid.ways import Family, Way, effort_of, tenths_of, ways
-from waysaid.ways.costs import COSTS, OUR_CHOICE, SUM_FACTS, TAKE_FACTS, Charge
+from waysaid.ways.costs import COSTS, OUR_CHOICE, SUM_FACTS, TAKE_FACTS, TENTHS, Charge
 from waysaid.ways.effort import Reason
 
 READ, MEMORY = "read", "from memory"
@@ -105,6 +105,8 @@ ORDERINGS = (
     ("96 % right before 90 %", "nemp1997", READ, Least("42 + 35"), Least("87 + 56")),
     ("the written column is what older children leave in the head", "caviola2018", READ,
      Least("34 - 18", (F.JUMP, F.SPLIT)), Least("34 - 18", (F.COLUMN,))),
+    ("a piece below zero is harder than opening a ten first", OUR_CHOICE, MEMORY,
+     Least("62 - 25", (F.SPLIT,), "opened"), Least("62 - 25", (F.SPLIT,), "tens-first")),
     ("a number just below a ten favours adjusting over jumping", OUR_CHOICE, MEMORY,
      Least("52 + 39", (F.ADJUST,), "second-to"), Least("52 + 39", (F.JUMP,), "tens-first")),
     ("a number just above a ten favours jumping over filling up", OUR_CHOICE, MEMORY,
@@ -155,6 +157,28 @@ def test_every_charge_has_one_line_with_a_source_and_a_reason() -> None:
     assert [cost.charge for cost in COSTS] == list(dict.fromkeys(cost.charge for cost in COSTS))
     assert {cost.charge for cost in COSTS} == set(Charge)
     assert all(cost.tenths > 0 and cost.source and cost.why for cost in COSTS)
+
+
+PARTS = (
+    ("37 + 25", F.BRIDGE, "to-ten-from-first", Reason.HELD, (Charge.HOLD,)),
+    ("39 + 25", F.ADJUST, "first-to-40", Reason.REWRITTEN, (Charge.REWRITE, Charge.MEND)),
+    ("65 - 29", F.ADJUST, "part-to-30", Reason.REWRITTEN, (Charge.REWRITE, Charge.MEND_TAKEN)),
+    ("37 + 25", F.JUMP, "tens-first-from-first", Reason.REWRITTEN, (Charge.CUT,)),
+    ("37 + 25", F.JUMP, "tens-first-from-first", Reason.CROSSING, (Charge.CROSS,)),
+    ("8 + 3", F.COUNTING, "by-ones", Reason.COUNTING, (Charge.TALLY, *(Charge.HOP,) * 3)),
+    ("37 + 25", F.COLUMN, "", Reason.COLUMN, (Charge.COLUMN,) * 3),
+    ("37 + 25", F.SPLIT, "tens-first", Reason.STEPS, (Charge.STEP,) * 3),
+    ("34 + 20", F.SPLIT, "tens-first", Reason.STEPS, (Charge.STEP, Charge.READ_OFF)),
+)
+
+
+@pytest.mark.parametrize(("problem", "family", "variant", "reason", "charges"), PARTS)
+def test_a_part_is_made_of_the_charges_of_the_table(
+    problem: str, family: Family, variant: str, reason: Reason, charges: tuple[Charge, ...]
+) -> None:
+    way = Least(problem, (family,), variant).ways()[0]
+    parts = {part.reason: part.tenths for part in effort_of(way).parts}
+    assert parts[reason] == sum(TENTHS[charge] for charge in charges)
 
 
 def test_effort_tells_its_parts() -> None:

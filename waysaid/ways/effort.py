@@ -152,7 +152,7 @@ def _unsaid(way: Way) -> tuple[int, int]:
             jumps = sum(step.kind is Kind.JUMP for step in steps)
             return (_CUT, jumps - 1) if jumps > 1 else (0, 0)
         case Family.SPLIT:
-            return 2 * _CUT, 0
+            return (2 if length > 2 else 1) * _CUT, 0
         case Family.SPLIT_THEN_JUMP:
             return 2 * _CUT, length - 1
         case Family.ADD_UP:
