@@ -327,6 +327,23 @@ def test_what_is_offered_is_a_small_part_of_every_link(string):
     assert all(told.count(pair) <= 2 for pair in pairs)
 
 
+@pytest.mark.parametrize(
+    ("string", "left_out"),
+    [
+        (("5 + 5", "6 + 4", "7 + 3"), "both-change"),
+        (("64 + 10", "64 + 20", "64 + 30"), "one-changes"),
+        (("755 + _ = 1000", "368 + _ = 1000"), "one-changes"),
+        (("30 + 15", "29 + 16"), "same-total"),
+        (("40 + 25", "37 + 25"), "friendly-twin"),
+        (("6 + 4", "10 - 6"), "feeds-next"),
+        (("7 + 1", "12 + 1"), "same-number"),
+    ],
+)
+def test_what_a_better_link_says_or_nobody_would_see_is_not_offered(string, left_out):
+    assert left_out in {link.kind.value for link in found(*string, every=True)}
+    assert left_out not in {link.kind.value for link in found(*string)}
+
+
 @given(strings())
 def test_something_is_offered_wherever_a_link_of_neighbours_changes_one_number(string):
     every = [link for link in links(string, every=True) if link.kind is LinkKind.ONE_CHANGES]

@@ -158,34 +158,9 @@ def test_an_equation_in_a_text_would_be_noticed():
     assert equations("see how 7 + 5 = 13 here") == ["7 + 5 = 13"]
 
 
-NUMBER_WORDS = {
-    Language.EN: [
-        "zero",
-        "one",
-        "two",
-        "three",
-        "four",
-        "five",
-        "six",
-        "seven",
-        "eight",
-        "nine",
-        "ten",
-    ],
-    Language.ES: [
-        "cero",
-        "uno",
-        "dos",
-        "tres",
-        "cuatro",
-        "cinco",
-        "seis",
-        "siete",
-        "ocho",
-        "nueve",
-        "diez",
-    ],
-}
+_EN = "zero one two three four five six seven eight nine ten"
+_ES = "cero uno dos tres cuatro cinco seis siete ocho nueve diez"
+NUMBER_WORDS = {Language.EN: tuple(re.split(" ", _EN)), Language.ES: tuple(re.split(" ", _ES))}
 
 
 @EACH

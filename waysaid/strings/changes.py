@@ -65,15 +65,23 @@ def _turned_around(first: Sight, second: Sight) -> Iterator[Link]:
     yield Link(LinkKind.TURNED_AROUND, (first.at, second.at), shows, Saying.TURNED, (), marks)
 
 
+_ONE_SAYINGS = {
+    (False, True, True): Saying.NUMBER_UP_ANSWER_UP,
+    (False, True, False): Saying.NUMBER_DOWN_ANSWER_DOWN,
+    (False, False, True): Saying.TAKE_MORE,
+    (False, False, False): Saying.TAKE_LESS,
+    (True, True, True): Saying.UP_MISSING_UP,
+    (True, True, False): Saying.DOWN_MISSING_DOWN,
+    (True, False, True): Saying.UP_MISSING_DOWN,
+    (True, False, False): Saying.DOWN_MISSING_UP,
+}
+"""By: a number is missing, the number counts for the answer, it went up."""
+
+
 def _one_changes(first: Sight, second: Sight, pair: Pair) -> Link:
     old, new = pair
     by, up = gap(old.size, new.size), new.size > old.size
-    if old.sign is Sign.PLUS:
-        saying = Saying.NUMBER_UP_ANSWER_UP if up else Saying.NUMBER_DOWN_ANSWER_DOWN
-    elif "=" in first.form:
-        saying = Saying.NUMBER_UP_ANSWER_DOWN if up else Saying.NUMBER_DOWN_ANSWER_UP
-    else:
-        saying = Saying.TAKE_MORE if up else Saying.TAKE_LESS
+    saying = _ONE_SAYINGS["=" in first.form, old.sign is Sign.PLUS, up]
     return Link(
         LinkKind.ONE_CHANGES,
         (first.at, second.at),
@@ -91,7 +99,9 @@ def _both_change(first: Sight, second: Sight, pairs: tuple[Pair, ...]) -> Iterat
     by = gap(one.size, one_new.size)
     if one.sign is other.sign:
         giver, taker = (one, other) if one_new.size < one.size else (other, one)
-        saying, numbers = Saying.MOVED, (by, giver.size, taker.size)
+        twins = giver.size == taker.size
+        saying = Saying.MOVED_BETWEEN_TWINS if twins else Saying.MOVED
+        numbers = (by, giver.size, taker.size)
     else:
         saying = Saying.BOTH_UP if one_new.size > one.size else Saying.BOTH_DOWN
         numbers = (by, one.size, other.size)

@@ -11,8 +11,8 @@ SAID: dict[Saying, dict[Language, str]] = {
         ES: "El {0} vuelve a salir.",
     },
     Saying.TOTAL_BACK: {
-        EN: "They make the same: {0}.",
-        ES: "Dan lo mismo: {0}.",
+        EN: "The answer is the same: {0}.",
+        ES: "La respuesta es la misma: {0}.",
     },
     Saying.NUMBER_UP_ANSWER_UP: {
         EN: "{0} went up {2} to {1} and the rest stayed, so the answer went up {2} too.",
@@ -24,12 +24,23 @@ SAID: dict[Saying, dict[Language, str]] = {
         ES: "El {0} bajó {2} hasta {1} y lo demás no cambió, así que la respuesta también "
         "bajó {2}.",
     },
-    Saying.NUMBER_UP_ANSWER_DOWN: {
+    Saying.UP_MISSING_UP: {
+        EN: "{0} went up {2} to {1} and the rest stayed, so the missing number went up {2} too.",
+        ES: "El {0} subió {2} hasta {1} y lo demás no cambió, así que el número que falta "
+        "también subió {2}.",
+    },
+    Saying.DOWN_MISSING_DOWN: {
+        EN: "{0} went down {2} to {1} and the rest stayed, so the missing number went down "
+        "{2} too.",
+        ES: "El {0} bajó {2} hasta {1} y lo demás no cambió, así que el número que falta "
+        "también bajó {2}.",
+    },
+    Saying.UP_MISSING_DOWN: {
         EN: "{0} went up {2} to {1} and the rest stayed, so the missing number went down {2}.",
         ES: "El {0} subió {2} hasta {1} y lo demás no cambió, así que el número que falta "
         "bajó {2}.",
     },
-    Saying.NUMBER_DOWN_ANSWER_UP: {
+    Saying.DOWN_MISSING_UP: {
         EN: "{0} went down {2} to {1} and the rest stayed, so the missing number went up {2}.",
         ES: "El {0} bajó {2} hasta {1} y lo demás no cambió, así que el número que falta "
         "subió {2}.",
@@ -46,6 +57,11 @@ SAID: dict[Saying, dict[Language, str]] = {
         EN: "{0} moved across from {1} to {2}. Nothing came and nothing left, so it makes the "
         "same.",
         ES: "Pasamos {0} del {1} al {2}. No llegó ni se fue nada, así que da lo mismo.",
+    },
+    Saying.MOVED_BETWEEN_TWINS: {
+        EN: "{0} moved across from one {1} to the other. Nothing came and nothing left, so it "
+        "makes the same.",
+        ES: "Pasamos {0} de un {1} al otro. No llegó ni se fue nada, así que da lo mismo.",
     },
     Saying.BOTH_UP: {
         EN: "{1} and {2} both went up {0}, so they are still just as far apart.",

@@ -34,9 +34,13 @@ _WEIGHT = {
     LinkKind.SAME_NUMBER: 4,
 }
 _FURTHER = 2
+_FURTHER_TURNED = 1
+_ANSWERS_ALONE = 2
 _LARGE_CHANGE = 3
+_HARD_TO_SEE = 20
 _SAME_ANSWER = frozenset({LinkKind.BOTH_CHANGE, LinkKind.TURNED_AROUND, LinkKind.OPPOSITE})
 _STEADY = frozenset({Saying.MOVES_EACH_TIME, Saying.ALIKE_EACH_TIME, Saying.ALL_STAY})
+_TURNS = frozenset({LinkKind.TURNED_AROUND, LinkKind.OPPOSITE, LinkKind.TEN_TIMES})
 _PLAIN_NUMBERS = frozenset({0, 1, 2})
 """Numbers that come back too often to tell anything."""
 
@@ -75,11 +79,14 @@ def _rank(link: Link) -> tuple[int, tuple[int, ...], int]:
     """Return the place in the order: the lower, the more telling."""
     weight = _WEIGHT[link.kind]
     if len(link.between) == 2:
-        weight += _FURTHER * (link.between[1] - link.between[0] - 1)
+        further = _FURTHER_TURNED if link.kind in _TURNS else _FURTHER
+        weight += further * (link.between[1] - link.between[0] - 1)
         if link.kind in (LinkKind.ONE_CHANGES, LinkKind.BOTH_CHANGE) and _large(link):
             weight += _LARGE_CHANGE
-    elif link.kind in (LinkKind.SAME_TOTAL, LinkKind.SAME_NUMBER):
+    elif link.kind is not LinkKind.PATTERN:
         weight -= 1
+    elif link.saying in (Saying.ANSWERS_UP, Saying.ANSWERS_DOWN):
+        weight += _ANSWERS_ALONE
     return weight, link.between, tuple(_WEIGHT).index(link.kind)
 
 
@@ -116,6 +123,11 @@ def _steady(link: Link) -> bool:
     return link.saying in _STEADY
 
 
+def _ruled(link: Link) -> bool:
+    """Tell whether a pattern is about the numbers, and not the answers alone."""
+    return link.saying not in (Saying.ANSWERS_UP, Saying.ANSWERS_DOWN)
+
+
 def _joined(link: Link, kept: Sequence[Link]) -> bool:
     """Tell whether the kept links lead from each problem of this one to every other."""
     reached, before = {link.between[0]}, 0
@@ -130,8 +142,8 @@ def _joined(link: Link, kept: Sequence[Link]) -> bool:
 def _pair_told(link: Link, kept: Sequence[Link]) -> bool:
     pair = set(link.between)
     first, second = link.between
-    patterned = any(one.kind is LinkKind.PATTERN and pair <= set(one.between) for one in kept)
-    if patterned and second - first > 1:
+    ruled = [one for one in kept if one.kind is LinkKind.PATTERN and pair <= set(one.between)]
+    if ruled and second - first > 1:
         return True
     same_pair = [one for one in kept if set(one.between) == pair]
     kinds = {one.kind for one in same_pair}
@@ -141,9 +153,10 @@ def _pair_told(link: Link, kept: Sequence[Link]) -> bool:
         case LinkKind.FRIENDLY_TWIN:
             return bool(kinds & {LinkKind.ONE_CHANGES, LinkKind.BOTH_CHANGE})
         case LinkKind.BOTH_CHANGE:
-            return LinkKind.SAME_TOTAL in kinds
+            return LinkKind.SAME_TOTAL in kinds or any(map(_ruled, ruled))
         case LinkKind.ONE_CHANGES:
-            return LinkKind.OPPOSITE in kinds
+            hidden = _large(link) and (second - first > 1 or link.numbers[2] > _HARD_TO_SEE)
+            return hidden or LinkKind.OPPOSITE in kinds or any(map(_ruled, ruled))
         case LinkKind.FEEDS_NEXT:
             return second - first > 1 or LinkKind.OPPOSITE in kinds
         case LinkKind.INSIDE_A_WAY:
