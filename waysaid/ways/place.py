@@ -76,7 +76,7 @@ def friendly_above(number: int) -> Iterator[tuple[int, int]]:
     """Yield (friendly number above, how far) near enough to work with: 38 is 40 less 2.
 
     To a ten at most 2 from a single digit and 6 from a longer number (one source goes 6 from 24,
-    none goes 7); to a hundred at most 25 (a quarter of it), and so on. Our choice.
+    none goes 7); to a hundred or a thousand at most 25. Our choice.
     """
     unit, reach = 10, 2 if number < 10 else 6
     nearer = 0
@@ -86,16 +86,16 @@ def friendly_above(number: int) -> Iterator[tuple[int, int]]:
             yield number + gap, gap
         nearer = gap
         unit *= 10
-        reach = unit // 4
+        reach = 25
 
 
 def near_friendly(number: int, unit: int) -> int:
     """Return the small change that makes a number a multiple of `unit`, up or down; else 0.
 
-    At most 4 for a ten and 20 for a hundred, so that both numbers of a problem can be changed at
+    At most 4 for a ten and 10 for a hundred, so that both numbers of a problem can be changed at
     once; from below the first multiple half of that, and only up. Our choice.
     """
-    reach = 4 if unit == 10 else unit // 5
+    reach = 4 if unit == 10 else 10
     up = up_to(number, unit)
     if number < unit:
         return up if up <= reach // 2 else 0

@@ -7,6 +7,8 @@ from waysaid.ways.plan import PLUS, Moves, Plan, hops
 from waysaid.ways.shape import Sum
 from waysaid.ways.step import Kind
 
+BOTH = ((10, 6, "tens"), (100, 15, "hundreds"))
+"""To what both numbers are changed, and how much there may be to put right; our choice."""
 NEAR_TOTAL = 2
 """How far below a friendly total the answer may be for a child to see it; our choice."""
 
@@ -29,9 +31,9 @@ def _mended(left: int, right: int, *mends: int) -> Moves:
 
 def _both(left: int, right: int) -> Iterator[Plan]:
     """Use a friendly number for each, at least one of them above: 47 + 38 as 50 + 40, less 5."""
-    for unit, slug in ((10, "tens"), (100, "hundreds")):
+    for unit, most, slug in BOTH:
         first, second = near_friendly(left, unit), near_friendly(right, unit)
-        if not first or not second or max(first, second) < 0:
+        if not first or not second or max(first, second) < 0 or abs(first + second) > most:
             continue
         used = (left + first, right + second)
         yield f"both-to-{slug}", _mended(*used, -(first + second))

@@ -57,7 +57,7 @@ def _to_hundred(start: int, other: int, tag: str) -> Iterator[Plan]:
             *hops(start, gap, rest),
         ),
     )
-    if near:
+    if near and other < 100:
         yield f"ten-then-hundred-from-{tag}", hops(start, near, gap - near, rest)
 
 

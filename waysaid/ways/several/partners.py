@@ -55,6 +55,9 @@ def _pair_first(terms: tuple[int, ...], pair: tuple[int, ...], rest: list[int]) 
     together = first + second
     slug = f"pair-{pair[0] + 1}-{pair[1] + 1}"
     made = _pair(first, second)
+    if not together:
+        yield slug, (made, (Kind.JOIN, rest[0], PLUS, 0), *_put_together(*rest))
+        return
     if together >= 0 and all(together + sum(rest[:end]) >= 0 for end in range(1, len(rest) + 1)):
         yield slug, (made, *_put_together(together, *rest))
     if 0 not in pair or pair[1] != 1:
@@ -67,7 +70,7 @@ def _pair_first(terms: tuple[int, ...], pair: tuple[int, ...], rest: list[int]) 
 
 def _two_pairs(one: tuple[int, int], other: tuple[int, int]) -> Iterator[Plan]:
     sums = sum(one), sum(other)
-    if min(sums) < 0:
+    if min(sums) <= 0:
         return
     last = _put_together(*sums)
     yield "two-pairs", (_pair(*one), _pair(*other), *last)

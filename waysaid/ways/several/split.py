@@ -20,7 +20,7 @@ def plans(problem: Several) -> Iterator[Plan]:
     if len(like) < 2 or sum(len(pieces) > 1 for pieces in like) < 1:
         return
     sums = [sum(pieces) for pieces in reversed(like) if sum(pieces)]
-    if sums[0] < 0 or any(max(pieces) < 0 for pieces in like):
+    if len(sums) < len(like) or sums[0] < 0 or any(max(pieces) < 0 for pieces in like):
         return
     gather = hops(sums[0], *sums[1:], kind=Kind.JOIN)
     yield "tens-first", (*_joins(like[::-1]), *gather)

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from waysaid.ways.add.adjust import BOTH
 from waysaid.ways.place import friendly_above, near_friendly
 from waysaid.ways.plan import MINUS, Moves, Plan, hops
 from waysaid.ways.shape import Difference
@@ -36,14 +37,11 @@ def _from_friendly(whole: int, part: int) -> Iterator[Plan]:
 
 def _both(whole: int, part: int) -> Iterator[Plan]:
     """Use a friendly number for each, at least one above: 82 - 39 as 80 - 40, and 3 more."""
-    for unit, slug in ((10, "tens"), (100, "hundreds")):
+    for unit, most, slug in BOTH:
         first, second = near_friendly(whole, unit), near_friendly(part, unit)
-        if (
-            max(first, second) > 0
-            and first * second
-            and first != second
-            and whole + first > part + second
-        ):
+        if not first or not second or max(first, second) < 0 or first == second:
+            continue
+        if whole + first > part + second and abs(first - second) <= most:
             used = (whole + first, part + second)
             yield f"both-to-{slug}", _mended(*used, second - first)
             yield f"both-to-{slug}-one-by-one", _mended(*used, -first, second)

@@ -52,7 +52,7 @@ def _to_hundred(whole: int, part: int) -> Iterator[Plan]:
     yield "to-hundred", hops(whole, -down, -rest)
     yield "to-hundred-then-see", _then_see(whole, part, down)
     yield "open-then-hundred", ((Kind.SPLIT, part, MINUS, down), *hops(whole, -down, -rest))
-    if near:
+    if near and part < 100:
         yield "ten-then-hundred", hops(whole, -near, near - down, -rest)
 
 

@@ -28,7 +28,8 @@ def plans(problem: Difference) -> Iterator[Plan]:
     shown = [have - take for have, take in zip(traded, from_ones, strict=True) if have != take]
     if len(shown) > 1:
         moves.append(joined(Kind.JOIN, *reversed(shown)))
-    yield "with-trading", tuple(moves)
+    if moves:
+        yield "with-trading", tuple(moves)
 
 
 def _traded(have: tuple[int, ...], take: tuple[int, ...]) -> tuple[int, ...]:

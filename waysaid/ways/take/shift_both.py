@@ -12,8 +12,9 @@ MOST_DOWN = 5
 """How far both go down to a friendly part; our choice."""
 MOST_FOR_WHOLE = 3
 """How far both go for the sake of the whole; our choice."""
-MOST_TO_HUNDRED = 50
-"""How far both go up to a hundred; one source goes 33 from 367 (te-slides)."""
+FARTHEST = {10: 6, 100: 40, 1000: 100}
+"""How far both go up to a ten, a hundred, a thousand: te-slides goes 3 from 857, then 40, then
+100, and 33 at once from 367."""
 
 
 def plans(problem: Difference) -> Iterator[Plan]:
@@ -40,7 +41,7 @@ def _changes(whole: int, part: int) -> tuple[int, ...]:
     """Return the changes worth making, each once, those for the part first."""
     found = dict.fromkeys(over for _, over in friendly_above(part))
     hundred = up_to(part, 100)
-    if part > 100 and 0 < hundred < MOST_TO_HUNDRED:
+    if whole >= 100 and part >= 50 and 0 < hundred <= FARTHEST[100]:
         found[hundred] = None
     if part > 10 and 0 < part % 10 <= MOST_DOWN:
         found[-(part % 10)] = None
@@ -69,9 +70,9 @@ def _ever_rounder(whole: int, part: int) -> list[tuple[int, int]]:
     """Return the pairs on the way to a part with one digit: 121 - 88, 123 - 90, 133 - 100."""
     pairs = [(whole, part)]
     unit = 10
-    while unit <= 2 * part:
+    while unit in FARTHEST and unit <= min(2 * part, whole):
         change = up_to(pairs[-1][1], unit)
-        if change > unit // 2 + (unit == 10):
+        if change > FARTHEST[unit]:
             break
         if change:
             pairs.append((pairs[-1][0] + change, pairs[-1][1] + change))

@@ -32,7 +32,7 @@ def plans(problem: Difference) -> Iterator[Plan]:
 def _by_place(pairs: tuple[tuple[int, int], ...]) -> Iterator[Plan]:
     """Take largest places first or ones first; the results are put together from the largest."""
     down = tuple(reversed(pairs))
-    if not any(first and second for first, second in pairs):
+    if not _takes(pairs):
         return
     left = [first - second for first, second in down if first != second]
     gather = _gathered(left)
