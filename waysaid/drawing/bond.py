@@ -25,6 +25,9 @@ from waysaid.number import (
 )
 from waysaid.ways import Kind, Step
 
+MOST = 4
+"""A number is opened into no more parts than this (our choice: more are not seen as a bond)."""
+
 
 @dataclass(frozen=True, slots=True)
 class Token:
@@ -112,6 +115,8 @@ def _by_hops(telling: Telling, numbers: Sequence[Exact | Blank]) -> list[_Parts]
     if any(hop.sign is not sign for hop in story.hops):
         return None
     amounts = tuple(hop.amount for hop in story.hops)
+    if len(amounts) > MOST:
+        return None
     if first == numbers[0]:
         return [(), amounts]
     if first == numbers[1] and sign is Sign.PLUS:
@@ -138,13 +143,13 @@ def _by_place(telling: Telling, numbers: Sequence[Exact | Blank]) -> list[_Parts
     made: set[Exact] = set()
     for place, step in enumerate(telling.steps):
         hops = hops_of(step, telling.unsaid(place))
-        if len(hops) != 1 or terms is None or hops[0].sign is not terms[1][0]:
-            continue
-        hop = hops[0]
-        if hop.start.value not in made and hop.amount.value not in made:
-            firsts.append(hop.start)
-            seconds.append(hop.amount)
-        made.add(hop.end.value)
+        if not hops or terms is None:
+            return None
+        fresh = hops[0].start.value not in made and hops[0].amount.value not in made
+        if fresh and len(hops) == 1 and hops[0].sign is terms[1][0]:
+            firsts.append(hops[0].start)
+            seconds.append(hops[0].amount)
+        made.add(hops[-1].end.value)
     whole = {hop.value for hop in (*firsts, *seconds)} & set(numbers)
     return [tuple(firsts), tuple(seconds)] if len(firsts) > 1 and not whole else None
 

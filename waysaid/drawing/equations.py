@@ -15,7 +15,8 @@ def lines(telling: Telling) -> tuple[str, ...]:
     """Return the steps as people read them, one a line: true signs, unsaid parts left out.
 
     `+ 3 = 40` where nobody said what the 3 was added to, `40 + 22` where nobody said what it
-    makes. A number left out between a sign and `=` shows as `_`, so that the line still reads.
+    makes, `8` where only a result was said and `7 → 8` where no more than where from. A number
+    left out between a sign and `=` shows as `_`, so that the line still reads.
     """
     made = (line_of(step, telling.unsaid(place)) for place, step in enumerate(telling.steps))
     return tuple(line for line in made if line)
@@ -23,11 +24,19 @@ def lines(telling: Telling) -> tuple[str, ...]:
 
 def line_of(step: Step, unsaid: frozenset[str]) -> str:
     """Return one step as people read it; the parts in `unsaid`, and blanks, are left out."""
-    before = _left(step.equation.left, unsaid)
-    result = step.equation.right
+    left, result = step.equation.left, step.equation.right
+    before = _left(left, unsaid)
     if result is BLANK or "result" in unsaid:
-        return before.removesuffix("_").rstrip()
-    return f"{before} = {text(result, Print.TRUE)}".lstrip()
+        return before.removesuffix("_").rstrip(", ")
+    if isinstance(left, Operation) and {"op", "right"} <= _missing(left, unsaid):
+        before = before.removesuffix("_").rstrip(", ")
+        return f"{before} → {text(result, Print.TRUE)}" if before else text(result, Print.TRUE)
+    return f"{before} = {text(result, Print.TRUE)}" if before else text(result, Print.TRUE)
+
+
+def _missing(side: Operation, unsaid: frozenset[str]) -> frozenset[str]:
+    blank = {"left": side.left is BLANK, "right": side.right is BLANK}
+    return unsaid | {part for part, empty in blank.items() if empty}
 
 
 def _left(side: Expression, unsaid: frozenset[str]) -> str:
@@ -36,11 +45,12 @@ def _left(side: Expression, unsaid: frozenset[str]) -> str:
     whole = text(side, Print.TRUE)
     sign = sign_text(side.sign, Print.TRUE)
     first, _, last = whole.rpartition(f" {sign} ")
-    if side.left is BLANK or "left" in unsaid:
-        first = ""
-    if side.right is BLANK or "right" in unsaid:
-        last = "_"
-    return " ".join(part for part in (first, "" if "op" in unsaid else sign, last) if part)
+    missing = _missing(side, unsaid)
+    first = "" if "left" in missing else first
+    last = "_" if "right" in missing else last
+    if "op" in unsaid:
+        return ", ".join(part for part in (first, last) if part)
+    return " ".join(part for part in (first, sign, last) if part)
 
 
 def row_pitch(size: int) -> int:

@@ -27,9 +27,28 @@ from waysaid.drawing.telling import Frame, Picture, Telling
 from waysaid.drawing.words import phrase, sentence, title_of
 from waysaid.number import Language
 
-ARC = {1: 8, 2: 11}
-"""How high a hop arches, in tenths of the label size, by digits (our choice); else `HIGHEST`."""
-HIGHEST = 12
+
+@dataclass(frozen=True, slots=True)
+class _Rise:
+    """How high things stand, in twentieths of the label size (our choice).
+
+    `arcs` by the digits of a hop's number, the last one for more; `over` from an arc to its
+    label, `clear` from a label to a higher arc, `brace` from what is under a gap to its line.
+    """
+
+    arcs: tuple[int, int, int]
+    below: int
+    over: int
+    clear: int
+    brace: int
+
+    def arc(self, digits: int, above: bool) -> int:
+        return self.arcs[min(digits, 3) - 1] if above else self.below
+
+
+_ROOMY = _Rise((16, 22, 24), 14, 3, 5, 8)
+_LOW = _Rise((11, 12, 12), 7, 2, 3, 4)
+"""For much above and under the line at once, where the roomy one is too high for a tile."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +62,12 @@ class _Laid:
     reach: tuple[int, ...]
     top: int
     bottom: int
+    rise: _Rise
+
+    @property
+    def over(self) -> int:
+        """From an arc to the baseline of its label."""
+        return self.size * self.rise.over // 20
 
     @property
     def stroke(self) -> int:
@@ -63,11 +88,13 @@ def draw_line(story: Story, telling: Telling, frame: Frame, lang: Language) -> S
 
 def _rows(plan: Plan, size: int, room: Frame) -> Drawn:
     """Draw in one row, or in as few rows as fit the room; in one if no number of rows does."""
-    whole = _drawn(_laid(plan, size, room.width), 0)
+    whole = _drawn(_laid(plan, size, room.width, _ROOMY), 0)
+    if whole.width <= room.width and whole.height > room.height and size == room.least:
+        return _drawn(_laid(plan, size, room.width, _LOW), 0)
     for count in (2, 3):
         if whole.width <= room.width or whole.height * count > room.height:
             break
-        rows = [_laid(part, size, room.width) for part in parted(plan, count)]
+        rows = [_laid(part, size, room.width, _ROOMY) for part in parted(plan, count)]
         if len(rows) == count and all(row.width <= room.width for row in rows):
             return _stacked(rows)
     return whole
@@ -90,25 +117,28 @@ def _drawn(laid: _Laid, down: int) -> Drawn:
     return Drawn(laid.width, height, (*_base(placed), *_arches(placed), *_braces(placed)))
 
 
-def _laid(plan: Plan, size: int, width: int) -> _Laid:
+def _laid(plan: Plan, size: int, width: int, rise: _Rise) -> _Laid:
     left, right = edge(plan, size)
     places = natural(plan, size)
     spare = width - left - right - places[-1]
     if spare > 0:
         places = stretched(plan, places, spare)
     places = tuple(left + place for place in places)
-    reach = _reach(plan, size)
-    label = digit_height(size)
-    tops = [0, *(far for arch, far in zip(plan.arches, reach, strict=True) if arch.above)]
-    top = max(tops) + _over(size) + label + _braces_height(plan, size)
-    lows = [far for arch, far in zip(plan.arches, reach, strict=True) if not arch.above]
-    bottom = _under(size) + (max(lows) + _over(size) + label if lows else 0)
-    return _Laid(plan, size, places, places[-1] + right, reach, top + 2, bottom + size // 20)
+    reach = _reach(plan, size, rise)
+    top, bottom = _extent(plan, size, reach, rise)
+    return _Laid(plan, size, places, places[-1] + right, reach, top, bottom, rise)
 
 
-def _over(size: int) -> int:
-    """Return the gap between a hop and its label."""
-    return size // 7
+def _extent(plan: Plan, size: int, reach: tuple[int, ...], rise: _Rise) -> tuple[int, int]:
+    """Return how far everything reaches up and down from the line."""
+    label = size * rise.over // 20 + digit_height(size)
+    far = list(zip(plan.arches, reach, strict=True))
+    ups = [high + label for arch, high in far if arch.above]
+    lows = [low + label for arch, low in far if not arch.above]
+    braces = len(plan.braces) * (size * rise.brace // 20)
+    labelled = sum(label for brace in plan.braces if brace.label)
+    top = max(ups, default=0) + braces + labelled
+    return top + max(3, size // 11), _under(size) + max(lows, default=0) + size // 20
 
 
 def _under(size: int) -> int:
@@ -116,19 +146,14 @@ def _under(size: int) -> int:
     return size // 4 + digit_height(size) + size // 20
 
 
-def _braces_height(plan: Plan, size: int) -> int:
-    labels = sum(_over(size) + digit_height(size) for brace in plan.braces if brace.label)
-    return labels + len(plan.braces) * (size * 4 // 10)
-
-
-def _reach(plan: Plan, size: int) -> tuple[int, ...]:
+def _reach(plan: Plan, size: int, rise: _Rise) -> tuple[int, ...]:
     """Return how far each hop stands off: enough for the labels of all the hops it arches over."""
     far: dict[int, int] = {}
+    clear = size * (rise.over + rise.clear) // 20 + digit_height(size)
     for at in sorted(range(len(plan.arches)), key=lambda at: plan.arches[at].level):
         arch = plan.arches[at]
         lower = [far[o] for o in far if overlap(arch, plan.arches[o])]
-        clear = _over(size) + digit_height(size) + size // 4
-        high = ARC.get(arch.digits, HIGHEST) * size // (10 if arch.above else 15)
+        high = rise.arc(arch.digits, arch.above) * size // 20
         far[at] = max([high, *(one + clear for one in lower)])
     return tuple(far[at] for at in range(len(plan.arches)))
 
@@ -151,8 +176,8 @@ def _arches(laid: _Laid) -> list[Shape]:
         shapes.append(Path(_curve(laid, arch, far), laid.stroke))
         if arch.label:
             x = (laid.places[arch.over[0]] + laid.places[arch.over[1]]) // 2
-            down = laid.top + _under(laid.size) + far + _over(laid.size) + digit_height(laid.size)
-            y = laid.top - far - _over(laid.size) if arch.above else down
+            down = laid.top + _under(laid.size) + far + laid.over + digit_height(laid.size)
+            y = laid.top - far - laid.over if arch.above else down
             shapes.append(Label(x, y, laid.size, Anchor.MIDDLE, arch.label))
     return shapes
 
@@ -165,7 +190,7 @@ def _curve(laid: _Laid, arch: Arch, far: int) -> str:
     far = far if arch.above else far - laid.size // 8
     if arch.level == 1:
         return f"M{left} {y}A{(right - left) // 2} {far} 0 0 {int(arch.above)} {right} {y}"
-    bend = min((right - left) // 2, laid.size)
+    bend = min((right - left) // 2, laid.size * 7 // 20)
     end = y + turn * far
     up = f"M{left} {y}V{end - turn * bend}Q{left} {end} {left + bend} {end}"
     return f"{up}H{right - bend}Q{right} {end} {right} {end - turn * bend}V{y}"
@@ -173,22 +198,23 @@ def _curve(laid: _Laid, arch: Arch, far: int) -> str:
 
 def _braces(laid: _Laid) -> list[Shape]:
     """Return the gaps marked over the hops, lowest first."""
-    highest = [far for arch, far in zip(laid.plan.arches, laid.reach, strict=True) if arch.above]
-    y = laid.top - max(highest, default=0) - _over(laid.size) - digit_height(laid.size)
+    label = laid.over + digit_height(laid.size)
+    far = list(zip(laid.plan.arches, laid.reach, strict=True))
+    y = laid.top - max((high + label for arch, high in far if arch.above), default=0)
     shapes: list[Shape] = []
     for brace in laid.plan.braces:
-        y -= laid.size * 4 // 10
+        y -= laid.size * laid.rise.brace // 20
         shapes.extend(_brace(laid, brace, y))
-        y -= _over(laid.size) + digit_height(laid.size) if brace.label else 0
+        y -= label if brace.label else 0
     return shapes
 
 
 def _brace(laid: _Laid, brace: Brace, y: int) -> list[Shape]:
     left, right = laid.places[brace.low], laid.places[brace.high]
-    foot = laid.size // 5
+    foot = laid.size * laid.rise.brace // 40
     shapes: list[Shape] = [Path(f"M{left} {y + foot}V{y}H{right}V{y + foot}", laid.stroke)]
     if brace.label:
-        at = (left + right) // 2, y - _over(laid.size)
+        at = (left + right) // 2, y - laid.over
         shapes.append(Label(*at, laid.size, Anchor.MIDDLE, brace.label))
     return shapes
 
@@ -204,7 +230,9 @@ def _told(story: Story, lang: Language) -> str:
         move = hop.label or "…"
         said.append(phrase(lang, "hop", move=move, number=hop.end.text) if hop.end.said else move)
         here = hop.end.value
+    summed = len(story.gaps) == 1 and bool(story.hops)
     for gap in story.gaps:
-        key = "gap" if len(story.gaps) > 1 else "gathered"
-        said.append(phrase(lang, key, number=gap.label) if gap.label else "")
+        key = "gathered" if summed else "gap" if gap.label else "stretch"
+        low, high = gap.low.text or "…", gap.high.text or "…"
+        said.append(phrase(lang, key, number=gap.label, low=low, high=high))
     return sentence(tuple(said), lang)

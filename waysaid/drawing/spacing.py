@@ -67,7 +67,8 @@ def plan_of(story: Story) -> Plan:
         for mark in (gap.low, gap.high):
             said[mark.value] = said.get(mark.value) or mark.text
     order = {value: place for place, value in enumerate(sorted(said))}
-    arches = _levelled([_flat(hop, order, story.hops[0].forward) for hop in story.hops])
+    forward = bool(story.hops) and story.hops[0].forward
+    arches = _levelled([_flat(hop, order, forward) for hop in story.hops])
     braces = tuple(_brace(gap, order) for gap in story.gaps)
     return Plan(tuple(said[value] for value in order), arches, braces)
 

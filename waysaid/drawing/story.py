@@ -85,11 +85,10 @@ _Told = list[tuple[Step, tuple[Hop, ...]]]
 
 def story_of(telling: Telling) -> Story | None:
     """Return the told steps as hops along a line; None where they are no such story."""
-    told = [
-        (step, hops_of(step, telling.unsaid(place))) for place, step in enumerate(telling.steps)
-    ]
+    hidden = [telling.unsaid(place) for place in range(len(telling.steps))]
+    told = [(step, hops_of(step, away)) for step, away in zip(telling.steps, hidden, strict=True)]
     if any(step.kind is Kind.SHIFT for step, _ in told):
-        return _shifted(told)
+        return _shifted(told, hidden)
     chain: list[Hop] = []
     for place, (step, hops) in enumerate(told):
         if step.kind in (Kind.SPLIT, Kind.GATHER):
@@ -162,30 +161,79 @@ def _filled(
 
 def _gathered(told: _Told, chain: list[Hop]) -> tuple[Gap, ...]:
     """Return the stretch that the hops cover, with what they make together if that was said."""
-    sums = [hops[-1].end.text for step, hops in told if step.kind is Kind.GATHER and hops]
-    low, high = sorted((chain[0].start, chain[-1].end), key=lambda mark: mark.value)
+    sums = [hops[-1].end.text for step, hops in told if hops and _sums_up(step, hops, chain)]
+    low, high = _ordered(chain[0].start, chain[-1].end)
     if not sums or not sums[-1] or low.value == high.value:
         return ()
     return (Gap(low, high, sums[-1]),)
 
 
-def _shifted(told: _Told) -> Story | None:
+def _sums_up(step: Step, hops: tuple[Hop, ...], chain: list[Hop]) -> bool:
+    """Tell whether a step adds up hops, or says what is left of one: + 40, − 3, so 40 − 3 = 37."""
+    amounts = {hop.amount.value for hop in chain}
+    left_over = step.kind is Kind.SPLIT and {hops[0].start.value, hops[0].amount.value} <= amounts
+    return step.kind is Kind.GATHER or left_over
+
+
+def _ordered(one: Mark, other: Mark) -> tuple[Mark, Mark]:
+    return (one, other) if one.value <= other.value else (other, one)
+
+
+@dataclass(slots=True)
+class _Shift:
+    """What is known of a shift so far: its hops, its gaps, and where each new number was."""
+
+    moves: list[Hop]
+    gaps: list[Gap]
+    before: dict[Exact, Mark]
+
+    def add_gap(self, high: Mark, low: Mark, label: str) -> bool:
+        """Add a gap, over it the one before the shift; False where it is not a new one."""
+        if self.gaps or low.value == high.value:
+            return False
+        self.gaps.append(Gap(*_ordered(low, high), label))
+        if low.value in self.before and high.value in self.before:
+            old = _ordered(self.before[low.value], self.before[high.value])
+            if old[0].value != old[1].value:
+                self.gaps.append(Gap(*old, ""))
+        return True
+
+
+def _shifted(told: _Told, hidden: list[frozenset[str]]) -> Story | None:
     """Return both shifts as hops, the new gap over them and the old one over that."""
-    moves: list[Hop] = []
-    gaps: list[Gap] = []
-    for step, hops in told:
-        if len(hops) != 1 or hops[0].still:
+    shift = _Shift([], [], {})
+    at_once: list[Hop] = []
+    for (step, hops), unsaid in zip(told, hidden, strict=True):
+        if step.kind is Kind.SHIFT and not hops:
+            at_once = _both(step, unsaid)
+            if not at_once:
+                return None
+            shift.before.update({hop.end.value: hop.start for hop in at_once})
+        elif len(hops) != 1:
             return None
-        hop = hops[0]
-        if step.kind is Kind.SHIFT:
-            moves.append(hop)
-            continue
-        low, high = sorted((hop.start, hop.amount), key=lambda mark: mark.value)
-        before = {move.end.value: move.start for move in moves}
-        if gaps or hop.sign is not Sign.MINUS or low.value == high.value:
+        elif step.kind is Kind.SHIFT and not hops[0].still:
+            shift.moves.append(hops[0])
+            shift.before[hops[0].end.value] = hops[0].start
+        elif hops[0].sign is Sign.PLUS or not shift.add_gap(
+            hops[0].start, hops[0].amount, hops[0].end.text
+        ):
             return None
-        gaps.append(Gap(low, high, hop.end.text))
-        if low.value in before and high.value in before:
-            old = sorted((before[low.value], before[high.value]), key=lambda mark: mark.value)
-            gaps.append(Gap(old[0], old[1], ""))
-    return Story(tuple(moves), tuple(gaps)) if moves else None
+    if at_once and not shift.gaps and not shift.add_gap(at_once[0].end, at_once[1].end, ""):
+        return None
+    return Story(tuple(shift.moves), tuple(shift.gaps)) if shift.before else None
+
+
+def _both(step: Step, unsaid: frozenset[str]) -> list[Hop]:
+    """Return `62 - 25 = 67 - 30` as two moves, 62 to 67 and 25 to 30; none for other shapes."""
+    old, new = signed_terms(step.equation.left), signed_terms(step.equation.right)
+    if old is None or new is None or len(old) != 2 or len(new) != 2:
+        return []
+    if old[1][0] is not Sign.MINUS or new[1][0] is not Sign.MINUS:
+        return []
+    made: list[Hop] = []
+    for part, (_, start), (_, end) in zip(("left", "right"), old, new, strict=True):
+        if isinstance(start, Blank) or isinstance(end, Blank):
+            return []
+        first, last = Mark(start, part not in unsaid), Mark(end, "result" not in unsaid)
+        made.append(Hop(first, Sign.PLUS, Mark(end - start, False), last, False))
+    return made

@@ -74,11 +74,19 @@ def draw_string(
     Rows are a quarter larger than the frame's label where they fit (our choice: they are
     problems, not ways).
     """
+    marks = [StringMark(_on(rows, mark.places), mark.join) for mark in marks]
     roomy = Frame(frame.width, frame.height, frame.label * 5 // 4)
     drawn = largest_in(roomy, lambda size, _: _laid(rows, marks, size))
     said = (*(_row_text(row) for row in rows), *(_marked(rows, mark, lang) for mark in marks))
     title = phrase(lang, "string")
     return Scene(drawn.width, drawn.height, title, sentence(said, lang), drawn.shapes)
+
+
+def _on(rows: Sequence[StringRow], places: Sequence[Spot]) -> tuple[Spot, ...]:
+    """Return the spots that are on the string."""
+    spots = {(at, place) for at, row in enumerate(rows) for place, _ in _pieces(row)}
+    spots |= {(at, "row") for at in range(len(rows))}
+    return tuple(place for place in places if place in spots)
 
 
 def _laid(rows: Sequence[StringRow], marks: Sequence[StringMark], size: int) -> Drawn:
@@ -175,7 +183,7 @@ def _marks(marks: Sequence[StringMark], spans: _Spans, size: int) -> list[Shape]
     seen: dict[Spot, int] = {}
     lanes = 0
     for place, mark in enumerate(marks):
-        spots = [spot for spot in _in_order(mark.places) if spot in spans]
+        spots = _in_order(mark.places)
         for spot in spots:
             if spot[1] != "row":
                 shapes.extend(_number(spans[spot], seen.get(spot, 0) % 3, size))
@@ -245,8 +253,6 @@ def _marked(rows: Sequence[StringRow], mark: StringMark, lang: Language) -> str:
     """Return one noticing in words."""
     said: list[str] = []
     for row, spot in _in_order(mark.places):
-        if not 0 <= row < len(rows):
-            continue
         if spot == "row":
             said.append(phrase(lang, "row", row=row + 1))
             continue

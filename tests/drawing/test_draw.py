@@ -1,0 +1,94 @@
+"""Every picture of every telling, right or wrong, whole or not: legible and within its edges."""
+
+from random import Random
+from xml.etree import ElementTree as ET
+
+import pytest
+
+from tests.counts import count
+from tests.drawing.look import crossed, labels, outside, overlapping
+from tests.drawing.told import mutated, way
+from waysaid.drawing import Frame, Picture, Scene, draw, lines, nearest, suits, svg, tiles_needed
+from waysaid.number import Language
+
+TILE = Frame(596, 290)
+NARROW = Frame(431, 290)
+THUMBNAIL = Frame(150, 80, 17)
+SVG = "{http://www.w3.org/2000/svg}"
+
+
+def _faults(scene: Scene) -> list[object]:
+    return [*overlapping(scene), *crossed(scene), *outside(scene)]
+
+
+@pytest.mark.parametrize("changed", [False, True], ids=["as foreseen", "changed"])
+def test_every_picture_of_a_random_way_is_legible_and_stays_within_its_edges(changed: bool):
+    random = Random(20)
+    for _ in range(count(test=2000, sweep=50000)):
+        told = mutated(way(random), random) if changed else way(random)
+        frame = random.choice((TILE, NARROW, THUMBNAIL))
+        for picture in Picture:
+            scene = draw(picture, told, frame)
+            assert _faults(scene) == [], (picture, frame, told)
+
+
+def test_no_label_on_the_board_is_smaller_than_six_percent_and_no_equation_than_eight():
+    random = Random(21)
+    for _ in range(count(test=1000, sweep=20000)):
+        told = mutated(way(random), random)
+        for picture in Picture:
+            scene = draw(picture, told, NARROW)
+            least = 80 if nearest(picture, told) is Picture.EQUATIONS else 60
+            assert all(label.size >= least for label in labels(scene)), (picture, lines(told))
+
+
+def test_the_svg_parses_and_says_in_both_languages_what_it_shows():
+    random = Random(22)
+    for _ in range(count(test=300, sweep=5000)):
+        told = mutated(way(random), random)
+        for picture in Picture:
+            said = {}
+            for lang in Language:
+                drawn = svg(draw(picture, told, TILE, lang))
+                root = ET.fromstring(drawn)
+                said[lang] = root.findtext(f"{SVG}title")
+                assert said[lang]
+                assert root.findtext(f"{SVG}desc")
+                assert root.get("role") == "img"
+                assert "script" not in drawn
+                assert drawn == svg(draw(picture, told, TILE, lang))
+            assert said[Language.EN] != said[Language.ES]
+
+
+def test_a_picture_that_does_not_suit_becomes_equations():
+    random = Random(23)
+    for _ in range(count(test=300, sweep=5000)):
+        told = mutated(way(random), random)
+        for picture in Picture:
+            if not suits(picture, told):
+                assert nearest(picture, told) is Picture.EQUATIONS
+                assert draw(picture, told, TILE) == draw(Picture.EQUATIONS, told, TILE)
+            else:
+                assert nearest(picture, told) is picture
+
+
+def test_a_drawing_fits_the_tiles_it_says_it_needs():
+    random = Random(24)
+    wide = {1: 1, 2: 2, 4: 2}
+    for _ in range(count(test=1000, sweep=20000)):
+        told = way(random)
+        scene = draw(Picture.NUMBER_LINE, told, TILE)
+        tiles = tiles_needed(scene, TILE)
+        assert scene.width <= TILE.width * wide[tiles], lines(told)
+        assert scene.height <= TILE.height * (2 if tiles == 4 else 1), lines(told)
+
+
+def test_most_number_lines_of_two_digit_problems_need_one_tile():
+    random = Random(25)
+    needed = []
+    while len(needed) < 200:
+        told = way(random)
+        numbers = [label.text for label in labels(draw(Picture.EQUATIONS, told, TILE))]
+        if suits(Picture.NUMBER_LINE, told) and all(len(line) < 14 for line in numbers):
+            needed.append(tiles_needed(draw(Picture.NUMBER_LINE, told, TILE), TILE))
+    assert needed.count(1) > 150
