@@ -61,7 +61,7 @@ def _to_last(whole: int, part: int) -> Iterator[Plan]:
     for unit, slug in ((10, "ten"), (100, "hundred")):
         left = up_to(whole - part, unit)
         lot = part - left
-        if 0 < left < unit // 2 and whole % unit and lot > whole % unit:
+        if part % 10 and whole % unit and 0 < left < unit // 2 and lot > whole % unit:
             yield f"to-last-{slug}", hops(whole, -lot, -left)
 
 
