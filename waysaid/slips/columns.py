@@ -185,4 +185,8 @@ def lowers_blank(pair: Pair) -> Iterator[Made]:
                 says(kept, Sign.MINUS, pair.right, kept - pair.right),
                 says(over, Sign.MINUS, taken, over - taken),
             ]
-            yield put_together(pair, steps, [kept - pair.right, over - taken], at=1)
+            at = 1
+            if over == taken:
+                steps.reverse()
+                at = 0
+            yield put_together(pair, steps, [kept - pair.right, over - taken], at)
