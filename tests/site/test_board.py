@@ -1,0 +1,126 @@
+"""The board knows its token, and a token shows the board and nothing else."""
+
+import json
+from datetime import timedelta
+
+import pytest
+from django.utils import timezone
+
+from tests.site.made import answer, child_id, problem_id, sent, way
+from waysaid.site import access, broadcast
+from waysaid.site.hub import Looking, Room
+from waysaid.site.payload import payload
+from waysaid.site.record import at_hand
+
+FIELDS = {
+    "order", "phase", "title", "language", "paused", "closed", "turn_and_talk", "signals", "norms",
+    "starters", "background", "layout", "problem", "earlier", "answers", "tiles", "strokes",
+    "connect",
+}  # fmt: skip
+TILE = {
+    "id", "name", "also", "relation", "to_name", "folded", "picture", "words", "lines", "scene",
+    "tiles",
+}  # fmt: skip
+
+
+def shown(cast, looking=Looking.BOARD):
+    return payload(Room(cast.talk.pk, looking), at_hand(cast.talk.pk))
+
+
+def test_the_board_gets_the_listed_fields_and_no_other(cast):
+    event = way(problem_id(cast.talk), child_id(cast.school_class), 0)
+    cast.owner.post(f"/talks/{cast.talk.pk}/events", sent(event), content_type="application/json")
+    board = shown(cast)
+    assert set(board) <= FIELDS
+    assert set(board["tiles"][0]) <= TILE
+
+
+def test_nothing_private_reaches_the_board(cast):
+    problem = problem_id(cast.talk)
+    plan = cast.school_class.plans.create(
+        title="canary-plan", problems=[], questions=["canary-question"]
+    )
+    cast.talk.plan = plan
+    cast.talk.save()
+    told = way(problem, child_id(cast.school_class), 0, foreseen=True, words="canary-words")
+    wrong = answer(problem, "56", 1)
+    cast.owner.post(
+        f"/talks/{cast.talk.pk}/events", sent(told, wrong), content_type="application/json"
+    )
+    desk = json.dumps(shown(cast, Looking.DESK))
+    assert "canary-question" in desk
+    assert "bridge" in desk
+    for looking in (Looking.BOARD, Looking.ONE):
+        seen = json.dumps(shown(cast, looking))
+        for private in ("canary", "bridge", "foreseen", "family", "slip", "chips", "flags",
+                        "lately", "token", "history", "private", "wrong"):  # fmt: skip
+            assert private not in seen, (looking, private)
+
+
+def test_the_one_screen_adds_the_names_and_undo_and_nothing_else(cast):
+    board, one = shown(cast), shown(cast, Looking.ONE)
+    assert set(one) - set(board) == {"roster", "can_undo", "next"}
+    assert set(one["roster"][0]) == {"id", "name"}
+
+
+def test_a_board_needs_no_session_and_its_token_opens_nothing_else(cast):
+    token = cast.talk.board_token
+    assert cast.outsider.get(f"/board/{token}").status_code == 200
+    for path in (f"/one/{token}", f"/talks/{token}/desk", f"/talks/{cast.talk.pk}/desk",
+                 f"/talks/{cast.talk.pk}/desk.json", f"/talks/{cast.talk.pk}/links"):  # fmt: skip
+        assert cast.outsider.get(path).status_code == 404, path
+    assert access.talk_of_board(access.visitor_of_cookies({}, None), token, one_screen=True) is None
+
+
+@pytest.mark.parametrize("kind", ["way-shared", "answer-heard", "phase-set", "closed", "undo"])
+def test_a_board_records_what_is_drawn_by_hand_and_nothing_else(cast, kind):
+    bodies = {
+        "way-shared": way(problem_id(cast.talk), None),
+        "answer-heard": answer(problem_id(cast.talk), "66"),
+        "phase-set": {"sequence": 0, "kind": "phase-set", "phase": "connect"},
+        "closed": {"sequence": 0, "kind": "closed"},
+        "undo": {"sequence": 0, "kind": "undo", "event": {"client": "server", "sequence": 1}},
+    }
+    path = f"/board/{cast.talk.board_token}/events"
+    refused = cast.outsider.post(path, sent(bodies[kind]), content_type="application/json")
+    assert refused.status_code == 403
+    assert at_hand(cast.talk.pk).order == 2
+
+
+def test_strokes_on_the_board_are_kept_and_can_be_rubbed_out(cast):
+    path = f"/board/{cast.talk.board_token}/events"
+    strokes = {"kind": "strokes-drawn", "id": "s1", "problem": problem_id(cast.talk)}
+    drawn = {"sequence": 0, **strokes, "strokes": [[10, 20, 30, 40]]}
+    kept = cast.outsider.post(path, sent(drawn, client="b"), content_type="application/json")
+    assert kept.status_code == 200
+    assert shown(cast)["strokes"][0]["strokes"] == [[10, 20, 30, 40]]
+    rubbed = {"sequence": 1, "kind": "erased", "id": "s1"}
+    cast.outsider.post(path, sent(rubbed, client="b"), content_type="application/json")
+    assert shown(cast)["strokes"] == []
+
+
+def test_a_board_cannot_rub_out_what_a_child_noticed(cast):
+    noticed = {"sequence": 0, "kind": "noticed", "id": "n1", "words": "both end in 6"}
+    desk = f"/talks/{cast.talk.pk}/events"
+    cast.owner.post(desk, sent(noticed), content_type="application/json")
+    path = f"/board/{cast.talk.board_token}/events"
+    erased = sent({"sequence": 0, "kind": "erased", "id": "n1"}, client="b")
+    assert cast.outsider.post(path, erased, content_type="application/json").status_code == 403
+
+
+def test_a_closed_talks_token_says_thank_you_for_an_hour_and_then_nothing(cast):
+    path = f"/board/{cast.talk.board_token}"
+    cast.talk.closed_at = timezone.now() - timedelta(minutes=59)
+    cast.talk.save()
+    assert cast.outsider.get(path).status_code == 200
+    cast.talk.closed_at = timezone.now() - timedelta(minutes=61)
+    cast.talk.save()
+    assert cast.outsider.get(path).status_code == 404
+
+
+def test_every_frame_carries_the_whole_state_and_its_order(cast):
+    room = Room(cast.talk.pk, Looking.BOARD)
+    frame = broadcast.frame_of(room, at_hand(cast.talk.pk))
+    event, number, data, *_ = frame.data.decode().split("\n")
+    assert (event, number) == ("event: state", "id: 2")
+    assert json.loads(data.removeprefix("data: "))["problem"]["text"] == "39 + 27"
