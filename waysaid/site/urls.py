@@ -14,6 +14,7 @@ from waysaid.site.views import (
     talk_pages,
 )
 from waysaid.site.views.running import running
+from waysaid.site.views.signing_in import SignIn
 
 urlpatterns: list[URLPattern | URLResolver] = [
     path("", pages_home.home, name="home"),
@@ -43,7 +44,7 @@ urlpatterns: list[URLPattern | URLResolver] = [
 ]
 if settings.SCHOOL_SERVER:
     urlpatterns += [
-        path("login", accounts.LoginView.as_view(template_name="waysaid/login.html"), name="login"),
+        path("login", SignIn.as_view(), name="login"),
         path("logout", accounts.LogoutView.as_view(), name="logout"),
     ]
 

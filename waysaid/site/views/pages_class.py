@@ -1,4 +1,6 @@
-"""The class page: who is in it."""
+"""The class page: who is in it, and which languages its screens speak."""
+
+from collections.abc import Sequence
 
 from django.db import transaction
 from django.http import HttpRequest, HttpResponse
@@ -6,43 +8,130 @@ from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
-from waysaid.site.models import Child, SchoolClass
-from waysaid.site.names import MOST_NAMES, BadNamesError, read_names, told_apart
+from waysaid.site.models import Child, Language, SchoolClass
+from waysaid.site.names import MOST_NAMES, BadNamesError, clean, told_apart
+from waysaid.site.roster import BadListError, read_roster, same_twice
 from waysaid.site.views.guards import current_class, teachers_own
+from waysaid.site.views.pages_home import speak
+from waysaid.site.views.pages_welcome import listed, part_of, too_many, unreadable_file
+
+MOST_EVER = 2 * MOST_NAMES
+"""Names on one class list, those who left among them."""
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
 @teachers_own
 def class_page(request: HttpRequest) -> HttpResponse:
-    """Show the class list; take names to add."""
+    """Show the class list; take changes to it."""
     school_class = current_class(request)
     if school_class is None:
         return redirect("welcome")
-    if request.method == "POST":
-        try:
-            add_children(school_class, request.POST.get("names", ""))
-        except BadNamesError as error:
-            most = {"found": str(error), "most": MOST_NAMES}
-            sentence = _("There are %(found)s names here; a class has at most %(most)s.") % most
-            return _page(request, school_class, sentence)
-        return redirect("class")
-    return _page(request, school_class)
+    if request.method != "POST":
+        return _page(request, school_class)
+    what, _sep, which = request.POST.get("do", "add").partition(":")
+    if what == "add":
+        return _add(request, school_class)
+    if what == "languages":
+        return _languages(request, school_class)
+    error = _rename(request, school_class)
+    if error:
+        return _page(request, school_class, error)
+    _change(school_class, what, which)
+    return redirect(f"/class#child-{which}" if which else "/class")
 
 
-def add_children(school_class: SchoolClass, pasted: str) -> None:
-    """Add the names of a pasted list behind the others. Raises `BadNamesError` for too many."""
+def add_children(school_class: SchoolClass, names: Sequence[str]) -> None:
+    """Add names behind the others, told apart from them. Raises `BadNamesError` for too many."""
     with transaction.atomic():
         there = list(school_class.children.values_list("name", flat=True))
-        new = told_apart(read_names(pasted), there)
-        if len(there) + len(new) > MOST_NAMES * 2:
-            raise BadNamesError(len(there) + len(new))
+        if len(there) + len(names) > MOST_EVER:
+            raise BadNamesError(len(there) + len(names))
         Child.objects.bulk_create(
             Child(school_class=school_class, name=name, order=len(there) + place)
-            for place, name in enumerate(new)
+            for place, name in enumerate(told_apart(names, there))
         )
 
 
+def _add(request: HttpRequest, school_class: SchoolClass) -> HttpResponse:
+    try:
+        add_children(school_class, read_roster(listed(request), part_of(request)).names)
+    except BadListError:
+        return _page(request, school_class, unreadable_file())
+    except BadNamesError as error:
+        return _page(request, school_class, too_many(error))
+    return redirect("class")
+
+
+def _languages(request: HttpRequest, school_class: SchoolClass) -> HttpResponse:
+    desk, board = request.POST.get("language"), request.POST.get("board_language")
+    name = " ".join(request.POST.get("name", "").split())[:80]
+    if desk not in Language.values or board not in Language.values:
+        return _page(request, school_class, _("Choose English or Spanish."))
+    if not name:
+        return _page(request, school_class, _("Give the class a name, such as “2B”."))
+    school_class.name, school_class.desk_language, school_class.board_language = name, desk, board
+    school_class.save()
+    response = redirect("class")
+    speak(response, desk)
+    return response
+
+
+def _rename(request: HttpRequest, school_class: SchoolClass) -> str:
+    """Take the names as they stand in the form; return one sentence if two are the same."""
+    children = list(school_class.children.all())
+    renamed = {
+        child: clean(request.POST.get(f"name-{child.pk}", child.name)) or child.name
+        for child in children
+    }
+    double = same_twice(list(renamed.values()))
+    if double:
+        return _("Two children are called “%(name)s”; give one of them a letter or a number.") % {
+            "name": double
+        }
+    changed = [child for child in children if child.name != renamed[child]]
+    with transaction.atomic():
+        # Two names may have changed places: first out of the way, then into place.
+        for step in (lambda child: f"{child.pk}…", lambda child: renamed[child]):
+            for child in changed:
+                child.name = step(child)
+                child.save(update_fields=["name"])
+    return ""
+
+
+def _change(school_class: SchoolClass, what: str, which: str) -> None:
+    """Move a name up or down, sort them, or note that a child left or came back."""
+    children = list(school_class.children.filter(active=True))
+    place = next((at for at, child in enumerate(children) if child.key == which), None)
+    if what == "sort":
+        _order(sorted(children, key=lambda child: child.name.casefold()))
+    elif what in ("up", "down") and place is not None:
+        other = place + (1 if what == "down" else -1)
+        if 0 <= other < len(children):
+            children[place], children[other] = children[other], children[place]
+            _order(children)
+    elif what in ("leave", "return") and which.isdigit():
+        school_class.children.filter(pk=int(which)).update(active=what == "return")
+
+
+def _order(children: Sequence[Child]) -> None:
+    for place, child in enumerate(children):
+        child.order = place
+    Child.objects.bulk_update(children, ["order"])
+
+
 def _page(request: HttpRequest, school_class: SchoolClass, error: str = "") -> HttpResponse:
-    children = school_class.children.filter(active=True)
-    context = {"school_class": school_class, "children": children, "error": error}
+    def typed(child: Child) -> Child:
+        child.name = request.POST.get(f"name-{child.pk}", child.name)
+        return child
+
+    context = {
+        "here": "class",
+        "part": "names",
+        "school_class": school_class,
+        "children": [typed(each) for each in school_class.children.filter(active=True)],
+        "left": school_class.children.filter(active=False),
+        "typed": request.POST.get("names", ""),
+        "languages": Language.choices,
+        "error": error,
+    }
     return render(request, "waysaid/class.html", context, status=400 if error else 200)

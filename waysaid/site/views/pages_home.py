@@ -5,24 +5,25 @@ from django.contrib.auth import login
 from django.db import transaction
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
-from django.utils.translation import get_language
-from django.utils.translation import gettext as _
-from django.views.decorators.http import require_http_methods, require_safe
+from django.utils import timezone
+from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
-from waysaid.site.models import Child, Language, SchoolClass
-from waysaid.site.names import MOST_NAMES, BadNamesError, read_names
+from waysaid.site.models import Child, Plan, SchoolClass
 from waysaid.site.opening import local_teacher, use_opening
 from waysaid.site.refusal import not_here
+from waysaid.site.talk_rows import printed, rows_of, to_go_on
 from waysaid.site.views.guards import (
     current_class,
+    own_class,
     plain,
     teacher_of,
     teachers_own,
     turn_to,
 )
+from waysaid.site.views.pages_welcome import answer_welcome
 from waysaid.site.wall import empty_class
 
-LONGEST_LIST = 20_000
+MOST_PAST = 5
 
 
 @require_safe
@@ -50,40 +51,54 @@ def home(request: HttpRequest) -> HttpResponse:
     school_class = current_class(request)
     if school_class is None:
         return redirect("welcome")
+    waiting = to_go_on(school_class)
+    past = school_class.talks.exclude(pk=waiting.talk.pk if waiting else None)
+    plan = next_plan(school_class)
     context = {
+        "here": "home",
+        "today": timezone.localdate(),
         "school_class": school_class,
         "classes": SchoolClass.objects.filter(owner=teacher_of(request)),
-        "talks": school_class.talks.all()[:10],
-        "plans": school_class.plans.all()[:10],
+        "waiting": waiting,
+        "plan": plan,
+        "plan_problems": [printed(str(each.get("text"))) for each in plan.problems] if plan else [],
+        "rows": rows_of(past[:MOST_PAST]),
+        "children": school_class.children.filter(active=True).count(),
     }
     return render(request, "waysaid/home.html", context)
+
+
+def next_plan(school_class: SchoolClass) -> Plan | None:
+    """Return today's plan, else the next one, else the newest that was never talked."""
+    today = timezone.localdate()
+    untold = school_class.plans.filter(talks__isnull=True)
+    coming = untold.filter(made_for__gte=today).order_by("made_for", "-made_at").first()
+    return coming or untold.filter(made_for__isnull=True).order_by("-made_at").first()
+
+
+@require_POST
+@teachers_own
+def choose_class(request: HttpRequest) -> HttpResponse:
+    """Turn to another of her classes."""
+    wanted = request.POST.get("class", "")
+    if wanted.isdigit():
+        turn_to(request, own_class(request, int(wanted)))
+    return redirect("home")
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
 @teachers_own
 def welcome(request: HttpRequest) -> HttpResponse:
     """Ask for a class: its name, its children's names, its language, and nothing else."""
-    if request.method != "POST":
-        return render(request, "waysaid/welcome.html", _form(language=get_language() or "en"))
-    name = " ".join(request.POST.get("name", "").split())[:80]
-    pasted = _pasted(request)
-    desk = request.POST.get("language", "en")
-    board = request.POST.get("board_language") or desk
-    given = _form(name=name, names=pasted, language=desk)
-    if desk not in Language.values or board not in Language.values:
-        return _again(request, given, _("Choose English or Spanish."))
-    if not name:
-        return _again(request, given, _("Give the class a name, such as “2B”."))
-    try:
-        children = read_names(pasted)
-    except BadNamesError as error:
-        most = {"found": str(error), "most": MOST_NAMES}
-        sentence = _("There are %(found)s names here; a class has at most %(most)s.")
-        return _again(request, given, sentence % most)
-    school_class = make_class(teacher_of(request).pk, name, children, (desk, board))
+    given = answer_welcome(request)
+    if isinstance(given, HttpResponse):
+        return given
+    school_class = make_class(
+        teacher_of(request).pk, given.name, given.children, (given.desk, given.board)
+    )
     turn_to(request, school_class)
     response = redirect("home")
-    speak(response, desk)
+    speak(response, given.desk)
     return response
 
 
@@ -111,19 +126,3 @@ def speak(response: HttpResponse, language: str) -> None:
         samesite="Strict",
         secure=settings.SESSION_COOKIE_SECURE,
     )
-
-
-def _pasted(request: HttpRequest) -> str:
-    """Return the names as typed, or as an uploaded list has them."""
-    upload = request.FILES.get("file")
-    if upload is not None and hasattr(upload, "read"):
-        return bytes(upload.read(LONGEST_LIST)).decode("utf-8", errors="replace")
-    return request.POST.get("names", "")[:LONGEST_LIST]
-
-
-def _form(name: str = "", names: str = "", language: str = "en") -> dict[str, object]:
-    return {"name": name, "names": names, "language": language, "languages": Language.choices}
-
-
-def _again(request: HttpRequest, given: dict[str, object], error: str) -> HttpResponse:
-    return render(request, "waysaid/welcome.html", {**given, "error": error}, status=400)
