@@ -88,6 +88,21 @@ def test_a_very_long_string_is_asked_about_without_counting():
             "Quitamos 19 y no 20. Quitamos 1 menos, así que la respuesta sube 1.",
         ),
         (
+            "9 + _ = 13",
+            "8 + _ = 13",
+            "9 went down 1 to 8 and the rest stayed, so the missing number went up 1.",
+            "El 9 bajó 1 hasta 8 y lo demás no cambió, así que el número que falta subió 1.",
+        ),
+        (
+            "_ - 19 = 40",
+            "_ - 20 = 40",
+            "19 went up 1 to 20 and the rest stayed, so the missing number went up 1 too.",
+            (
+                "El 19 subió 1 hasta 20 y lo demás no cambió, así que el número que falta "
+                "también subió 1."
+            ),
+        ),
+        (
             "62 - 25",
             "67 - 30",
             "62 and 25 both went up 5, so they are still just as far apart.",

@@ -134,6 +134,17 @@ def test_a_rule_through_three_or_more_is_a_pattern(string, sentence):
     assert link_says(patterns[0], Language.EN) == sentence
 
 
+def test_a_pattern_may_begin_later_in_the_string():
+    (pattern,) = (
+        link
+        for link in found("50 + 30", "49 + 31", "48 + 33", "47 + 35")
+        if link.kind is LinkKind.PATTERN
+    )
+    assert pattern.between == (1, 2, 3)
+    assert link_says(pattern, Language.EN).endswith("and the answer goes up 1.")
+    assert pattern.shows[:2] == ("49 - 1 = 48", "48 - 1 = 47")
+
+
 def test_two_problems_are_no_pattern():
     assert LinkKind.PATTERN not in kinds("64 + 10", "64 + 20")
 

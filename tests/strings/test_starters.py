@@ -23,6 +23,11 @@ ALL = starters()
 EACH = pytest.mark.parametrize("starter", ALL, ids=lambda one: one.slug)
 
 
+_EN = "zero one two three four five six seven eight nine ten"
+_ES = "cero uno dos tres cuatro cinco seis siete ocho nueve diez"
+NUMBER_WORDS = {Language.EN: tuple(re.split(" ", _EN)), Language.ES: tuple(re.split(" ", _ES))}
+
+
 def texts(starter: Starter, language: Language) -> list[str]:
     said = starter_text(starter, language)
     return [said.title, said.purpose, *said.why, *said.questions]
@@ -87,6 +92,23 @@ def test_both_languages_are_there_and_are_not_the_same(starter):
         assert spanish.strip()
         assert english != spanish
         assert ("?" in english) == ("¿" in spanish and "?" in spanish)
+
+
+@EACH
+def test_both_languages_speak_of_the_same_amounts(starter):
+    """From three to nine: one and two have other uses in Spanish, and ten is also a decena."""
+    for english, spanish in zip(
+        texts(starter, Language.EN), texts(starter, Language.ES), strict=True
+    ):
+        said = [
+            [
+                NUMBER_WORDS[language].index(word)
+                for word in re.findall(r"\w+", text_.lower())
+                if word in NUMBER_WORDS[language][3:10]
+            ]
+            for language, text_ in ((Language.EN, english), (Language.ES, spanish))
+        ]
+        assert sorted(said[0]) == sorted(said[1]), (english, spanish)
 
 
 def fits_grade_1(numbers: list[int]) -> bool:
@@ -156,11 +178,6 @@ def test_an_equation_in_a_text_is_true(starter):
 
 def test_an_equation_in_a_text_would_be_noticed():
     assert equations("see how 7 + 5 = 13 here") == ["7 + 5 = 13"]
-
-
-_EN = "zero one two three four five six seven eight nine ten"
-_ES = "cero uno dos tres cuatro cinco seis siete ocho nueve diez"
-NUMBER_WORDS = {Language.EN: tuple(re.split(" ", _EN)), Language.ES: tuple(re.split(" ", _ES))}
 
 
 @EACH

@@ -26,7 +26,7 @@ def answer_place(sight: Sight) -> Place:
 def _opposite(first: Sight, second: Sight) -> Iterator[Link]:
     """Yield a link where two parts and their whole come back, seen from another side."""
     one, other = first.fact, second.fact
-    if one is None or other is None or one.parts != other.parts or one.whole != other.whole:
+    if one is None or other is None or one.parts != other.parts:
         return
     if first.problem == second.problem:
         return
