@@ -19,7 +19,7 @@ MOST = 12
 EASIEST = 3.0
 OWN = 3.0
 """What a family said by this child counts beside the same said by a classmate."""
-THUMBNAIL = Frame(1500, 620, 55)
+THUMBNAIL = Frame(540, 300, 60)
 """A small picture beside a chip's equations, in the drawing's own units."""
 
 

@@ -33,9 +33,15 @@ def _board(room: Room, at_hand: TalkAtHand, talk: Talk, pictures: str) -> dict[s
 
 
 def _drawer(at_hand: TalkAtHand, talk: Talk) -> dict[str, Any]:
-    """Return what the one screen's drawer needs besides the board: the names, and undo."""
+    """Return what the one screen's drawer needs besides the board: the names, undo, what is next.
+
+    Of the next problem only its id: what it asks is for later.
+    """
     children = talk.school_class.children.filter(active=True)
+    state = at_hand.state
+    coming = (each.id for each in state.problems if each.id not in state.shown)
     return {
+        "next": next(coming, None),
         "roster": [{"id": child.key, "name": child.name} for child in children],
         "can_undo": can_undo(at_hand),
     }

@@ -10,7 +10,7 @@ function offered(state) {
     ...state.private.slips.map((/** @type {any} */ slip) => slip.wrong),
   ];
   const numbers = [...new Set(known.filter(Boolean).map(String))].filter((text) => !heard.has(text));
-  return numbers.sort((a, b) => Number(a) - Number(b)).slice(0, 3);
+  return numbers.sort((a, b) => Number(a) - Number(b)).slice(0, Math.max(1, 5 - heard.size));
 }
 
 /** @param {string} text @param {boolean} heard @param {any} words @param {(text: string) => void} say */

@@ -6,17 +6,17 @@ import { follow, onReshape, wide } from "./live.js";
 import { remembered, touchMark } from "./touch.js";
 
 const root = /** @type {HTMLElement} */ (document.getElementById("main"));
-const live = document.body.dataset.live ?? "";
+const page = document.body.dataset;
 const says = words();
 const board = new Board(root, says);
-const memory = remembered(`waysaid-board:${live}`);
+const memory = remembered(`waysaid-board:${page.live}`);
 
 const last = memory.get();
 if (last) board.show(last);
 started();
 
 const reopen = follow({
-  address: () => `${live}?wide=${wide()}`,
+  address: () => `${page.live}?wide=${wide()}`,
   onState: (state) => {
     memory.set(state);
     board.show(state);
@@ -25,5 +25,21 @@ const reopen = follow({
 });
 onReshape(reopen);
 
-const hand = document.getElementById("hand");
-if (hand) import("./pen.js").then(({ penOnBoard }) => penOnBoard(board, hand, says));
+/** Let a hand draw on the ways, where this window may record it. */
+async function offerPen() {
+  const [{ Pen, penButtons }, { Outbox, csrfToken }] = await Promise.all([
+    import("./pen.js"),
+    import("./outbox.js"),
+  ]);
+  const outbox = new Outbox({
+    talk: page.talk ?? "",
+    address: page.events ?? "",
+    csrf: csrfToken(),
+    onChange: () => {},
+  });
+  const pen = new Pen(board, (kind, body) => outbox.add({ kind, ...body }));
+  board.onShown = () => pen.shown();
+  document.getElementById("hand")?.append(penButtons(pen, says, "hand-button"));
+}
+
+if (page.events) offerPen();

@@ -72,7 +72,7 @@ export class Board {
     fill(sheet, built.nodes, this.layer);
     this.fitLines();
     built.settle();
-    this.layer.replaceChildren(...strokeGroups(state.strokes));
+    if (view === "ways") this.layer.replaceChildren(...strokeGroups(state.strokes));
   }
 
   /** Make the problem and titles as large as their place allows. */

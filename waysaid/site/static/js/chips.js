@@ -5,6 +5,8 @@ import { paint } from "./scene.js";
 
 const LINES = 3;
 const CHIPS = 6;
+/** A wider drawing would be too small to read beside the steps, in tenths. */
+const WIDEST = 800;
 
 /** @param {any} chip @param {number} index @param {(chip: any) => void} share */
 function chipButton(chip, index, share) {
@@ -27,7 +29,7 @@ function chipButton(chip, index, share) {
         make("span", { class: "step" }, at === lines.length - 1 ? line + more : line),
       ),
     ),
-    chip.scene && thumbnail(chip.scene),
+    chip.scene && chip.scene.width <= WIDEST && thumbnail(chip.scene),
   );
 }
 
@@ -55,8 +57,8 @@ function heading(desk) {
   return put(desk.words.whose_way_open, { problem: text });
 }
 
-/** @param {HTMLElement} title @param {HTMLElement} node @param {any} words */
-export function chipsPanel(title, node, words) {
+/** @param {{title: HTMLElement, more: HTMLElement, chips: HTMLElement}} nodes @param {any} words */
+export function chipsPanel({ title, more, chips: node }, words) {
   let all = false;
   /** @type {import("./desk.js").Desk} */
   let desk;
@@ -69,26 +71,24 @@ export function chipsPanel(title, node, words) {
     all = !all;
     desk.update();
   };
-  const show = panel(node, ({ chips, all: every }) => [
+  const show = panel(node, ({ chips, all: every }) =>
     (every ? chips : chips.slice(0, CHIPS)).map(
       (/** @type {any} */ chip, /** @type {number} */ index) => chipButton(chip, index, share),
     ),
-    chips.length > CHIPS &&
-      make(
-        "button",
-        { type: "button", class: "button small quiet more", "data-key": "more-chips", click: turn },
-        every ? words.fewer_ways : words.more_ways,
-      ),
-  ]);
+  );
+  more.addEventListener("click", turn);
   const update = (/** @type {import("./desk.js").Desk} */ given) => {
     desk = given;
-    title.textContent = heading(desk);
-    show({ chips: desk.state.chips, all });
+    const said = heading(desk);
+    if (title.textContent !== said) title.textContent = said;
+    more.hidden = desk.chips.length <= CHIPS;
+    more.textContent = all ? words.fewer_ways : words.more_ways;
+    show({ chips: desk.chips, all });
   };
   return {
     update,
     press: (/** @type {number} */ index) => {
-      const chip = desk?.state?.chips[index];
+      const chip = desk?.state && desk.chips[index];
       if (chip) share(chip);
       return Boolean(chip);
     },

@@ -35,7 +35,33 @@ export class ConnectDesk {
       event.preventDefault();
       this.suppose(/** @type {HTMLFormElement} */ (event.target));
     });
-    this.supposing = part("supposing");
+    this.tab = "notice";
+    this.showTabs = panel(part("tabs"), ({ tab }) => this.tabs(tab));
+  }
+
+  /** Noticing, links and what-if, one at a time, so that nothing has to scroll. */
+  tabs(/** @type {string} */ tab) {
+    for (const node of this.root.querySelectorAll("[data-for]")) {
+      const shown = (node.getAttribute("data-for") ?? "").split(" ").includes(tab);
+      node.toggleAttribute("hidden", !shown);
+    }
+    const turn = (/** @type {string} */ to) => {
+      this.tab = to;
+      this.update();
+    };
+    return ["notice", "link", "what-if"].map((each) =>
+      make(
+        "button",
+        {
+          type: "button",
+          class: "phase",
+          "data-key": `tab-${each}`,
+          "aria-pressed": String(each === tab),
+          click: () => turn(each),
+        },
+        this.desk.words.connect_tabs[each],
+      ),
+    );
   }
 
   /** @param {any} row */
@@ -44,22 +70,13 @@ export class ConnectDesk {
     const settle = (/** @type {string | null} */ text) =>
       this.desk.tell("answer-settled", { problem: row.id, text });
     const node = this.marks.row(row, words);
-    if (row.heard.length > 1) {
-      const open = row.answers.length > 1;
-      node.append(
-        make(
-          "span",
-          { class: "settle" },
-          open
-            ? [
-                words.settled_on,
-                row.heard.map((/** @type {string} */ text) =>
-                  button(`settle-${row.id}-${text}`, text, () => settle(text)),
-                ),
-              ]
-            : button(`open-${row.id}`, words.leave_open, () => settle(null)),
-        ),
-      );
+    const choices = row.answers.map((/** @type {string} */ text) =>
+      button(`settle-${row.id}-${text}`, text, () => settle(text)),
+    );
+    if (row.settled !== null) {
+      node.append(button(`open-${row.id}`, words.leave_open, () => settle(null)));
+    } else if (row.answers.length > 1) {
+      node.append(make("span", { class: "settle" }, words.settled_on, choices));
     }
     return node;
   }
@@ -142,10 +159,8 @@ export class ConnectDesk {
   /** @param {any} link */
   drawLink(link) {
     const rows = this.desk.state.board.connect?.rows ?? [];
-    const whole = link.between
-      .filter((/** @type {number} */ at) => rows[at])
-      .map((/** @type {number} */ at) => ({ problem: rows[at].id, place: "row" }));
-    const marks = link.marks ?? whole;
+    const shown = new Set(rows.map((/** @type {any} */ row) => row.id));
+    const marks = link.marks.filter((/** @type {any} */ mark) => shown.has(mark.problem));
     const words = /** @type {HTMLInputElement} */ (this.form.elements.namedItem("words"));
     this.desk.tell("link-drawn", {
       id: randomId(),
@@ -217,8 +232,12 @@ export class ConnectDesk {
     const connect = state?.board.connect;
     if (!connect) return;
     const chosen = this.marks.chosen;
-    const heard = (/** @type {string} */ id) => state.heard?.[id] ?? connect.rows.find((/** @type {any} */ row) => row.id === id)?.answers ?? [];
-    const rows = connect.rows.map((/** @type {any} */ row) => ({ ...row, heard: heard(row.id) }));
+    this.showTabs({ tab: this.tab });
+    const planned = new Map(state.problems.map((/** @type {any} */ each) => [each.id, each]));
+    const rows = connect.rows.map((/** @type {any} */ row) => ({
+      ...row,
+      settled: planned.get(row.id)?.settled ?? null,
+    }));
     this.showString({ rows, chosen });
     this.showTold({ noticings: connect.noticings });
     const speaker = this.desk.speaker && this.desk.name(this.desk.speaker);

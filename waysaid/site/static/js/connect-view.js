@@ -109,7 +109,7 @@ function scaleString(/** @type {HTMLElement} */ part, /** @type {any} */ scene) 
   const picture = part.querySelector(".scene");
   if (!scene || !(picture instanceof SVGElement)) return;
   const box = picture.getBoundingClientRect();
-  const wanted = Math.min(part.clientWidth / box.width, part.clientHeight / box.height, 1.25);
+  const wanted = Math.min(part.clientWidth / box.width, part.clientHeight / box.height, 1.4);
   picture.style.setProperty("--scale", String(Math.max(wanted, 60 / smallest(scene))));
 }
 
@@ -133,7 +133,8 @@ export function connectView(state, words) {
   );
   const settle = () => {
     scaleString(left, connect.scene);
-    arrange(list, connect.noticings, words);
+    const told = connect.noticings.filter((/** @type {any} */ one) => one.name || one.words);
+    arrange(list, told, words);
   };
   return { nodes: [head, make("div", { class: "connect" }, left, right)], beside: null, settle };
 }

@@ -10,7 +10,7 @@ import { keys, letters } from "./keys.js";
 import { Line } from "./line.js";
 import { follow } from "./live.js";
 import { namesPanel } from "./names.js";
-import { Outbox } from "./outbox.js";
+import { csrfToken, Outbox } from "./outbox.js";
 import { askPanel, privatePanel } from "./private.js";
 import { relatePanel } from "./relate.js";
 import { savedMark } from "./saved-mark.js";
@@ -20,7 +20,7 @@ import { thinkPanel } from "./think.js";
 
 const page = document.body.dataset;
 const words = pageWords();
-const csrf = document.querySelector("meta[name=csrf]")?.getAttribute("content") ?? "";
+const csrf = csrfToken();
 /** @type {(id: string) => any} */
 const at = (id) => document.getElementById(id);
 
@@ -42,7 +42,7 @@ const line = new Line(
   desk,
   { address: page.read ?? "", csrf },
 );
-const chips = chipsPanel(at("whose"), at("chips"), words);
+const chips = chipsPanel({ title: at("whose"), more: at("more-ways"), chips: at("chips") }, words);
 const connect = new ConnectDesk(at("connecting"), desk, page.links ?? "");
 const more = moreDialog(desk);
 const screens = screensDialog(desk, { network: page.network ?? "", pairing: page.pairing ?? "", csrf });
@@ -54,12 +54,11 @@ const pause = () => desk.tell(desk.state.board.paused ? "resumed" : "paused");
 
 /** Keep the buttons of the bar in step with the state. */
 function bar() {
-  const { board, problems, can_undo: undoable, closed } = desk.state;
+  const { board, can_undo: undoable, closed } = desk.state;
   at("talking").setAttribute("aria-pressed", String(board.turn_and_talk));
   at("pause").textContent = board.paused ? words.go_on : words.pause;
   at("undo").disabled = !undoable && !outbox.last();
-  const left = problems.some((/** @type {any} */ each) => !each.shown);
-  at("next").textContent = left ? (board.problem ? words.next_problem : words.first_problem) : words.connect;
+  at("next").textContent = desk.nextStep.label;
   at("closed").hidden = !closed;
 }
 
@@ -86,7 +85,7 @@ desk.onDone = () => {
   if (!matchMedia("(pointer: coarse)").matches) line.input.focus();
 };
 
-at("next").addEventListener("click", () => desk.next());
+at("next").addEventListener("click", () => desk.nextStep.act());
 at("undo").addEventListener("click", () => desk.undo());
 at("pause").addEventListener("click", pause);
 at("talking").addEventListener("click", talk);
@@ -101,7 +100,7 @@ at("letters-off").addEventListener("change", (/** @type {any} */ event) => {
 
 keys(
   {
-    n: () => desk.next(),
+    n: () => desk.nextStep.act(),
     u: () => desk.undo(),
     t: talk,
     p: pause,

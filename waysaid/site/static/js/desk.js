@@ -38,6 +38,18 @@ export class Desk {
     this.update();
   }
 
+  /** Return the ways told for the problem of the moment, in the order heard. */
+  get ways() {
+    return this.state.ways.filter((/** @type {any} */ way) => way.problem === this.problem);
+  }
+
+  /** Return the chips, those this child is likely to say first. */
+  get chips() {
+    const { chips, chip_orders: orders } = this.state;
+    const order = this.speaker && orders?.[this.speaker];
+    return order ? order.map((/** @type {number} */ at) => chips[at]).filter(Boolean) : chips;
+  }
+
   /** @param {string | null} child */
   name(child) {
     const known = this.state?.roster.find((/** @type {any} */ each) => each.id === child);
@@ -83,16 +95,31 @@ export class Desk {
   /** Take back the last thing done, saved or not yet. */
   undo() {
     const last = this.outbox.last() ?? this.state?.can_undo;
-    if (last) this.tell("undo", { client: last.client, sequence: last.sequence });
+    if (last) this.tell("undo", { event: { client: last.client, sequence: last.sequence } });
   }
 
-  /** Show the next problem, or turn to connecting after the last. */
-  next() {
+  /** The problem that comes next, or null after the last. */
+  get upcoming() {
     const { problems } = this.state;
     const now = problems.findIndex((/** @type {any} */ each) => each.now);
     const after = problems.slice(now + 1).find((/** @type {any} */ each) => !each.shown);
-    const next = after ?? problems.find((/** @type {any} */ each) => !each.shown);
-    if (next) this.tell("problem-shown", { problem: next.id });
-    else this.tell("phase-set", { phase: "connect" });
+    return after ?? problems.find((/** @type {any} */ each) => !each.shown) ?? null;
+  }
+
+  /** What the main button does next: a problem, connecting, the thank-you, the end. */
+  get nextStep() {
+    const { phase, closed } = this.state;
+    if (closed) return { label: this.words.open_again, act: () => this.tell("resumed") };
+    if (phase === "after") return { label: this.words.end_talk, act: () => this.tell("closed") };
+    if (phase === "connect") return this.turnTo("after", this.words.say_thanks);
+    const next = this.upcoming;
+    if (!next) return this.turnTo("connect", this.words.connect);
+    const label = this.problem ? this.words.next_problem : this.words.first_problem;
+    return { label, act: () => this.tell("problem-shown", { problem: next.id }) };
+  }
+
+  /** @param {string} phase @param {string} label */
+  turnTo(phase, label) {
+    return { label, act: () => this.tell("phase-set", { phase }) };
   }
 }

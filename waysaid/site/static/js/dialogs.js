@@ -23,7 +23,8 @@ export function addProblemDialog(desk) {
     const text = input.value.trim();
     if (!text) return input.focus();
     const problem = randomId();
-    const after = desk.problem;
+    const now = Boolean(/** @type {HTMLElement | null} */ (event.submitter)?.dataset.show);
+    const after = now ? desk.problem : null;
     says.textContent = "";
     try {
       await desk.outbox.add({ kind: "problem-added", problem, text, after }, true);
@@ -31,9 +32,7 @@ export function addProblemDialog(desk) {
       says.textContent = error instanceof Error ? error.message : String(error);
       return input.focus();
     }
-    if (/** @type {HTMLElement | null} */ (event.submitter)?.dataset.show) {
-      desk.tell("problem-shown", { problem });
-    }
+    if (now) desk.tell("problem-shown", { problem });
     input.value = "";
     node.close();
   });

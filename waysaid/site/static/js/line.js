@@ -98,8 +98,8 @@ export class Line {
     const others = words.pictures_more;
     const select = make(
       "select",
-      { class: "field small", "aria-label": words.another_drawing },
-      make("option", { value: "" }, words.another_drawing),
+      { class: "field small", "aria-label": words.another_drawing, title: words.another_drawing },
+      make("option", { value: "" }, "…"),
       Object.entries(others).map(([value, text]) => make("option", { value }, text)),
     );
     select.addEventListener("change", () => {

@@ -158,7 +158,7 @@ export class Outbox {
       this.drop(answer.json.saved);
       return false;
     }
-    const sentence = answer.json?.error ?? `(${answer.status})`;
+    const sentence = plainly(answer.json?.error) ?? `(${answer.status})`;
     if (!REFUSED.has(answer.status)) throw new Error(sentence);
     if (events.length > 1) return true;
     this.refuse(events[0].sequence, sentence);
@@ -185,4 +185,14 @@ export async function post(address, csrf, body, signal) {
   } catch {
     return { ok: false, status: response.status, json: null };
   }
+}
+
+/** Return a refusal without the name of the event it is about; the desk knows which one it sent. */
+function plainly(/** @type {string | undefined} */ sentence) {
+  return sentence?.replace(/^[a-z]+(-[a-z]+)*(, [a-z_]+)?: /, "");
+}
+
+/** Return the page's token against requests from elsewhere. */
+export function csrfToken() {
+  return document.querySelector("meta[name=csrf]")?.getAttribute("content") ?? "";
 }

@@ -2,14 +2,15 @@
 
 import { make, panel, put } from "./dom.js";
 
-const ENOUGH = { unused: 2, slips: 3, questions: 2, not_heard: 4 };
+const ENOUGH = { unused: 3, slips: 3, questions: 2, not_heard: 4 };
 
 /** @param {HTMLElement} node @param {any} words */
 export function privatePanel(node, words) {
   const show = panel(node, (given) => [
-    given.unused.map((/** @type {string} */ text) => make("p", {}, text)),
+    given.unused.length > 0 &&
+      make("p", {}, put(words.nobody_yet, { families: given.unused.join(", ") })),
     given.slips.map((/** @type {any} */ slip) =>
-      make("p", {}, put(words.if_you_hear_slip, { wrong: slip.wrong, note: slip.note })),
+      make("p", {}, put(slip.heard ? words.heard_slip : words.if_you_hear_slip, slip)),
     ),
     given.not_heard.length > 0 &&
       make("p", {}, put(words.not_heard, { names: given.not_heard.join(", ") })),

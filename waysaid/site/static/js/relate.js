@@ -60,7 +60,7 @@ export function relatePanel(node, words) {
   });
   return (/** @type {import("./desk.js").Desk} */ given) => {
     desk = given;
-    const ways = desk.state.ways.map((/** @type {any} */ way) => ({
+    const ways = desk.ways.map((/** @type {any} */ way) => ({
       id: way.id,
       child: way.child,
       name: way.name,

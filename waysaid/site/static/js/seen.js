@@ -95,10 +95,10 @@ export function seenPanel(node, words, edit) {
   ]);
   return (/** @type {import("./desk.js").Desk} */ given) => {
     desk = given;
-    const { board, ways, phase, answers } = desk.state;
+    const { board, phase, answers } = desk.state;
     show({
       problem: board.problem?.text,
-      ways,
+      ways: desk.ways,
       answers: answers.map((/** @type {any} */ each) => each.text),
       phase,
       opened: open,

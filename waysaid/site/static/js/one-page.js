@@ -1,0 +1,233 @@
+/**
+ * The board with a thin drawer, for a room that mirrors one screen. The drawer shows names and
+ * what is typed, and nothing that was understood, foreseen or noted.
+ */
+
+import { Board } from "./board.js";
+import { fill, make, panel, put, randomId, started, words as pageWords } from "./dom.js";
+import { follow, onReshape, wide } from "./live.js";
+import { splitLine } from "./names.js";
+import { csrfToken, Outbox } from "./outbox.js";
+import { Pen, penButtons } from "./pen.js";
+import { savedMark } from "./saved-mark.js";
+import { remembered, touchMark } from "./touch.js";
+
+const page = document.body.dataset;
+const words = pageWords();
+const board = new Board(/** @type {HTMLElement} */ (document.getElementById("main")), words);
+const drawer = /** @type {HTMLElement} */ (document.getElementById("drawer"));
+const memory = remembered(`waysaid-one:${page.live}`);
+
+const alarm = make("p", { class: "drawer-alarm", role: "alert" });
+const bar = make("div", { class: "drawer-alarm", role: "alert" });
+const mark = make("p", { class: "saved", role: "status" });
+const showSaved = savedMark(mark, bar, words);
+const outbox = new Outbox({
+  talk: page.talk ?? "",
+  address: page.events ?? "",
+  csrf: csrfToken(),
+  onChange: () => queueMicrotask(() => showSaved(outbox)),
+});
+outbox.onRefused = (sentence) => {
+  alarm.textContent = sentence;
+};
+const tell = (/** @type {string} */ kind, /** @type {any} */ body = {}) => {
+  alarm.textContent = "";
+  return outbox.add({ kind, ...body });
+};
+
+/** @type {any} */
+let state = null;
+let speaker = /** @type {string | null} */ (null);
+
+const input = /** @type {HTMLInputElement} */ (
+  make("input", {
+    class: "field one-line",
+    autocomplete: "off",
+    autocapitalize: "off",
+    spellcheck: "false",
+    placeholder: words.line_hint,
+    "aria-label": words.line_hint,
+  })
+);
+const names = make("ul", { class: "one-names", hidden: true });
+const who = make("button", {
+  type: "button",
+  class: "button small quiet who-button",
+  "aria-expanded": "false",
+  click: () => openNames(names.hidden),
+});
+const picture = /** @type {HTMLSelectElement} */ (
+  make(
+    "select",
+    { class: "field small", "aria-label": words.draw_as },
+    Object.entries({ ...words.pictures, ...words.pictures_more }).map(([value, text]) =>
+      make("option", { value }, String(text)),
+    ),
+  )
+);
+const phase = /** @type {HTMLSelectElement} */ (
+  make(
+    "select",
+    { class: "field small", "aria-label": words.board_shows },
+    Object.entries(words.phases).map(([value, text]) => make("option", { value }, String(text))),
+  )
+);
+phase.addEventListener("change", () => tell("phase-set", { phase: phase.value }));
+
+/** @param {string} text @param {() => void} click @param {string} [more] */
+const button = (text, click, more = "") =>
+  make("button", { type: "button", class: `button small quiet ${more}`, click }, text);
+
+/** @param {boolean} open */
+function openNames(open) {
+  names.hidden = !open;
+  who.setAttribute("aria-expanded", String(open));
+  if (open) /** @type {HTMLElement | null} */ (names.querySelector("button"))?.focus();
+}
+
+/** @param {string | null} child */
+function choose(child) {
+  speaker = speaker === child ? null : child;
+  openNames(false);
+  showWho();
+  input.focus();
+}
+
+function showWho() {
+  const known = state?.roster.find((/** @type {any} */ each) => each.id === speaker);
+  who.textContent = known?.name ?? words.who_is_speaking;
+}
+
+/** Return who speaks and what was said; null where the child has to be chosen first. */
+function said() {
+  const line = input.value.trim();
+  if (speaker || !state) return { child: speaker, line };
+  const { who: found, said: rest } = splitLine(state.roster, line);
+  if (found.length > 1) {
+    alarm.textContent = put(words.which_of, { names: found.map((one) => one.name).join(", ") });
+    return null;
+  }
+  return { child: found[0]?.id ?? null, line: rest };
+}
+
+function done() {
+  input.value = "";
+  speaker = null;
+  showWho();
+  input.focus();
+}
+
+function shareWay() {
+  const given = said();
+  if (!given?.line || !state?.problem) return;
+  tell("way-shared", {
+    id: randomId(),
+    problem: state.problem.id,
+    child: given.child,
+    line: given.line,
+    picture: picture.value,
+  });
+  done();
+}
+
+function shareAnswer() {
+  const given = said();
+  if (!given?.line || !state?.problem) return;
+  const { child, line } = given;
+  tell("answer-heard", { id: randomId(), problem: state.problem.id, text: line, child });
+  done();
+}
+
+async function shareProblem() {
+  const text = input.value.trim();
+  if (!text) return input.focus();
+  const problem = randomId();
+  try {
+    await tell("problem-added", { problem, text, after: state?.problem?.id ?? null });
+    tell("problem-shown", { problem });
+    done();
+  } catch {
+    input.focus();
+  }
+}
+
+function undo() {
+  const last = outbox.last() ?? state?.can_undo;
+  if (last) tell("undo", { event: { client: last.client, sequence: last.sequence } });
+}
+
+function next() {
+  if (state?.next) tell("problem-shown", { problem: state.next });
+  else tell("phase-set", { phase: state?.phase === "connect" ? "after" : "connect" });
+}
+
+const form = make(
+  "form",
+  {
+    class: "drawer-line",
+    submit: (/** @type {Event} */ event) => {
+      event.preventDefault();
+      shareWay();
+    },
+  },
+  who,
+  input,
+  make("button", { class: "button small main" }, words.as_way),
+  picture,
+  button(words.as_answer, shareAnswer),
+  button(words.as_problem, shareProblem),
+);
+const pen = new Pen(board, tell);
+const tools = make(
+  "div",
+  { class: "drawer-tools" },
+  penButtons(pen, words, "button small quiet"),
+  button(words.undo, undo),
+  button(words.turn_and_talk, () => tell("turn-and-talk", { on: !state?.turn_and_talk })),
+  phase,
+  button(words.next, next, "next"),
+  mark,
+);
+const handle = make("button", { type: "button", class: "button small handle", click: () => open(inside.hidden) });
+const inside = make("div", { class: "drawer-inside" }, alarm, bar, names, make("div", { class: "drawer-row" }, form, tools));
+fill(drawer, inside, handle);
+
+/** @param {boolean} wanted */
+function open(wanted) {
+  inside.hidden = !wanted;
+  handle.textContent = wanted ? words.shut_drawer : words.show_drawer;
+  handle.setAttribute("aria-expanded", String(wanted));
+  if (wanted) input.focus();
+}
+
+const showNames = panel(names, ({ roster }) =>
+  roster.map((/** @type {any} */ child) =>
+    make("li", {}, button(child.name, () => choose(child.id))),
+  ),
+);
+
+/** @param {any} given */
+function take(given) {
+  state = given;
+  board.show(given);
+  showNames({ roster: given.roster });
+  showWho();
+  phase.value = given.phase;
+}
+
+board.onShown = () => pen.shown();
+const before = memory.get();
+if (before) take(before);
+open(true);
+showWho();
+started();
+const reopen = follow({
+  address: () => `${page.live}?wide=${wide()}`,
+  onState: (given) => {
+    memory.set(given);
+    take(given);
+  },
+  onTouch: touchMark(words.lost_touch),
+});
+onReshape(reopen);
