@@ -1,15 +1,31 @@
 """Every picture of every telling, right or wrong, whole or not: legible and within its edges."""
 
+import json
 from random import Random
 from xml.etree import ElementTree as ET
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from tests.counts import count
 from tests.drawing.look import crossed, labels, outside, overlapping
-from tests.drawing.told import mutated, way
-from waysaid.drawing import Frame, Picture, Scene, draw, lines, nearest, suits, svg, tiles_needed
-from waysaid.number import Language
+from tests.drawing.told import PARTS, mutated, way
+from waysaid.drawing import (
+    Frame,
+    Picture,
+    Scene,
+    Telling,
+    draw,
+    lines,
+    nearest,
+    scene_json,
+    suits,
+    svg,
+    tiles_needed,
+)
+from waysaid.number import BLANK, Equation, Language, Operation, Sign
+from waysaid.ways import Kind, Step
 
 TILE = Frame(596, 290)
 NARROW = Frame(431, 290)
@@ -92,3 +108,27 @@ def test_most_number_lines_of_two_digit_problems_need_one_tile():
         if suits(Picture.NUMBER_LINE, told) and all(len(line) < 14 for line in numbers):
             needed.append(tiles_needed(draw(Picture.NUMBER_LINE, told, TILE), TILE))
     assert needed.count(1) > 150
+
+
+NUMBERS = st.integers(-60, 1_100_000) | st.fractions(max_denominator=12) | st.just(BLANK)
+EXPRESSIONS = st.recursive(
+    NUMBERS,
+    lambda inner: st.builds(Operation, st.sampled_from(Sign), inner, inner),
+    max_leaves=4,
+)
+EQUATIONS = st.builds(Equation, EXPRESSIONS, EXPRESSIONS)
+STEPS = st.lists(st.builds(Step, st.sampled_from(Kind), EQUATIONS), max_size=5).map(tuple)
+HIDDEN = st.lists(st.frozensets(st.sampled_from(PARTS)), max_size=6).map(tuple)
+ANSWERS = st.none() | st.integers(-60, 9999) | st.fractions(max_denominator=12)
+TELLINGS = st.builds(Telling, EXPRESSIONS | EQUATIONS, STEPS, HIDDEN, ANSWERS)
+
+
+@given(TELLINGS, st.sampled_from(Picture), st.sampled_from((TILE, NARROW, THUMBNAIL)))
+@settings(max_examples=count(test=1000, sweep=20000))
+def test_nothing_told_makes_a_drawing_fail_or_leave_its_edges(told, picture, frame):
+    scene = draw(picture, told, frame)
+    assert ET.fromstring(svg(scene)).findtext(f"{SVG}desc")
+    assert _faults(scene) == []
+    json.dumps(scene_json(scene))
+    assert tiles_needed(scene, frame) in (1, 2, 4)
+    assert tiles_needed(lines(told), frame) in (1, 2, 4)

@@ -1,5 +1,7 @@
 """From a telling to a scene: which pictures suit it, and how many tiles a drawing needs."""
 
+from collections.abc import Sequence
+
 from waysaid.drawing.bar import draw_bar
 from waysaid.drawing.bond import bond_of, draw_bond
 from waysaid.drawing.equations import draw_equations, equation_rows, rows_height
@@ -65,7 +67,7 @@ def _picture(picture: Picture, telling: Telling, frame: Frame, lang: Language) -
             return None
 
 
-def tiles_needed(drawing: tuple[str, ...] | Scene, frame: Frame) -> int:
+def tiles_needed(drawing: Sequence[str] | Scene, frame: Frame) -> int:
     """Return how many tiles of this frame a drawing or its lines need: 1, a row of 2, or 4.
 
     Lines are counted as they flow into rows at the frame's own label size.
@@ -76,7 +78,7 @@ def tiles_needed(drawing: tuple[str, ...] | Scene, frame: Frame) -> int:
     return 4
 
 
-def _fits(drawing: tuple[str, ...] | Scene, frame: Frame) -> bool:
+def _fits(drawing: Sequence[str] | Scene, frame: Frame) -> bool:
     if isinstance(drawing, Scene):
         return drawing.width <= frame.width and drawing.height <= frame.height
     rows = equation_rows(drawing, frame.width, frame.label)

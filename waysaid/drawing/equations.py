@@ -1,5 +1,7 @@
 """A way as equations: the lines, how they flow into rows, and the drawing."""
 
+from collections.abc import Sequence
+
 from waysaid.drawing.metrics import digit_height, text_width
 from waysaid.drawing.scene import Scene
 from waysaid.drawing.shape import Anchor, Label
@@ -63,7 +65,7 @@ def row_gap(size: int) -> int:
     return size * 11 // 10
 
 
-def equation_rows(equations: tuple[str, ...], width: int, size: int) -> Rows:
+def equation_rows(equations: Sequence[str], width: int, size: int) -> Rows:
     """Return the rows that `equations` flow into, each the pieces that stand in it.
 
     Short equations share a row, a wide gap between them, in the order told. One that is wider

@@ -43,10 +43,11 @@ def answer_of(telling: Telling) -> Exact | None:
         return telling.answer
     last = telling.steps[-1]
     hops = hops_of(last, telling.unsaid(len(telling.steps) - 1))
-    if not hops or last.kind in (Kind.SPLIT, Kind.MOVE, Kind.SHIFT) or not hops[-1].end.said:
+    if not hops or last.kind in (Kind.MOVE, Kind.SHIFT) or not hops[-1].end.said:
         return None
-    end = hops[-1].end.value
-    return None if last.equation.right is BLANK or end in numbers_of(telling) else end
+    numbers, end = numbers_of(telling), hops[-1].end.value
+    opens = last.kind is Kind.SPLIT and hops[0].start.value in numbers
+    return None if opens or last.equation.right is BLANK or end in numbers else end
 
 
 def whole_of(telling: Telling) -> Whole | None:

@@ -14,7 +14,17 @@ from waysaid.drawing.shape import Anchor, Dot, Label, Line, Path, Shape
 from waysaid.drawing.story import hops_of
 from waysaid.drawing.telling import Frame, Picture, Telling
 from waysaid.drawing.words import phrase, sentence, title_of
-from waysaid.number import Equation, Language, Operation, Print, Sign, number_text, text
+from waysaid.number import (
+    BLANK,
+    Equation,
+    Exact,
+    Language,
+    Operation,
+    Print,
+    Sign,
+    number_text,
+    text,
+)
 
 MOST = 20
 """No more counters than two full frames for a number (our choice: seen at a glance)."""
@@ -64,18 +74,21 @@ def counters_of(telling: Telling) -> Counters | None:
     return None
 
 
-def _missing(problem: Equation, answer: object) -> Counters | None:
-    """Return `7 + _ = 12` as seven counters and those the child found, outlined."""
+def _missing(problem: Equation, answer: Exact | None) -> Counters | None:
+    """Return `7 + _ = 12` as seven counters; what the child found stands in the caption alone.
+
+    Counters for it would show at a glance whether it fits, and the board does not say that.
+    """
     left = problem.left
     if not isinstance(left, Operation) or left.sign is not Sign.PLUS:
         return None
     known = next((one for one in (left.left, left.right) if isinstance(one, int)), None)
     if known is None or not _small(known) or not _small(problem.right):
         return None
-    found = answer if isinstance(answer, int) and 0 <= answer <= MOST else 0
-    if known + found > 2 * MOST:
-        return None
-    return Counters((Group(known, found),), text(problem, Print.TRUE))
+    caption = text(problem, Print.TRUE)
+    if answer is not None:
+        caption = caption.replace(BLANK.value, number_text(answer, Print.TRUE))
+    return Counters((Group(known),), caption)
 
 
 def _small(number: object) -> bool:
