@@ -92,6 +92,8 @@ def test_each_kind_of_two_is_found(first, second, kind):
         ("28 + 2", "31 + 7", LinkKind.FEEDS_NEXT),
         ("7 + 7", "7 + 7", LinkKind.TURNED_AROUND),
         ("50 + 30", "46 + 35", LinkKind.FRIENDLY_TWIN),
+        ("12 + 1", "12 + 3", LinkKind.INSIDE_A_WAY),
+        ("7 - 1", "7 - 3", LinkKind.INSIDE_A_WAY),
     ],
 )
 def test_what_only_looks_like_a_link_is_not_found(first, second, kind):

@@ -270,6 +270,21 @@ def test_what_is_said_to_come_to_more_or_less_does():
     assert seen >= 5
 
 
+def test_what_is_said_to_be_inside_is_a_step_of_a_way():
+    seen = 0
+    for starter in ALL:
+        for at, why in enumerate(starter.english.why):
+            if "first problem is inside this one" in why:
+                inside = {
+                    link.between
+                    for link in links(starter.problems, every=True)
+                    if link.kind is LinkKind.INSIDE_A_WAY
+                }
+                assert (0, at) in inside, (starter.slug, at)
+                seen += 1
+    assert seen >= 3
+
+
 # Reading the data: each thing that can be wrong is said in one sentence with its place.
 
 
