@@ -33,10 +33,11 @@ def _both(left: int, right: int) -> Iterator[Plan]:
     """Use a friendly number for each, at least one of them above: 47 + 38 as 50 + 40, less 5."""
     for unit, most, slug in BOTH:
         first, second = near_friendly(left, unit), near_friendly(right, unit)
-        if not first or not second or max(first, second) < 0 or abs(first + second) > most:
+        net = first + second
+        if not first or not second or not net or max(first, second) < 0 or abs(net) > most:
             continue
         used = (left + first, right + second)
-        yield f"both-to-{slug}", _mended(*used, -(first + second))
+        yield f"both-to-{slug}", _mended(*used, -net)
         yield f"both-to-{slug}-one-by-one", _mended(*used, -first, -second)
 
 
