@@ -21,6 +21,7 @@ import django  # noqa: E402
 
 django.setup(set_prefix=False)
 
+from django.conf import settings  # noqa: E402
 from django.contrib.auth.models import User  # noqa: E402
 from django.contrib.sessions.models import Session  # noqa: E402
 from django.core.management import call_command  # noqa: E402
@@ -31,7 +32,14 @@ from django.test.utils import setup_test_environment  # noqa: E402
 from tests.site.made import make_class  # noqa: E402
 from tests.site.server import Server, running  # noqa: E402
 from waysaid.site import record  # noqa: E402
-from waysaid.site.models import Opening, SchoolClass, Talk  # noqa: E402
+from waysaid.site.models import (  # noqa: E402
+    DeviceKey,
+    Opening,
+    Role,
+    SchoolClass,
+    Talk,
+    hashed,
+)
 from waysaid.site.pairing import PAIRING  # noqa: E402
 from waysaid.site.place import database  # noqa: E402
 from waysaid.site.talks import start_talk  # noqa: E402
@@ -65,11 +73,15 @@ def db(tables: None) -> Iterator[None]:
 
 @dataclass
 class Cast:
-    """The owner of a class and its talk, a colleague with a class of her own, an outsider."""
+    """The owner of a class and its talk, a colleague with a class of her own, an outsider.
+
+    The panel is a device that joined the talk as a board.
+    """
 
     owner: Client
     colleague: Client
     outsider: Client
+    panel: Client
     school_class: SchoolClass
     talk: Talk
 
@@ -85,8 +97,10 @@ def cast(db: None) -> Cast:
     school_class = make_class(User.objects.get(username="owner"))
     make_class(User.objects.get(username="colleague"), name="3A")
     talk = start_talk(school_class, problems=["39 + 27"])
-    outsider = Client(raise_request_exception=False)
-    return Cast(people["owner"], people["colleague"], outsider, school_class, talk)
+    outsider, panel = (Client(raise_request_exception=False) for _ in range(2))
+    DeviceKey.objects.create(talk=talk, role=Role.BOARD, key_hash=hashed("panel's key"))
+    panel.cookies[settings.DEVICE_COOKIE_NAME] = "panel's key"
+    return Cast(people["owner"], people["colleague"], outsider, panel, school_class, talk)
 
 
 @pytest.fixture

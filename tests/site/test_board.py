@@ -82,20 +82,31 @@ def test_a_board_records_what_is_drawn_by_hand_and_nothing_else(cast, kind):
         "undo": {"sequence": 0, "kind": "undo", "event": {"client": "server", "sequence": 1}},
     }
     path = f"/board/{cast.talk.board_token}/events"
-    refused = cast.outsider.post(path, sent(bodies[kind]), content_type="application/json")
-    assert refused.status_code == 403
+    refused = cast.panel.post(path, sent(bodies[kind]), content_type="application/json")
+    assert refused.status_code == 422
     assert at_hand(cast.talk.pk).order == 2
+
+
+def test_whoever_only_knows_the_token_gets_no_pen(cast):
+    path = f"/board/{cast.talk.board_token}"
+    drawn = sent({"sequence": 0, "kind": "strokes-drawn", "id": "s", "problem": None}, client="b")
+    refused = cast.outsider.post(f"{path}/events", drawn, content_type="application/json")
+    assert refused.status_code == 404
+    pages = {who: getattr(cast, who).get(path).content.decode() for who in ("owner", "outsider")}
+    assert "data-events" in pages["owner"]
+    assert "data-events" not in pages["outsider"]
+    assert f"{path}/events" in cast.panel.get(path).content.decode()
 
 
 def test_strokes_on_the_board_are_kept_and_can_be_rubbed_out(cast):
     path = f"/board/{cast.talk.board_token}/events"
     strokes = {"kind": "strokes-drawn", "id": "s1", "problem": problem_id(cast.talk)}
     drawn = {"sequence": 0, **strokes, "strokes": [[10, 20, 30, 40]]}
-    kept = cast.outsider.post(path, sent(drawn, client="b"), content_type="application/json")
+    kept = cast.panel.post(path, sent(drawn, client="b"), content_type="application/json")
     assert kept.status_code == 200
     assert shown(cast)["strokes"][0]["strokes"] == [[10, 20, 30, 40]]
     rubbed = {"sequence": 1, "kind": "erased", "id": "s1"}
-    cast.outsider.post(path, sent(rubbed, client="b"), content_type="application/json")
+    cast.panel.post(path, sent(rubbed, client="b"), content_type="application/json")
     assert shown(cast)["strokes"] == []
 
 
@@ -105,7 +116,7 @@ def test_a_board_cannot_rub_out_what_a_child_noticed(cast):
     cast.owner.post(desk, sent(noticed), content_type="application/json")
     path = f"/board/{cast.talk.board_token}/events"
     erased = sent({"sequence": 0, "kind": "erased", "id": "n1"}, client="b")
-    assert cast.outsider.post(path, erased, content_type="application/json").status_code == 403
+    assert cast.panel.post(path, erased, content_type="application/json").status_code == 422
 
 
 def test_a_closed_talks_token_says_thank_you_for_an_hour_and_then_nothing(cast):

@@ -84,7 +84,7 @@ def test_one_bad_event_keeps_the_whole_delivery_out(cast):
 
 def test_only_the_server_opens_a_talk(cast):
     opened = {"kind": "talk-opened", "title": "x", "language": "en", "board_language": "en"}
-    assert post(cast, sent({"sequence": 0, **opened})).status_code == 403
+    assert post(cast, sent({"sequence": 0, **opened})).status_code == 422
 
 
 def test_a_child_of_another_class_is_refused(cast):

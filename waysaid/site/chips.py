@@ -78,6 +78,15 @@ def steps_json(steps: Sequence[Step]) -> list[dict[str, Any]]:
     return [{"kind": each.kind.value, "equation": each.text, "unsaid": []} for each in steps]
 
 
+def pictures_of(telling: Telling) -> dict[str, Any]:
+    """Return how a telling is drawn when nobody asks for a picture, and the ones that suit it."""
+    suiting = [picture.value for picture in Picture if suits(picture, telling)]
+    if not telling.steps:
+        return {"picture": Picture.WORDS.value, "pictures": [Picture.WORDS.value]}
+    line = Picture.NUMBER_LINE.value
+    return {"picture": line if line in suiting else Picture.EQUATIONS.value, "pictures": suiting}
+
+
 def thumbnail(telling: Telling, language: str) -> dict[str, Any] | None:
     """Return a small number line of a telling, or None where one does not suit it."""
     if not telling.steps or not suits(Picture.NUMBER_LINE, telling):
@@ -100,4 +109,5 @@ def _drawn(problem_text: str, way: Way, language: str) -> dict[str, Any]:
         "steps": steps_json(way.steps),
         "answer": number_text(way.answer),
         "scene": thumbnail(telling, language),
+        **pictures_of(telling),
     }

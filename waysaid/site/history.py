@@ -37,12 +37,12 @@ def history_before(talk: Talk) -> History:
     """Return what the talks of this class before `talk` tell, as they stand on disk now."""
     before = Talk.objects.filter(school_class=talk.school_class_id, made_at__lt=talk.made_at)
     ids = list(before.order_by("-made_at", "-pk").values_list("pk", flat=True)[:TALKS_BACK])
-    newest = EventRow.objects.filter(talk__in=ids).aggregate(newest=Max("pk"))["newest"]
-    return _history(tuple(ids), newest or 0)
+    rows = EventRow.objects.filter(talk__in=ids)
+    return _history(tuple(ids), rows.aggregate(Max("pk"))["pk__max"] or 0, rows.count())
 
 
 @lru_cache(maxsize=32)
-def _history(newest_first: tuple[int, ...], newest_event: int) -> History:
+def _history(newest_first: tuple[int, ...], newest_event: int, events: int) -> History:
     rows: dict[int, list[Record]] = {talk: [] for talk in newest_first}
     for row in EventRow.objects.filter(talk__in=newest_first).order_by("talk", "order"):
         rows[row.talk_id].append(record_of(row))

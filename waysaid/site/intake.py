@@ -82,7 +82,7 @@ def _sent(event: object, talk: Talk, kinds: Collection[str]) -> Sent:
     kind = kind_of(body)
     allowed = kind in kinds if kinds else kind not in SERVER_ONLY
     if not allowed or (kinds == HAND and not _by_hand(kind, event, at_hand(talk.pk).state)):
-        raise RefusalError(403, _("This screen may not record that."))
+        raise RefusalError(422, _("This screen may not record that."))
     return Sent(sequence, body)
 
 
@@ -94,7 +94,7 @@ def _with_reading(event: Mapping[str, Any], talk: Talk) -> Mapping[str, Any]:
     if event.get("kind") != "way-shared":
         return event
     if event.get("foreseen") or event.get("family"):
-        raise RefusalError(403, _("This screen may not record that."))
+        raise RefusalError(422, _("This screen may not record that."))
     line = event.get("line")
     if not isinstance(line, str):
         return event

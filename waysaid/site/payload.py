@@ -1,5 +1,6 @@
 """What each kind of room is sent."""
 
+import time
 from typing import Any
 
 from django.utils import translation
@@ -60,6 +61,7 @@ def _desk(room: Room, at_hand: TalkAtHand, talk: Talk) -> dict[str, Any]:
     desk = Desk(talk, at_hand.state, history, shows_history=room.history)
     return {
         "order": at_hand.order,
+        "now": time.time_ns() // 1_000_000,
         "saved_by": dict(at_hand.saved_by),
         "can_undo": can_undo(at_hand),
         **desk_view(desk),

@@ -6,7 +6,7 @@ from typing import Any
 from waysaid.drawing import Telling, lines
 from waysaid.hearing import Reading, read
 from waysaid.number import Language, number_text, parse
-from waysaid.site.chips import thumbnail
+from waysaid.site.chips import pictures_of, thumbnail
 from waysaid.ways import family_name
 
 
@@ -45,4 +45,5 @@ def preview(problem_text: str, line: str, language: str) -> dict[str, Any]:
         "lines": list(lines(telling)) if steps else [],
         "family_name": family_name(family, Language(language)) if family else None,
         "scene": thumbnail(telling, language),
+        **pictures_of(telling),
     }

@@ -34,9 +34,12 @@ def one_events(request: HttpRequest, token: str) -> HttpResponse:
 @require_POST
 @plain
 def board_events(request: HttpRequest, token: str) -> HttpResponse:
-    """Write down what is drawn on the board by hand."""
-    talk = access.talk_of_board(access.visitor_of(request), token)
-    return _taken(request, _there(talk), HAND)
+    """Write down what is drawn by hand on a device that joined as a board."""
+    visitor = access.visitor_of(request)
+    talk = _there(access.talk_of_board(visitor, token))
+    if access.device_of(visitor, talk.pk) is None:
+        raise not_here()
+    return _taken(request, talk, HAND)
 
 
 def _there(talk: Talk | None) -> Talk:

@@ -61,7 +61,8 @@ def desk(request: HttpRequest, talk_id: int) -> HttpResponse:
         "pairing_url": f"{base}/pairing" if seat.owner else "",
         "board_url": f"/board/{seat.talk.board_token}" if seat.owner else "",
         "one_url": f"/one/{seat.talk.one_token}" if seat.owner else "",
-        "join_url": "/join",
+        "back_url": f"{base}/back" if seat.owner else "",
+        "home_url": "/" if seat.owner else "",
     }
     with translation.override(seat.talk.school_class.desk_language):
         return _page(request, "waysaid/desk.html", {**context, "words": desk_words()})
@@ -70,14 +71,13 @@ def desk(request: HttpRequest, talk_id: int) -> HttpResponse:
 @require_safe
 @plain
 def board(request: HttpRequest, token: str) -> HttpResponse:
-    """Show the board; whoever knows its token may look, and draw on it by hand."""
+    """Show the board; whoever knows its token may look.
+
+    There is a pen on it for the teacher's own window, and on a device that joined as a board.
+    """
     talk = _talk(request, token)
-    context = {
-        "title": talk.title,
-        "talk_id": token,
-        "live_url": f"/live/board/{token}",
-        "events_url": f"/board/{token}/events",
-    }
+    context = {"title": talk.title, "live_url": f"/live/board/{token}"}
+    context |= _pen(access.visitor_of(request), talk)
     with translation.override(talk.school_class.board_language):
         return _page(request, "waysaid/board.html", {**context, "words": board_words()})
 
@@ -116,6 +116,16 @@ def one_picture(request: HttpRequest, token: str, picture_id: int) -> HttpRespon
 def desk_picture(request: HttpRequest, talk_id: int, picture_id: int) -> HttpResponse:
     """Return a picture of the class, for the desk's small board."""
     return _picture(seat_at(request, talk_id).talk, picture_id)
+
+
+def _pen(visitor: access.Visitor, talk: Talk) -> dict[str, Any]:
+    """Return where what is drawn on the board goes; nothing for whoever only knows the token."""
+    seat = access.desk_seat(visitor, talk.pk)
+    if seat is not None and seat.owner:
+        return {"events_url": f"/talks/{talk.pk}/events", "talk_id": talk.pk}
+    if access.device_of(visitor, talk.pk) is not None:
+        return {"events_url": f"/board/{talk.board_token}/events", "talk_id": talk.board_token}
+    return {}
 
 
 def _talk(request: HttpRequest, token: str, *, one_screen: bool = False) -> Talk:
