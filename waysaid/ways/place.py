@@ -67,9 +67,10 @@ def chunks(number: int) -> Iterator[tuple[str, tuple[int, int]]]:
     None for a number of one or two pieces.
     """
     if len(pieces(number)) > 2:
-        rest = number % 100
-        yield "hundreds-then-rest", (number - rest, rest)
-        yield "tens-together", (number - number % 10, number % 10)
+        for unit, slug in ((100, "hundreds-then-rest"), (10, "tens-together")):
+            rest = number % unit
+            if rest:
+                yield slug, (number - rest, rest)
 
 
 def friendly_above(number: int) -> Iterator[tuple[int, int]]:

@@ -1,0 +1,30 @@
+"""The catalogue lists every way-maker there is, once."""
+
+from pathlib import Path
+
+import waysaid.ways
+from waysaid.ways import Family
+from waysaid.ways.catalogue import CATALOGUE
+from waysaid.ways.shape import Difference, Missing, Several, Sum
+
+FOLDERS = {"add": Sum, "take": Difference, "missing": Missing, "several": Several}
+
+
+def test_every_module_of_a_way_is_listed_under_the_shape_of_its_folder():
+    root = Path(waysaid.ways.__file__).parent
+    listed = {(maker.plans.__module__, maker.shape) for maker in CATALOGUE}
+    for folder, shape in FOLDERS.items():
+        for module in (root / folder).glob("[!_]*.py"):
+            assert (f"waysaid.ways.{folder}.{module.stem}", shape) in listed
+
+
+def test_no_way_is_listed_twice_and_every_family_is():
+    assert len({maker.plans for maker in CATALOGUE}) == len(CATALOGUE)
+    assert {maker.family for maker in CATALOGUE} == set(Family)
+
+
+def test_a_maker_plans_nothing_for_a_shape_that_is_not_its_own():
+    for maker in CATALOGUE:
+        for shape in (Sum(37, 25), Difference(71, 34), Several((7, 26, 3))):
+            if not isinstance(shape, maker.shape):
+                assert list(maker.of(shape)) == []

@@ -1,0 +1,69 @@
+"""What a problem is seen as."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from waysaid.number import Sign, parse, solve
+from waysaid.ways.shape import Difference, Missing, Nothing, Several, Sum, shapes
+
+SEEN = {
+    "37 + 25": (Sum(37, 25),),
+    "62 - 25": (Difference(62, 25),),
+    "7 + 0": (Nothing(7, Sign.PLUS, 0),),
+    "7 - 7": (Nothing(7, Sign.MINUS, 7),),
+    "7 + 26 + 3": (Several((7, 26, 3)),),
+    "58 + 47 - 38": (Several((58, 47, -38)),),
+    "7 + _ = 12": (Missing(7, Sign.PLUS, 5, 1), Difference(12, 7)),
+    "_ + 7 = 12": (Missing(5, Sign.PLUS, 7, 0), Difference(12, 7)),
+    "12 - _ = 7": (Missing(12, Sign.MINUS, 5, 1), Difference(12, 7)),
+    "_ - 5 = 7": (Missing(12, Sign.MINUS, 5, 0), Sum(7, 5)),
+    "63 = 70 - _": (Missing(70, Sign.MINUS, 7, 1), Difference(70, 63)),
+    "12 = 7 + _": (Missing(7, Sign.PLUS, 5, 1), Difference(12, 7)),
+    "_ = 7 + 5": (Sum(7, 5),),
+}
+NOT_SEEN = (
+    "5 - 9",
+    "3 x 4",
+    "12 / 4",
+    "1/2 + 1/4",
+    "2 + 3 x 4",
+    "12 + _ = 7",
+    "8 + 4 = _ + 5",
+    "7",
+)
+
+
+@pytest.mark.parametrize(("problem", "shape"), SEEN.items())
+def test_a_problem_is_seen_as(problem, shape):
+    assert shapes(parse(problem)) == shape
+
+
+@pytest.mark.parametrize("problem", NOT_SEEN)
+def test_other_problems_are_seen_as_nothing_yet(problem):
+    assert shapes(parse(problem)) == ()
+
+
+@given(st.integers(0, 1000), st.integers(0, 1000))
+def test_a_blank_is_filled_with_the_answer(known, found):
+    for form in ("{0} + _ = {2}", "_ + {0} = {2}", "{2} - _ = {0}", "{0} = {2} - _"):
+        problem = parse(form.format(known, found, known + found))
+        missing = shapes(problem)[0]
+        assert isinstance(missing, Missing)
+        assert (missing.left, missing.right)[missing.asked] == solve(problem) == found
+
+
+def test_a_sum_starts_from_both_numbers_and_from_equal_ones_once():
+    assert [start for start, _, _ in Sum(37, 25).starts()] == [37, 25]
+    assert [start for start, _, _ in Sum(25, 25).starts()] == [25]
+
+
+def test_no_child_fills_a_digit_from_a_large_number_or_breaks_a_friendly_one():
+    assert [start for start, _, _ in Sum(98, 5).fills()] == [98]
+    assert [start for start, _, _ in Sum(38, 20).fills()] == [20]
+    assert [start for start, _, _ in Sum(8, 7).fills()] == [8, 7]
+
+
+def test_a_child_goes_on_from_a_digit_only_where_it_comes_first():
+    assert [start for start, _, _ in Sum(7, 26).goes_on()] == [7, 26]
+    assert [start for start, _, _ in Sum(26, 7).goes_on()] == [26]
