@@ -154,7 +154,10 @@ def test_larger_problems_do_not_suit_ten_frames(problem: str):
     [
         (SPLIT, ["62", "37", "25"]),
         (telling("62 - 25", "jump 62 - 20 = 42", "jump 42 - 5 = 39"), ["62", "25", "39"]),
-        (telling("62 - 25", "jump 25 + 37 = 62"), ["62", "25"]),
+        (telling("62 - 25", "jump 25 + 37 = 62"), ["62", "25", "37"]),
+        (telling("62 - 25", "jump 25 + 5 = 30", "jump 30 + 32 = 62"), ["62", "25"]),
+        (telling("12 - 6", "recall 12 - 6 = 6"), ["12", "6", "6"]),
+        (telling("12 - 8", "recall 12 - 8 = 4", hidden=(frozenset({"result"}),)), ["12", "8"]),
         (telling("62 - 25", "jump 25 + 40 = 65", "jump 65 - 3 = 62", "split 40 - 3 = 37"),
          ["62", "25", "37"]),
         (telling("7 + _ = 12", "gather 3 + 2 = 5"), ["12", "7", "5"]),

@@ -2,9 +2,9 @@
 
 from dataclasses import dataclass
 
-from waysaid.drawing.story import Mark, hops_of
+from waysaid.drawing.story import Hop, Mark, hops_of
 from waysaid.drawing.telling import Telling
-from waysaid.number import BLANK, Blank, Equation, Exact, Sign, leaves, signed_terms
+from waysaid.number import Blank, Equation, Exact, Sign, leaves, signed_terms
 from waysaid.ways import Kind
 
 Terms = tuple[tuple[Sign, Exact | Blank], ...]
@@ -37,17 +37,35 @@ def answer_of(telling: Telling) -> Exact | None:
     """Return the answer as told, else what the last step was said to make; None if neither.
 
     A last step that only opens a number, gives or shifts, or that ends at a number of the
-    problem (25 + 37 = 62 for 62 − 25), says no answer by itself.
+    problem (30 + 32 = 62 for 62 − 25), says no answer by itself; a fact with both numbers of the
+    problem in it says the third (25 + 37 = 62).
     """
     if telling.answer is not None or not telling.steps:
         return telling.answer
     last = telling.steps[-1]
     hops = hops_of(last, telling.unsaid(len(telling.steps) - 1))
-    if not hops or last.kind in (Kind.MOVE, Kind.SHIFT) or not hops[-1].end.said:
+    if not hops or last.kind in (Kind.MOVE, Kind.SHIFT):
         return None
-    numbers, end = numbers_of(telling), hops[-1].end.value
+    numbers, end = numbers_of(telling), hops[-1].end
+    third = _third(hops, numbers)
+    if third is not None:
+        return third.value if third.said else None
     opens = last.kind is Kind.SPLIT and hops[0].start.value in numbers
-    return None if opens or last.equation.right is BLANK or end in numbers else end
+    return None if opens or not end.said or end.value in numbers else end.value
+
+
+def _third(hops: tuple[Hop, ...], numbers: tuple[Exact | Blank, ...]) -> Mark | None:
+    """Return the third number of a fact with both numbers of the problem: 37 of 25 + 37 = 62."""
+    known = [number for number in numbers if not isinstance(number, Blank)]
+    rest = [hops[0].end, hops[0].amount, hops[0].start]
+    if len(hops) > 1 or len(known) != 2:
+        return None
+    for number in known:
+        found = next((mark for mark in reversed(rest) if mark.value == number), None)
+        if found is None:
+            return None
+        rest.remove(found)
+    return rest[0]
 
 
 def whole_of(telling: Telling) -> Whole | None:
