@@ -10,15 +10,20 @@ from functools import lru_cache
 from typing import Any
 
 from waysaid.drawing import Frame, Picture, Telling, draw, lines, scene_json, suits
-from waysaid.number import Language, Unreadable, number_text, parse
+from waysaid.number import Language, Problem, Unreadable, number_text, parse
 from waysaid.site.history import History
-from waysaid.ways import Step, Way, family_name, ways
+from waysaid.strings import leaves_of
+from waysaid.ways import Family, Step, Way, effort_of, family_name, ways
 
 MOST = 12
 """Chips for one problem: what a desk shows without scrolling, and as much again."""
 EASIEST = 3.0
 OWN = 3.0
 """What a family said by this child counts beside the same said by a classmate."""
+PLAINEST = 3
+"""Steps that a teacher takes in at a glance."""
+FROM_ELSEWHERE = 3
+"""Tenths of effort that it counts to begin with another number than the problem does."""
 THUMBNAIL = Frame(540, 300, 60)
 """A small picture beside a chip's equations, in the drawing's own units."""
 
@@ -27,14 +32,27 @@ THUMBNAIL = Frame(540, 300, 60)
 def foreseen(problem_text: str) -> tuple[Way, ...]:
     """Return the ways for a problem, one of each family first; none for one unknown to us."""
     try:
-        found = ways(parse(problem_text))
+        problem = parse(problem_text)
+        found = ways(problem)
     except Unreadable:
         return ()
     first: dict[str, Way] = {}
-    for way in found:
+    for way in sorted(found, key=lambda each: _plainness(each, problem)):
         first.setdefault(way.family.value, way)
-    leaders = tuple(first.values())
+    leaders = tuple(way for way in found if first[way.family.value] is way)
     return leaders + tuple(way for way in found if way not in leaders)
+
+
+def _plainness(way: Way, problem: Problem) -> tuple[bool, int, int]:
+    """Rank a family's ways by how plainly they are told: few steps, from the first number on.
+
+    Our choice; a difference found in one hop is left to those who know the missing part.
+    """
+    steps = len(way.steps)
+    long = steps > PLAINEST or (steps == 1 and way.family is Family.ADD_UP)
+    begins = next(iter(leaves_of(way.steps[0].equation)))
+    elsewhere = FROM_ELSEWHERE if begins != leaves_of(problem)[0] else 0
+    return (long, steps, effort_of(way).tenths + elsewhere)
 
 
 def chips_for(problem_text: str, history: History, language: str) -> list[dict[str, Any]]:
