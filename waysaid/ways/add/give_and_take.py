@@ -21,8 +21,17 @@ def plans(problem: Sum) -> Iterator[Plan]:
     for target, giver, tag in problem.fills():
         for amount, slug in _amounts(target, giver):
             if 0 < abs(amount) < (giver if amount > 0 else target):
-                yield f"{tag}-{slug}", _moved(problem, amount, tag == "first")
+                yield from _both_orders(problem, amount, tag, slug)
     yield from _to_double(problem)
+
+
+def _both_orders(problem: Sum, amount: int, tag: str, slug: str) -> Iterator[Plan]:
+    """End in the order of the problem, and with the number made friendly said first."""
+    moves = _moved(problem, amount, tag == "first")
+    yield f"{tag}-{slug}", moves
+    if tag == "second":
+        *before, (kind, left, sign, right) = moves
+        yield f"{tag}-{slug}-said-first", (*before, (kind, right, sign, left))
 
 
 def _amounts(target: int, giver: int) -> Iterator[tuple[int, str]]:
@@ -47,7 +56,7 @@ def _to_double(problem: Sum) -> Iterator[Plan]:
 def _moved(problem: Sum, amount: int, first: bool) -> tuple[Move, ...]:
     """Return the moves that give `amount` to one number and take it from the other.
 
-    The number made friendly is said first; the last step keeps the order of the problem.
+    The number made friendly is changed first; the last step keeps the order of the problem.
     """
     change = amount if first else -amount
     left, right = problem.left, problem.right

@@ -9,6 +9,8 @@ from waysaid.ways.step import Kind
 
 FARTHEST = 4
 """How far from the friendly number each may be; our choice."""
+MOST_TO_MEND = 6
+"""How much there may be to put right in the end; our choice."""
 
 
 def plans(problem: Several) -> Iterator[Plan]:
@@ -17,9 +19,11 @@ def plans(problem: Several) -> Iterator[Plan]:
     total, many = sum(terms), len(terms)
     for unit in (10, 25):
         friendly = (total + many * unit // 2) // (many * unit) * unit
+        lot = many * friendly
         if friendly < 20 or any(abs(term - friendly) > FARTHEST for term in terms):
             continue
-        lot = many * friendly
+        if abs(total - lot) > MOST_TO_MEND:
+            continue
         mend = hops(lot, total - lot, kind=Kind.MEND)
         yield f"times-{friendly}", ((Kind.RECALL, many, Sign.TIMES, friendly), *mend)
         yield f"each-as-{friendly}", (joined(Kind.JOIN, *([friendly] * many)), *mend)
