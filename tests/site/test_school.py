@@ -1,0 +1,90 @@
+"""A school's server: accounts, signing in, one's own classes, and a limit on guesses."""
+
+import os
+import subprocess
+import sys
+
+import pytest
+
+from tests.postgres import free_port
+from tests.site.server import START, Person, Server, _drain
+
+PASSWORD = "a long enough pass phrase"
+
+
+@pytest.fixture
+def school(serve, tmp_path, database_url):
+    import threading
+
+    port = free_port()
+    environment = {
+        **os.environ,
+        "WAYSAID_DATA": str(tmp_path / "data"),
+        "WAYSAID_SERVER": "1",
+        "WAYSAID_HOSTS": f"http://127.0.0.1:{port}",
+        "WAYSAID_DATABASE_URL": database_url,
+        "PYTHONUNBUFFERED": "1",
+    }
+    process = subprocess.Popen(
+        [sys.executable, "-c", START.format(how=f"port={port}, open_browser=False")],
+        env=environment,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.STDOUT,
+        text=True,
+    )
+    said = process.stdout.readline()
+    assert "ready" in said, said
+    threading.Thread(target=_drain, args=(process,), daemon=True).start()
+    for name in ("owner", "colleague"):
+        made = subprocess.run(
+            [sys.executable, "-m", "django", "adduser", name, "--password-stdin"],
+            env=environment, input=PASSWORD, capture_output=True, text=True, check=False,
+        )  # fmt: skip
+        assert made.returncode == 0, made.stderr
+    server = Server(process, port, said)
+    yield server
+    server.kill()
+
+
+def sign_in(server, name, password=PASSWORD):
+    person = Person(server.port)
+    person.get("/login")
+    return person, person.send_form("/login", username=name, password=password)
+
+
+def test_a_teacher_signs_in_and_sees_her_own_class_alone(school):
+    owner, went = sign_in(school, "owner")
+    assert went.status == 302
+    owner.get("/welcome")
+    assert owner.send_form("/welcome", name="2B", names="Bram", language="en").status == 302
+    owner.get("/")
+    talk = owner.send_form("/talks/start", problem="39 + 27").headers["Location"]
+    assert owner.get(talk).status == 200
+    colleague, _went = sign_in(school, "colleague")
+    assert colleague.get(talk).status == 404
+    assert colleague.get("/").headers["Location"] == "/welcome"
+
+
+def test_nobody_gets_in_without_signing_in(school):
+    outsider = Person(school.port)
+    assert outsider.get("/").headers["Location"].startswith("/login")
+    assert outsider.get("/open/anything").status == 404
+    _person, refused = sign_in(school, "owner", "wrong")
+    assert refused.status == 200
+    assert Person(school.port).get("/").status == 302
+
+
+def test_guessing_is_slowed_down(school):
+    for _ in range(10):
+        sign_in(school, "owner", "wrong")
+    _person, refused = sign_in(school, "owner")
+    assert refused.status == 429
+    _person, other = sign_in(school, "colleague")
+    assert other.status == 302
+
+
+def test_signing_out_ends_the_session(school):
+    owner, _went = sign_in(school, "owner")
+    owner.get("/welcome")
+    assert owner.send_form("/logout").status == 302
+    assert owner.get("/welcome").status == 302
