@@ -4,6 +4,7 @@ from django.conf import settings
 from django.contrib.auth import views as accounts
 from django.urls import URLPattern, URLResolver, path
 
+from waysaid.site import urls_pages
 from waysaid.site.views import (
     api_events,
     api_network,
@@ -41,6 +42,7 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("one/<str:token>/events", api_events.one_events, name="one-events"),
     path("one/<str:token>/picture/<int:picture_id>", talk_pages.one_picture),
     path("join", api_network.join, name="join"),
+    *urls_pages.urlpatterns,
 ]
 if settings.SCHOOL_SERVER:
     urlpatterns += [
