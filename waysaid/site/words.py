@@ -52,9 +52,9 @@ MORE_PICTURES: Words = {
 
 ONE: Words = {
     **BOARD,
-    "as_answer": _("an answer"),
-    "as_problem": _("a problem"),
-    "as_way": _("a way"),
+    "as_answer": _("As an answer"),
+    "as_problem": _("As a problem"),
+    "as_way": _("As a way"),
     "all_saved": _("All is saved."),
     "board_shows": _("The board shows"),
     "draw_as": _("Draw it"),

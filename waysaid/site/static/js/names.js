@@ -41,6 +41,15 @@ export function splitLine(roster, line) {
   return who.length ? { who, said: line.slice(comma + 1).trim() } : { who, said: line };
 }
 
+/** The mark of one who was asked and passed. */
+function dash() {
+  return draw(
+    "svg",
+    { viewBox: "0 0 16 16", class: "mark dash", "aria-hidden": "true" },
+    draw("path", { d: "M3 8h10" }),
+  );
+}
+
 /** @param {any} child @param {any} given */
 function note(child, { words, history }) {
   if (child.heard) return words.spoke_today;
@@ -64,7 +73,7 @@ function nameButton(child, given, choose) {
         click: () => choose(child.id),
       },
       make("span", { class: "who" }, child.name),
-      child.passed && make("span", { class: "passed" }, given.words.passed),
+      child.passed && [dash(), make("span", { class: "unseen" }, `, ${given.words.passed}`)],
       said && mark(child.heard),
       said && make("span", { class: "unseen" }, `, ${said}`),
     ),
@@ -79,13 +88,15 @@ export function namesPanel(node, legend, words) {
       nameButton(child, { ...given, words }, (id) => choose(id)),
     ),
   );
-  const marks = panel(legend, ({ history }) => [
+  const marks = panel(legend, ({ history, passed }) => [
+    passed && make("span", {}, dash(), words.passed),
     history && make("span", {}, mark(false), words.not_heard_lately),
     make("span", {}, mark(true), words.spoke_today),
   ]);
   return (/** @type {import("./desk.js").Desk} */ desk) => {
     choose = (id) => desk.choose(id);
     list({ roster: desk.state.roster, history: desk.state.history, speaker: desk.speaker });
-    marks({ history: desk.state.history });
+    const passed = desk.state.roster.some((/** @type {any} */ child) => child.passed);
+    marks({ history: desk.state.history, passed });
   };
 }

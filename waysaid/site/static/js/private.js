@@ -2,7 +2,7 @@
 
 import { make, panel, put } from "./dom.js";
 
-const ENOUGH = { unused: 3, slips: 3, questions: 2, not_heard: 4 };
+const ENOUGH = { unused: 3, slips: 2, questions: 2, not_heard: 4 };
 
 /** @param {HTMLElement} node @param {any} words */
 export function privatePanel(node, words) {
