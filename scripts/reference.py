@@ -1,0 +1,186 @@
+"""Write the pages under docs/reference/ that are read off the code, or say which are stale.
+
+`reference.py` writes them; `reference.py --check` writes nothing and exits 1 where one differs.
+"""
+
+import argparse
+import os
+import re
+import sys
+from collections.abc import Callable, Iterable
+from dataclasses import fields
+from pathlib import Path
+from typing import get_args
+
+from waysaid.cli.command import _parser
+from waysaid.number import Language, parse
+from waysaid.slips import Likely, SlipName, expected, slip_note
+from waysaid.strings import LinkKind, link_says, links
+from waysaid.talk import Body
+from waysaid.ways import Family, Kind, Way, family_name, how_said, ways
+
+FOLDER = Path(__file__).parent.parent / "docs" / "reference"
+MADE = "<!-- Made by scripts/reference.py; edit the code, not this page. -->"
+PROBLEMS = ("37 + 25", "8 + 9", "62 - 25", "13 - 7", "7 + 26 + 3", "7 + 3", "41 - 38", "6 + 6")
+WRONG = (
+    *PROBLEMS,
+    "52 - 38",
+    "305 - 9",
+    "400 - 126",
+    "8 + 4 = _ + 5",
+    "7 + _ = 12",
+    "250 + 7",
+    "112 - 1",
+    "153 - 27",
+)
+STRINGS = (
+    ("40 + 25", "37 + 25", "37 + 28"),
+    ("28 + 36", "30 + 36", "36 + 28", "64 - 28"),
+    ("3 + 4", "30 + 40", "6 + 8", "14 + 5"),
+    ("25 + 10", "25 + 20", "25 + 30"),
+    ("30 + 25", "38 + 25", "40 + 23"),
+)
+
+
+def main() -> int:
+    """Write or check every page; return the exit status."""
+    arguments = argparse.ArgumentParser(description=__doc__)
+    arguments.add_argument("--check", action="store_true")
+    check = arguments.parse_args().check
+    stale = [name for name, page in PAGES.items() if not _settled(name, page(), check)]
+    for name in stale:
+        print(f"docs/reference/{name} is stale: run scripts/reference.py.", file=sys.stderr)
+    return 1 if stale else 0
+
+
+def _settled(name: str, page: str, check: bool) -> bool:
+    path = FOLDER / name
+    if check:
+        return path.exists() and path.read_text(encoding="utf-8") == page
+    path.write_text(page, encoding="utf-8")
+    return True
+
+
+def _page(title: str, about: str, parts: Iterable[str]) -> str:
+    return "\n\n".join((f"# {title}", MADE, about, *parts)) + "\n"
+
+
+def _table(heads: tuple[str, ...], rows: Iterable[tuple[str, ...]]) -> str:
+    lines = [heads, tuple("---" for _ in heads), *rows]
+    return "\n".join("| " + " | ".join(line) + " |" for line in lines)
+
+
+def _code(text: str) -> str:
+    return f"`{text}`"
+
+
+def ways_page() -> str:
+    """Return the families of ways, each with its names, an example and the steps it is made of."""
+    example = {way.family: (given, way) for given in reversed(PROBLEMS) for way in _ways(given)}
+    sections = [_family(family, *example[family]) for family in Family]
+    kinds = ", ".join(_code(kind.value) for kind in Kind)
+    about = f"The families for sums and differences. A step is an equation and a kind: {kinds}."
+    return _page("Ways", about, sections)
+
+
+def _ways(given: str) -> tuple[Way, ...]:
+    return tuple(reversed(ways(parse(given))))
+
+
+def _family(family: Family, given: str, way: Way) -> str:
+    steps = ", ".join(step.text for step in way.steps)
+    names = ", ".join(family_name(family, language) for language in Language)
+    said = how_said(way, Language.EN)
+    return f"## {family.value}\n\nShown as: {names}. For example {given}: {steps}.\n\n> {said}"
+
+
+def slips_page() -> str:
+    """Return the slips, each with an example, how likely it is held to be, and its source."""
+    example = {slip.slug: (given, slip) for given in reversed(WRONG) for slip in _slips(given)}
+    sections = []
+    for name in SlipName:
+        given, slip = example[name]
+        note = slip_note(slip, Language.EN)
+        sections.append(
+            f"## {name.value}\n\n{slip.likely.value.capitalize()}; source: {slip.source}. "
+            f"For example {given} as {slip.wrong}: {note}."
+        )
+    likely = ", ".join(each.value for each in Likely)
+    about = (
+        "What may lie behind a wrong answer to a sum or a difference: a note for the teacher, "
+        f"never a finding about a child. Likely is one of {likely}."
+    )
+    return _page("Slips", about, sections)
+
+
+def _slips(given: str) -> tuple:  # type: ignore[type-arg]
+    return tuple(reversed(expected(parse(given))))
+
+
+def links_page() -> str:
+    """Return the kinds of link, each with an example."""
+    found = {}
+    for string in reversed(STRINGS):
+        for link in reversed(links([parse(given) for given in string], every=True)):
+            found[link.kind] = (string, link)
+    sections = []
+    for kind in LinkKind:
+        string, link = found[kind]
+        between = ", ".join(string[place] for place in link.between)
+        shows = ", ".join(link.shows)
+        says = link_says(link, Language.EN)
+        sections.append(f"## {kind.value}\n\n{between}: {says} ({shows})")
+    return _page("Links", "What may connect the problems of a string.", sections)
+
+
+def events_page() -> str:
+    """Return the kinds of event with their parts."""
+    sections = []
+    for record in get_args(Body):
+        parts = [(_code(field.name), _code(_type(field.type))) for field in fields(record)]
+        slug = _slug(record.__name__)
+        table = "\n\n" + _table(("part", "type"), parts) if parts else ""
+        sections.append(f"## {slug}\n\n{record.__doc__}{table}")
+    about = (
+        "What can happen in a talk. Each event carries its client's id and sequence; the server "
+        "gives the order. An unknown part or kind is refused with a sentence."
+    )
+    return _page("Events", about, sections)
+
+
+def _type(hint: object) -> str:
+    name = hint.__name__ if isinstance(hint, type) else str(hint)
+    return re.sub(r"\w+\.", "", name).replace("|", "or")
+
+
+def _slug(name: str) -> str:
+    return "".join(f"-{c.lower()}" if c.isupper() else c for c in name).lstrip("-")
+
+
+def command_page() -> str:
+    """Return the help of every command, as the terminal prints it at 80 columns."""
+    os.environ["COLUMNS"] = "80"
+    whole = _parser()
+    helps = [f"## waysaid\n\n```\n{whole.format_help()}```"]
+    for action in whole._actions:
+        if isinstance(action, argparse._SubParsersAction):
+            for name, sub in action.choices.items():
+                helps.append(f"## waysaid {name}\n\n```\n{sub.format_help()}```")
+    about = (
+        "`--json` prints one object, exit 0. Bad input prints one line on stderr, exit 2. `--lines "
+        "FILE` takes one JSON object a line and answers each in its place; a bad line gives an "
+        "object with `error` there, and the exit status is 2 after all lines are done."
+    )
+    return _page("The command line", about, helps)
+
+
+PAGES: dict[str, Callable[[], str]] = {
+    "ways.md": ways_page,
+    "slips.md": slips_page,
+    "links.md": links_page,
+    "events.md": events_page,
+    "command-line.md": command_page,
+}
+
+if __name__ == "__main__":
+    sys.exit(main())
