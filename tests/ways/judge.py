@@ -177,7 +177,7 @@ def _lands(number: int, known: set[int]) -> bool:
 
 def _mends(number: int, known: set[int]) -> bool:
     """Tell whether a number is small changes in one: 3 and 2 for 47 and 38, 1 each for 19s."""
-    friendly = [one for one in known if one % 10 == 0]
+    friendly = [one for one in known if one % 10 == 0 or one % 25 == 0]
     small = {abs(one - other) for one in friendly for other in known if abs(one - other) <= 25}
     if any(number in (3 * one, 4 * one) for one in small):
         return True

@@ -7,7 +7,7 @@ nothing else.
 from dataclasses import dataclass
 from enum import StrEnum
 
-from waysaid.number import Equation, Expression, Operation, Sign, apply, is_true
+from waysaid.number import Equation, Exact, Expression, Operation, Sign, apply, is_true
 from waysaid.number import text as number_print
 
 
@@ -55,8 +55,15 @@ class Step:
 
 
 def step(kind: Kind, left: int, sign: Sign, right: int) -> Step:
-    """Return the true step `left sign right = result`."""
-    return Step(kind, Equation(Operation(sign, left, right), apply(sign, left, right)))
+    """Return the true step `left sign right = result`. Raises `NoValue` for a division by zero."""
+    result: Exact
+    if sign is Sign.PLUS:
+        result = left + right
+    elif sign is Sign.MINUS:
+        result = left - right
+    else:
+        result = apply(sign, left, right)
+    return Step(kind, Equation(Operation(sign, left, right), result))
 
 
 def opened(whole: int, *parts: int) -> Step:
