@@ -22,6 +22,7 @@ from waysaid.drawing import (
 from waysaid.number import Language, parse
 
 HALF = Frame(800, 800)
+NARROW = Frame(733, 800)
 
 
 def _rows(*texts: str) -> list[StringRow]:
@@ -115,10 +116,11 @@ def test_any_marks_on_any_string_leave_every_number_legible():
             )
             for _ in range(random.randint(0, 4))
         ]
-        scene = draw_string(rows, marks, HALF)
+        frame = random.choice((HALF, NARROW, Frame(400, 600)))
+        scene = draw_string(rows, marks, frame)
         assert [overlapping(scene), crossed(scene), outside(scene)] == [[], [], []], marks
         assert all(label.size >= 60 for label in labels(scene))
-        assert svg(scene) == svg(draw_string(rows, marks, HALF))
+        assert svg(scene) == svg(draw_string(rows, marks, frame))
 
 
 def test_the_check_for_overlaps_can_see_one():
@@ -128,3 +130,12 @@ def test_the_check_for_overlaps_can_see_one():
     assert meets(area(first), area(first))
     kinds = {shape["t"] for shape in scene_json(scene)["shapes"]}
     assert kinds == {"label"}
+
+
+def test_answers_that_do_not_fit_beside_their_problem_stand_under_it():
+    rows = [StringRow(parse(text), ("603", "593")) for text in ("347 + 256", "350 + 256")]
+    marks = [StringMark([(0, "row"), (1, "row")])]
+    scene = draw_string(rows, marks, NARROW)
+    heights = {label.text: label.y for label in labels(scene) if label.text in ("347", "603, 593")}
+    assert scene.width <= NARROW.width
+    assert heights["347"] < heights["603, 593"]

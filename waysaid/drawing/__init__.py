@@ -2,10 +2,11 @@
 
 from waysaid.drawing.draw import draw, nearest, suits, tiles_needed
 from waysaid.drawing.equations import equation_rows, lines
+from waysaid.drawing.marks import StringMark
 from waysaid.drawing.metrics import text_width
 from waysaid.drawing.scene import Scene, scene_json
 from waysaid.drawing.shape import Anchor, Box, Dot, Label, Line, Path, Shape
-from waysaid.drawing.string import StringMark, StringRow, draw_string
+from waysaid.drawing.string import StringRow, draw_string
 from waysaid.drawing.svg import svg
 from waysaid.drawing.telling import Frame, Picture, Telling
 

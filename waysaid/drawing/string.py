@@ -1,18 +1,13 @@
-"""A string for connecting: its problems one under another, and what the class noticed on them.
+"""A string for connecting: its problems one under another, with answers and what was noticed."""
 
-A noticing rings its numbers; joined ones are tied by lines, rows by arcs at the side. Where more
-than one noticing marks a number, the second underlines it and the third does so twice, so that
-each stays legible. Marks say nothing of whether a noticing is true.
-"""
-
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import pairwise
 
 from waysaid.drawing.fit import Drawn, largest_in, stroke_of
+from waysaid.drawing.marks import Form, Span, Spot, StringMark, at_side, in_order, marked
 from waysaid.drawing.metrics import digit_height, text_width
 from waysaid.drawing.scene import Scene
-from waysaid.drawing.shape import Anchor, Box, Dot, Label, Line, Path, Shape
+from waysaid.drawing.shape import Anchor, Box, Label, Shape
 from waysaid.drawing.telling import Frame
 from waysaid.drawing.words import listed, phrase, sentence
 from waysaid.number import (
@@ -27,9 +22,6 @@ from waysaid.number import (
     text,
 )
 
-Spot = tuple[int, int | str]
-"""A row of the string, and in it a number (its place among them), "answer" or "row"."""
-
 
 @dataclass(frozen=True, slots=True)
 class StringRow:
@@ -37,30 +29,6 @@ class StringRow:
 
     problem: Problem
     answers: Sequence[str] = ()
-
-
-@dataclass(frozen=True, slots=True)
-class StringMark:
-    """One noticing: what it marks, and whether the marks are joined."""
-
-    places: Sequence[Spot]
-    join: bool = True
-
-
-@dataclass(frozen=True, slots=True)
-class _Span:
-    """Where a number or the answers of a row stand; y is the baseline."""
-
-    left: int
-    right: int
-    y: int
-
-    @property
-    def middle(self) -> int:
-        return (self.left + self.right) // 2
-
-
-_Spans = Mapping[Spot, _Span]
 
 
 def draw_string(
@@ -72,12 +40,15 @@ def draw_string(
     """Return the string with its marks; spots that are not on it are left out.
 
     Rows are a quarter larger than the frame's label where they fit (our choice: they are
-    problems, not ways).
+    problems, not ways). Where even the smallest are too wide, the answers of wide
+    rows stand under their problem.
     """
     marks = [StringMark(_on(rows, mark.places), mark.join) for mark in marks]
     roomy = Frame(frame.width, frame.height, frame.label * 5 // 4)
-    drawn = largest_in(roomy, lambda size, _: _laid(rows, marks, size))
-    said = (*(_row_text(row) for row in rows), *(_marked(rows, mark, lang) for mark in marks))
+    drawn = largest_in(roomy, lambda size, _: _laid(rows, marks, size, _form(rows)))
+    if drawn.width > frame.width:
+        drawn = largest_in(roomy, lambda size, _: _parted(rows, marks, size, frame.width))
+    said = (*(_row_text(row) for row in rows), *(_noticed(rows, mark, lang) for mark in marks))
     title = phrase(lang, "string")
     return Scene(drawn.width, drawn.height, title, sentence(said, lang), drawn.shapes)
 
@@ -86,50 +57,92 @@ def _on(rows: Sequence[StringRow], places: Sequence[Spot]) -> tuple[Spot, ...]:
     """Return the spots that are on the string."""
     spots = {(at, place) for at, row in enumerate(rows) for place, _ in _pieces(row)}
     spots |= {(at, "row") for at in range(len(rows))}
-    return tuple(place for place in places if place in spots)
+    return tuple(spot for spot in places if spot in spots and spot[1] != _BEFORE)
 
 
-def _laid(rows: Sequence[StringRow], marks: Sequence[StringMark], size: int) -> Drawn:
-    pad = size // 4
-    arcs = [place for place, mark in enumerate(marks) if _at_side(mark)]
-    left = size * 5 // 4 + len(arcs) * (size // 4) if arcs else pad
+def _form(rows: Sequence[StringRow], parted: Sequence[bool] = ()) -> Form:
+    """Return the form of a string; without `parted` every row has its answers beside it."""
+    parted = tuple(parted) or (False,) * len(rows)
+    starts = tuple(at + sum(parted[:at]) for at in range(len(rows)))
+    return Form(starts, parted)
+
+
+def _parted(rows: Sequence[StringRow], marks: Sequence[StringMark], size: int, width: int) -> Drawn:
+    """Lay out the string with the answers of rows that are too wide under their problem."""
+    room = width - _margin(marks, size, _form(rows)) - size // 4
+    widths = [sum(_width(piece, size) for _, piece in _pieces(row)) for row in rows]
+    return _laid(rows, marks, size, _form(rows, [wide > room for wide in widths]))
+
+
+def _margin(marks: Sequence[StringMark], size: int, form: Form) -> int:
+    """Return the room at the left: for the arcs and dots of each noticing that has some there."""
+    at_side = sum(at_side(mark, form) for mark in marks)
+    return size * 5 // 4 + at_side * (size // 4) if at_side else size // 4
+
+
+def _laid(rows: Sequence[StringRow], marks: Sequence[StringMark], size: int, form: Form) -> Drawn:
+    pad, pitch = size // 4, _pitch(size)
+    left = _margin(marks, size, form)
     shapes: list[Shape] = []
-    spans: dict[Spot, _Span] = {}
+    spans: dict[Spot, Span] = {}
     width = left
     for place, row in enumerate(rows):
-        y = pad + digit_height(size) + place * (size * 14 // 10)
-        made, found, right = _row(row, (left, y), size)
+        y = pad + digit_height(size) + form.starts[place] * pitch
+        made, found, right = _row(row, (left, y), size, form.parted[place])
         shapes.extend(made)
         spans.update({(place, spot): span for spot, span in found.items()})
-        spans[place, "row"] = _Span(left, right, y)
+        spans[place, "row"] = Span(left, right, y)
         width = max(width, right)
-    shapes.extend(_marks(marks, spans, size))
-    height = 2 * pad + digit_height(size) + max(0, len(rows) - 1) * (size * 14 // 10) + size // 5
+    shapes.extend(marked(marks, spans, size, form))
+    height = 2 * pad + digit_height(size) + max(0, form.lines - 1) * pitch + size // 5
     return Drawn(width + pad, height, tuple(shapes))
 
 
+def _pitch(size: int) -> int:
+    """Return the distance between lines: room for rings and ties between them (our choice)."""
+    return size * 14 // 10
+
+
 def _row(
-    row: StringRow, at: tuple[int, int], size: int
-) -> tuple[list[Shape], dict[int | str, _Span], int]:
+    row: StringRow, at: tuple[int, int], size: int, parted: bool
+) -> tuple[list[Shape], dict[int | str, Span], int]:
     """Return the shapes of a row, where its numbers and answers are, and where it ends."""
     x, y = at
     shapes: list[Shape] = []
-    spans: dict[int | str, _Span] = {}
+    spans: dict[int | str, Span] = {}
+    right = x
     for place, piece in _pieces(row):
-        wide = size if piece == "" else text_width(piece, size)
-        if piece == "":
-            high = size * 9 // 10
-            top = y - (digit_height(size) + high) // 2
-            shapes.append(Box(x, top, wide, high, size // 10, False, stroke_of(size) * 2 // 3))
-        elif piece.strip():
-            lead = len(piece) - len(piece.lstrip())
-            shapes.append(
-                Label(x + text_width(" " * lead, size), y, size, Anchor.START, piece.strip())
-            )
+        if place == _BEFORE and parted:
+            x, y = at[0] + size // 2, y + _pitch(size)
+        wide = _width(piece, size)
+        shapes.extend(_piece(piece, (x, y), size))
         if place is not None:
-            spans[place] = _Span(x, x + wide, y)
+            spans[place] = Span(x, x + wide, y)
         x += wide
-    return shapes, spans, x
+        right = max(right, x)
+    return shapes, spans, right
+
+
+def _width(piece: str, size: int) -> int:
+    return text_width(piece, size) if piece else size
+
+
+def _piece(piece: str, at: tuple[int, int], size: int) -> list[Shape]:
+    """Return a piece of text from its left end on its baseline; an empty box for a blank."""
+    x, y = at
+    if piece == "":
+        high = size * 9 // 10
+        top = y - (digit_height(size) + high) // 2
+        return [Box(x, top, size, high, size // 10, False, stroke_of(size) * 2 // 3)]
+    if not piece.strip():
+        return []
+    lead = len(piece) - len(piece.lstrip())
+    x += text_width(" " * lead, size)
+    return [Label(x, y, size, Anchor.START, piece.strip())]
+
+
+_BEFORE = "before-answer"
+"""The place of what stands before the answers; nothing marks it."""
 
 
 def _pieces(row: StringRow) -> list[tuple[int | str | None, str]]:
@@ -144,7 +157,7 @@ def _pieces(row: StringRow) -> list[tuple[int | str | None, str]]:
         pieces.append((place, "" if isinstance(leaf, Blank) else printed))
     pieces.append((None, whole))
     if row.answers:
-        pieces.append((None, "    " if isinstance(row.problem, Equation) else " = "))
+        pieces.append((_BEFORE, "    " if isinstance(row.problem, Equation) else " = "))
         pieces.append(("answer", ", ".join(row.answers)))
     return [(place, piece) for place, piece in pieces if piece or place is not None]
 
@@ -159,100 +172,10 @@ def _row_text(row: StringRow) -> str:
     return "".join(piece or "_" for _, piece in _pieces(row)).strip()
 
 
-def _at_side(mark: StringMark) -> bool:
-    """Tell whether a noticing has something at the left side: a row's dot, or an arc."""
-    whole = any(spot == "row" for _, spot in mark.places)
-    far = any(abs(one[0] - other[0]) > 1 for one, other in pairwise(_in_order(mark.places)))
-    return whole or (mark.join and far)
-
-
-def _in_order(places: Sequence[Spot]) -> list[Spot]:
-    """Return spots by row, and in a row the whole row first, then numbers, then the answer."""
-    rank = {"row": -1, "answer": 10**6}
-
-    def order(spot: Spot) -> tuple[int, int]:
-        row, place = spot
-        return row, place if isinstance(place, int) else rank.get(place, 0)
-
-    return sorted(set(places), key=order)
-
-
-def _marks(marks: Sequence[StringMark], spans: _Spans, size: int) -> list[Shape]:
-    """Return the marks of all noticings, in the order noticed."""
-    shapes: list[Shape] = []
-    seen: dict[Spot, int] = {}
-    lanes = 0
-    for place, mark in enumerate(marks):
-        spots = _in_order(mark.places)
-        for spot in spots:
-            if spot[1] != "row":
-                shapes.extend(_number(spans[spot], seen.get(spot, 0) % 3, size))
-            seen[spot] = seen.get(spot, 0) + 1
-        shapes.extend(_joins(mark, spots, spans, (place, lanes, size)))
-        lanes += _at_side(mark)
-    return shapes
-
-
-def _number(span: _Span, layer: int, size: int) -> list[Shape]:
-    """Return a ring round a number; for a second noticing a line under it, for a third two."""
-    stroke, pad = stroke_of(size), size // 7
-    if layer == 0:
-        top = span.y - digit_height(size) - pad
-        wide, high = span.right - span.left + 2 * pad, digit_height(size) + 2 * pad
-        return [Box(span.left - pad, top, wide, high, high // 3, False, stroke)]
-    first = span.y + pad + 2 * stroke
-    return [
-        Line(span.left, first + at * 2 * stroke, span.right, first + at * 2 * stroke, stroke)
-        for at in range(layer)
-    ]
-
-
-def _joins(
-    mark: StringMark, spots: list[Spot], spans: _Spans, layer: tuple[int, int, int]
-) -> list[Shape]:
-    """Return the ties between the spots of one noticing, and the dots of its rows."""
-    place, lane, size = layer
-    pad, shift = size // 7, (place % 3 - 1) * (size // 10)
-    shapes: list[Shape] = []
-    side = {row for row, spot in spots if spot == "row"}
-    for one, other in pairwise(spots) if mark.join else ():
-        first, second = spans[one], spans[other]
-        if "row" in (one[1], other[1]) or other[0] - one[0] > 1:
-            if one[0] != other[0]:
-                side |= {one[0], other[0]}
-                shapes.append(_arc(spans, (one[0], other[0]), lane, size))
-        elif one[0] == other[0]:
-            low = first.y + pad
-            deep = low + size // 4
-            ends = first.middle + shift, second.middle + shift
-            path = f"M{ends[0]} {low}Q{ends[0]} {deep} {ends[0] + pad} {deep}H{ends[1] - pad}"
-            shapes.append(Path(f"{path}Q{ends[1]} {deep} {ends[1]} {low}", stroke_of(size)))
-        else:
-            top, bottom = first.y + pad, second.y - digit_height(size) - pad
-            ends = first.middle + shift, second.middle + shift
-            shapes.append(Line(ends[0], top, ends[1], bottom, stroke_of(size)))
-    points = (_side_point(spans[row, "row"], lane, size) for row in sorted(side))
-    shapes.extend(Dot(*point, size // 12) for point in points)
-    return shapes
-
-
-def _side_point(row: _Span, lane: int, size: int) -> tuple[int, int]:
-    """Return where a noticing touches a row at its left; each noticing has a lane of its own."""
-    up = digit_height(size) * (4 + lane % 3 * 2) // 12
-    return row.left - size // 4 - lane * (size // 4), row.y - up
-
-
-def _arc(spans: _Spans, rows: tuple[int, int], lane: int, size: int) -> Path:
-    x1, y1 = _side_point(spans[rows[0], "row"], lane, size)
-    x2, y2 = _side_point(spans[rows[1], "row"], lane, size)
-    out = x1 - size
-    return Path(f"M{x1} {y1}C{out} {y1} {out} {y2} {x2} {y2}", stroke_of(size))
-
-
-def _marked(rows: Sequence[StringRow], mark: StringMark, lang: Language) -> str:
+def _noticed(rows: Sequence[StringRow], mark: StringMark, lang: Language) -> str:
     """Return one noticing in words."""
     said: list[str] = []
-    for row, spot in _in_order(mark.places):
+    for row, spot in in_order(mark.places):
         if spot == "row":
             said.append(phrase(lang, "row", row=row + 1))
             continue
