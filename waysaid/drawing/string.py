@@ -76,8 +76,8 @@ def _parted(rows: Sequence[StringRow], marks: Sequence[StringMark], size: int, w
 
 def _margin(marks: Sequence[StringMark], size: int, form: Form) -> int:
     """Return the room at the left: for the arcs and dots of each noticing that has some there."""
-    at_side = sum(at_side(mark, form) for mark in marks)
-    return size * 5 // 4 + at_side * (size // 4) if at_side else size // 4
+    lanes = sum(at_side(mark, form) for mark in marks)
+    return size * 5 // 4 + lanes * (size // 4) if lanes else size // 4
 
 
 def _laid(rows: Sequence[StringRow], marks: Sequence[StringMark], size: int, form: Form) -> Drawn:
@@ -131,9 +131,9 @@ def _piece(piece: str, at: tuple[int, int], size: int) -> list[Shape]:
     """Return a piece of text from its left end on its baseline; an empty box for a blank."""
     x, y = at
     if piece == "":
-        high = size * 9 // 10
-        top = y - (digit_height(size) + high) // 2
-        return [Box(x, top, size, high, size // 10, False, stroke_of(size) * 2 // 3)]
+        side, inset = size * 8 // 10, size // 10
+        top = y - (digit_height(size) + side) // 2
+        return [Box(x + inset, top, side, side, inset, False, stroke_of(size) * 2 // 3)]
     if not piece.strip():
         return []
     lead = len(piece) - len(piece.lstrip())
