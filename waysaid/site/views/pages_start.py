@@ -31,7 +31,9 @@ def start_page(request: HttpRequest) -> HttpResponse:
             raise RefusalError(400, sentence) from None
         return _page(request, school_class, sentence)
     if wants_json(request):
-        return JsonResponse({"desk": f"/talks/{talk.pk}/desk", "board": f"/board/{talk.board_token}"})
+        return JsonResponse(
+            {"desk": f"/talks/{talk.pk}/desk", "board": f"/board/{talk.board_token}"}
+        )
     return redirect("desk", talk_id=talk.pk)
 
 

@@ -1,0 +1,108 @@
+"""Take away what is kept of a child, a talk or a class; and give all of it to who asks.
+
+What is taken away is gone from this machine's data. Copies made before still hold it.
+"""
+
+from typing import Any
+
+from django.db import connection, transaction
+
+from waysaid.site.models import Child, EventRow, Plan, SchoolClass, Talk
+from waysaid.site.record import forget_all
+
+
+def forget_child(child: Child, *, said_too: bool) -> None:
+    """Take a child off the list for good; what was said stays nameless, or goes too.
+
+    Events are changed nowhere else: here the name's id goes out of each of them.
+    """
+    with transaction.atomic():
+        own = EventRow.objects.filter(talk__school_class=child.school_class_id)
+        for row in own.filter(body__child=child.key):
+            if said_too:
+                row.delete()
+            else:
+                row.body = {**row.body, "child": None}
+                row.save(update_fields=["body"])
+        child.delete()
+    _after()
+
+
+def forget_talks(talks: list[Talk]) -> None:
+    """Take talks away with everything in them."""
+    with transaction.atomic():
+        Talk.objects.filter(pk__in=[talk.pk for talk in talks]).delete()
+    _after()
+
+
+def forget_class(school_class: SchoolClass) -> None:
+    """Take a class away: names, plans, talks, pictures."""
+    with transaction.atomic():
+        school_class.delete()
+    _after()
+
+
+def _after() -> None:
+    """Forget what is at hand, and have SQLite write its file anew without what is gone."""
+    forget_all()
+    if connection.vendor == "sqlite" and not connection.in_atomic_block:
+        with connection.cursor() as cursor:
+            cursor.execute("VACUUM")
+            cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+
+
+def class_record(school_class: SchoolClass) -> dict[str, Any]:
+    """Return everything that is kept of a class, as JSON values; pictures by their sizes alone."""
+    return {
+        "class": {
+            "name": school_class.name,
+            "desk_language": school_class.desk_language,
+            "board_language": school_class.board_language,
+            "signals": school_class.signals,
+            "norms": school_class.norms,
+            "starters": school_class.starters,
+            "made_at": school_class.made_at.isoformat(),
+        },
+        "children": [
+            {"id": child.key, "name": child.name, "order": child.order, "active": child.active}
+            for child in school_class.children.all()
+        ],
+        "pictures": [
+            {"id": each.pk, "kind": each.kind, "width": each.width, "height": each.height}
+            for each in school_class.pictures.defer("content")
+        ],
+        "plans": [_plan(plan) for plan in school_class.plans.all()],
+        "talks": [_talk(talk) for talk in school_class.talks.order_by("made_at", "pk")],
+    }
+
+
+def _plan(plan: Plan) -> dict[str, Any]:
+    return {
+        "id": plan.pk,
+        "title": plan.title,
+        "problems": plan.problems,
+        "questions": plan.questions,
+        "starter": plan.starter,
+        "made_for": plan.made_for.isoformat() if plan.made_for else None,
+        "made_at": plan.made_at.isoformat(),
+    }
+
+
+def _talk(talk: Talk) -> dict[str, Any]:
+    return {
+        "id": talk.pk,
+        "title": talk.title,
+        "plan": talk.plan_id,
+        "made_at": talk.made_at.isoformat(),
+        "closed_at": talk.closed_at.isoformat() if talk.closed_at else None,
+        "events": [
+            {
+                "order": row.order,
+                "client": row.client,
+                "sequence": row.sequence,
+                "received_at": row.received_at.isoformat(),
+                **row.body,
+            }
+            for row in talk.events.order_by("order")
+        ],
+    }

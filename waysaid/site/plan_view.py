@@ -1,0 +1,160 @@
+"""What a plan shows before the talk: the ways to expect, their drawings, slips, links."""
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from django.utils.translation import gettext as _
+from django.utils.translation import ngettext
+
+from waysaid.drawing import Frame, Picture, Scene, Telling, draw, lines, suits
+from waysaid.number import Language, NoValue, Problem, number_text, parse, say
+from waysaid.site.chips import foreseen
+from waysaid.site.models import Plan
+from waysaid.site.planning import Row, focus_of_plan, largest, problems_of
+from waysaid.site.talk_rows import printed
+from waysaid.slips import expected, slip_note
+from waysaid.strings import links, link_question, link_says
+from waysaid.ways import Way, family_name
+
+SMALL = Frame(1500, 620, 55)
+"""A small drawing, in the drawing's own units."""
+PICTURES = (
+    Picture.NUMBER_LINE,
+    Picture.NUMBER_BOND,
+    Picture.PLACE_VALUE,
+    Picture.TEN_FRAME,
+    Picture.BAR,
+)
+"""Which drawing a foreseen way gets: the first that suits."""
+MOST_WAYS = 8
+MOST_SLIPS = 4
+FAMILIES_NAMED = 3
+MINUTES_EACH, MINUTES_ROUND = 2, 2
+"""Minutes for a problem, and for beginning and end: common practice, no source."""
+ROUND_SIZES = (10, 20, 100, 1000)
+
+
+@dataclass(frozen=True, slots=True)
+class WayShown:
+    """A foreseen way: its family's name, its equations and a drawing if one suits it."""
+
+    name: str
+    lines: tuple[str, ...]
+    scene: Scene | None
+
+
+@dataclass(frozen=True, slots=True)
+class SlipShown:
+    """An answer that may be heard, and what may lie behind it."""
+
+    wrong: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class RowShown:
+    """A problem of a plan, with what to expect of it."""
+
+    id: str
+    text: str
+    shown: str
+    spoken: str
+    why: str
+    locked: bool
+    families: tuple[str, ...]
+    ways: tuple[WayShown, ...]
+    slips: tuple[SlipShown, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class LinkShown:
+    """A link of a plan: the problems it joins, what it says, and a question that leads to it."""
+
+    between: str
+    says: str
+    question: str
+
+
+def rows_shown(rows: list[Row], language: Language) -> list[RowShown]:
+    """Return the rows of a plan as its page shows them."""
+    return [_row(row, language) for row in rows]
+
+
+def _row(row: Row, language: Language) -> RowShown:
+    problem_text = str(row["text"])
+    told = ways_shown(problem_text, language)
+    return RowShown(
+        id=str(row["id"]),
+        text=problem_text,
+        shown=printed(problem_text),
+        spoken=say(parse(problem_text), language),
+        why=str(row.get("why") or ""),
+        locked=bool(row.get("locked")),
+        families=tuple(dict.fromkeys(way.name for way in told))[:FAMILIES_NAMED],
+        ways=told,
+        slips=slips_shown(problem_text, language),
+    )
+
+
+@lru_cache(maxsize=512)
+def ways_shown(problem_text: str, language: Language) -> tuple[WayShown, ...]:
+    """Return the ways one may hear, one of each family first."""
+    problem = parse(problem_text)
+    return tuple(_way(problem, way, language) for way in foreseen(problem_text)[:MOST_WAYS])
+
+
+def _way(problem: Problem, way: Way, language: Language) -> WayShown:
+    telling = Telling(problem, way.steps, (), way.answer)
+    picture = next((each for each in PICTURES if suits(each, telling)), None)
+    scene = draw(picture, telling, SMALL, language) if picture is not None else None
+    return WayShown(family_name(way.family, language), lines(telling), scene)
+
+
+@lru_cache(maxsize=512)
+def slips_shown(problem_text: str, language: Language) -> tuple[SlipShown, ...]:
+    """Return the likeliest slips, one for each wrong answer."""
+    found: dict[str, SlipShown] = {}
+    for slip in expected(parse(problem_text)):
+        wrong = number_text(slip.wrong)
+        found.setdefault(wrong, SlipShown(wrong, slip_note(slip, language)))
+    return tuple(found.values())[:MOST_SLIPS]
+
+
+def links_shown(rows: list[Row], language: Language) -> list[LinkShown]:
+    """Return what connects the problems of a plan."""
+    problems = problems_of(rows)
+    if len(problems) != len(rows):
+        return []
+    try:
+        found = links(problems)
+    except NoValue:
+        return []
+    names = [printed(str(row["text"])) for row in rows]
+    return [
+        LinkShown(
+            " · ".join(names[at] for at in link.between),
+            link_says(link, language),
+            link_question(link, language),
+        )
+        for link in found
+    ]
+
+
+def summary(plan: Plan, language: Language) -> list[str]:
+    """Return a plan in a few words: what pays off, how large, how many, how long."""
+    problems = problems_of(plan.problems)
+    if not problems:
+        return []
+    focus = focus_of_plan(plan)
+    top = largest(problems)
+    size = next((each for each in ROUND_SIZES if top <= each), top)
+    many = len(problems)
+    minutes = MINUTES_EACH * many + MINUTES_ROUND
+    parts = [family_name(focus, language)] if focus is not None else []
+    parts.append(_("to %(size)s") % {"size": size})
+    parts.append(ngettext("%(many)s problem", "%(many)s problems", many) % {"many": many})
+    parts.append(
+        ngettext("about %(minutes)s minute", "about %(minutes)s minutes", minutes)
+        % {"minutes": minutes}
+    )
+    return parts

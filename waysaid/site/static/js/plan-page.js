@@ -1,0 +1,66 @@
+/** A plan that saves itself while it is worked on, and whose rows can be dragged. */
+
+const form = /** @type {HTMLFormElement} */ (document.getElementById("plan"));
+const said = form.querySelector("[data-part=saved]");
+const wrong = document.getElementById("wrong");
+
+/** @param {string} what the button this stands for */
+async function send(what) {
+  const body = new FormData(form);
+  body.delete("more");
+  body.set("do", what);
+  try {
+    const response = await fetch(form.action, {
+      method: "POST",
+      headers: { Accept: "application/json" },
+      body,
+    });
+    const answer = await response.json();
+    tell(response.ok ? "" : answer.error);
+    return response.ok;
+  } catch {
+    tell(said?.getAttribute("data-not-saved") ?? "");
+    return false;
+  }
+}
+
+/** @param {string} error */
+function tell(error) {
+  if (said) said.textContent = error || (said.getAttribute("data-saved") ?? "");
+  if (!error) wrong?.remove();
+}
+
+form.addEventListener("change", (event) => {
+  const field = /** @type {HTMLElement} */ (event.target);
+  if (!field.hasAttribute("data-no-autosave")) send("save");
+});
+
+/** @type {HTMLElement | null} */
+let dragged = null;
+const rows = () => /** @type {HTMLElement[]} */ ([...form.querySelectorAll("[data-row]")]);
+
+const clear = () => rows().forEach((row) => row.classList.remove("over", "dragged"));
+
+for (const row of rows()) {
+  if (row.classList.contains("opened")) continue;
+  row.draggable = true;
+  row.addEventListener("dragstart", () => {
+    dragged = row;
+    row.classList.add("dragged");
+  });
+  row.addEventListener("dragend", clear);
+  row.addEventListener("dragover", (event) => {
+    if (!dragged || dragged === row) return;
+    event.preventDefault();
+    clear();
+    row.classList.add("over");
+  });
+  row.addEventListener("drop", async (event) => {
+    event.preventDefault();
+    clear();
+    if (!dragged || dragged === row) return;
+    row.before(dragged);
+    const order = rows().map((each) => each.dataset.row);
+    if (await send(`order:${order.join(",")}`)) location.reload();
+  });
+}

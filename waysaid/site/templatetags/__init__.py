@@ -1,0 +1,1 @@
+"""Filters that our templates use."""

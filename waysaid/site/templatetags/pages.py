@@ -1,0 +1,51 @@
+"""Filters: days and numbers as a language writes them (CLDR, through Babel), and drawings."""
+
+from datetime import date, datetime
+
+from babel.dates import format_date
+from babel.numbers import format_decimal
+from django import template
+from django.utils import timezone
+from django.utils.safestring import SafeString, mark_safe
+from django.utils.translation import get_language
+
+from waysaid.drawing import Scene, svg
+from waysaid.site.talk_rows import printed
+
+register = template.Library()
+
+DAYS = {
+    "en": ("EEEE d MMMM", "EEEE d MMMM y"),
+    "es": ("EEEE d 'de' MMMM", "EEEE d 'de' MMMM 'de' y"),
+}
+"""A day of this year, and one of another year."""
+
+
+@register.filter
+def day(moment: date | datetime | None, language: str | None = None) -> str:
+    """Return a day as people say it: Thursday 25 November; with the year if it is not this one."""
+    if moment is None:
+        return ""
+    when = timezone.localtime(moment).date() if isinstance(moment, datetime) else moment
+    speaks = (language or get_language() or "en")[:2]
+    near, far = DAYS.get(speaks, DAYS["en"])
+    pattern = near if when.year == timezone.localdate().year else far
+    return format_date(when, pattern, locale=speaks)
+
+
+@register.filter
+def number(value: int) -> str:
+    """Return a count as the language groups its digits."""
+    return format_decimal(value, locale=(get_language() or "en")[:2])
+
+
+@register.filter
+def problem(text: str) -> str:
+    """Return a problem, kept as plain text, as a screen shows it."""
+    return printed(text)
+
+
+@register.filter
+def drawn(scene: Scene) -> SafeString:
+    """Return a scene as SVG; `svg` escapes every text in it."""
+    return mark_safe(svg(scene))

@@ -1,0 +1,120 @@
+"""Look back: the past talks, one as it stood step by step, its chart, and going on with it."""
+
+from django.http import HttpRequest, HttpResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.utils.text import slugify
+from django.views.decorators.http import require_http_methods, require_POST, require_safe
+
+from waysaid.paper import Names, Size, chart_of, chart_pdf
+from waysaid.site.broadcast import tell
+from waysaid.site.erasing import forget_talks
+from waysaid.site.look_back import WIDE, state_after, steps_shown, with_scenes
+from waysaid.site.models import Talk, new_token
+from waysaid.site.record import Sent, append, at_hand
+from waysaid.site.talk_rows import rows_of
+from waysaid.site.templatetags.pages import day
+from waysaid.site.views.guards import current_class, teacher_of, teachers_own
+from waysaid.site.wall import wall_of
+from waysaid.talk import Phase, State, board_view, body_from_json
+
+PAGE = 30
+CLIENT_LETTERS = 16
+
+
+@require_safe
+@teachers_own
+def talks_page(request: HttpRequest) -> HttpResponse:
+    """Show the talks of the class, the newest first."""
+    school_class = current_class(request)
+    if school_class is None:
+        return redirect("welcome")
+    asked = request.GET.get("page", "")
+    page = max(1, int(asked)) if asked.isdigit() and len(asked) < 6 else 1
+    talks = list(school_class.talks.all()[(page - 1) * PAGE : page * PAGE + 1])
+    context = {
+        "here": "back",
+        "school_class": school_class,
+        "rows": rows_of(talks[:PAGE]),
+        "newer": page - 1 if page > 1 else None,
+        "older": page + 1 if len(talks) > PAGE else None,
+    }
+    return render(request, "waysaid/talks.html", context)
+
+
+@require_safe
+@teachers_own
+def back_page(request: HttpRequest, talk_id: int) -> HttpResponse:
+    """Show a talk as it stood after one of its steps; after the last if none is named."""
+    talk = own_talk(request, talk_id)
+    kept = at_hand(talk.pk)
+    with kept.lock:
+        records = tuple(kept.records)
+    wall = wall_of(talk, "/class/picture")
+    steps = steps_shown(records, wall.names)
+    step = _step(request.GET.get("step", ""), len(records))
+    board = with_scenes(board_view(state_after(records, step), wall, WIDE))
+    context = {
+        "here": "back",
+        "talk": talk,
+        "state": kept.state,
+        "steps": steps,
+        "step": step,
+        "now": steps[step - 1] if steps else None,
+        "last": len(records),
+        "board": board,
+        "phase": Phase(board["phase"]).value,
+        "sizes": list(Size),
+    }
+    return render(request, "waysaid/back.html", context)
+
+
+@require_safe
+@teachers_own
+def chart(request: HttpRequest, talk_id: int) -> HttpResponse:
+    """Return the chart of a talk as a PDF, on the paper asked for, with names or without."""
+    talk = own_talk(request, talk_id)
+    state: State = at_hand(talk.pk).state
+    asked = request.GET.get("size", Size.A4.value)
+    size = Size(asked) if asked in list(Size) else Size.A4
+    children = talk.school_class.children.all()
+    names = {each.key: each.name for each in children} if request.GET.get("names") else {}
+    subtitle = f"{talk.school_class.name} · {day(talk.made_at, state.board_language)}"
+    made = chart_pdf(chart_of(state, Names(names), subtitle), size)
+    response = HttpResponse(made, content_type="application/pdf")
+    name = f"{slugify(state.title) or 'talk'}-{size.value}.pdf"
+    response.headers["Content-Disposition"] = f'inline; filename="{name}"'
+    return response
+
+
+@require_POST
+@teachers_own
+def resume(request: HttpRequest, talk_id: int) -> HttpResponse:
+    """Go on with a talk that was paused or ended; go to its desk."""
+    talk = own_talk(request, talk_id)
+    state = at_hand(talk.pk).state
+    if state.paused or state.closed:
+        client = f"page-{new_token()[:CLIENT_LETTERS]}"
+        append(talk.pk, client, [Sent(1, body_from_json({"kind": "resumed"}))])
+        tell(talk.pk)
+    return redirect("desk", talk_id=talk.pk)
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@teachers_own
+def forget_talk(request: HttpRequest, talk_id: int) -> HttpResponse:
+    """Ask, then take a talk away for good."""
+    talk = own_talk(request, talk_id)
+    if request.method == "POST":
+        forget_talks([talk])
+        return redirect("talks")
+    return render(request, "waysaid/forget_talk.html", {"here": "back", "talk": talk})
+
+
+def own_talk(request: HttpRequest, talk_id: int) -> Talk:
+    """Return a talk of the teacher's own; another's is as good as not there."""
+    talks = Talk.objects.select_related("school_class")
+    return get_object_or_404(talks, pk=talk_id, school_class__owner=teacher_of(request))
+
+
+def _step(asked: str, last: int) -> int:
+    return min(max(int(asked), 1), last) if asked.isdigit() and len(asked) < 9 else last

@@ -1,0 +1,238 @@
+"""The plans: a list, one to work on, one to print."""
+
+from datetime import date
+
+from django.http import HttpRequest, HttpResponse, JsonResponse
+from django.shortcuts import get_object_or_404, redirect, render
+from django.urls import reverse
+from django.utils import timezone
+from django.utils.translation import gettext as _
+from django.views.decorators.http import require_http_methods, require_POST, require_safe
+
+from waysaid.number import Language, Unreadable, parse, text
+from waysaid.site.models import Plan, SchoolClass
+from waysaid.site.plan_view import links_shown, rows_shown, summary
+from waysaid.site.planning import (
+    LONGEST_WHY,
+    MOST_PROBLEMS,
+    UnreadableLineError,
+    another,
+    in_order,
+    moved,
+    rows_typed,
+    starter_named,
+    take_string,
+)
+from waysaid.site.refusal import RefusalError, not_here
+from waysaid.site.talks import todays_title
+from waysaid.site.views.failures import wants_json
+from waysaid.site.views.guards import current_class, teacher_of, teachers_own
+from waysaid.strings import starter_text
+
+MOST_QUESTIONS = 12
+LONGEST_QUESTION = 200
+MOST_TYPED = 2000
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@teachers_own
+def plans_page(request: HttpRequest) -> HttpResponse:
+    """Show the plans; make one from problems typed one a line."""
+    school_class = current_class(request)
+    if school_class is None:
+        return redirect("welcome")
+    if request.method != "POST":
+        return _list(request, school_class)
+    typed = request.POST.get("problems", "")[:MOST_TYPED]
+    try:
+        rows = rows_typed(typed)
+    except UnreadableLineError as error:
+        return _list(request, school_class, _line(error, school_class))
+    if not rows:
+        return _list(request, school_class, _("Type at least one problem, such as 39 + 27."))
+    if len(rows) > MOST_PROBLEMS:
+        return _list(request, school_class, _most())
+    title = " ".join(request.POST.get("title", "").split())[:120] or todays_title(school_class)
+    plan = Plan.objects.create(school_class=school_class, title=title, problems=rows)
+    return redirect("plan", plan_id=plan.pk)
+
+
+@require_http_methods(["GET", "HEAD", "POST"])
+@teachers_own
+def plan_page(request: HttpRequest, plan_id: int) -> HttpResponse:
+    """Show a plan; take what was changed in it, then do what the button says."""
+    plan = own_plan(request, plan_id)
+    if request.method != "POST":
+        return _plan(request, plan)
+    opened = request.POST.get("open", "")
+    try:
+        opened = _take(request, plan, opened)
+    except UnreadableLineError as error:
+        return _refused(request, plan, _line(error, plan.school_class))
+    except Unreadable as error:
+        return _refused(request, plan, error.sentence(_language(plan)))
+    plan.save()
+    if wants_json(request):
+        return JsonResponse({"saved": True})
+    address = reverse("plan", args=[plan.pk])
+    return redirect(f"{address}?open={opened}#row-{opened}" if opened else address)
+
+
+@require_POST
+@teachers_own
+def remove_plan(request: HttpRequest, plan_id: int) -> HttpResponse:
+    """Take a plan away; talks that were on it stay."""
+    own_plan(request, plan_id).delete()
+    return redirect("plans")
+
+
+@require_safe
+@teachers_own
+def print_plan(request: HttpRequest, plan_id: int) -> HttpResponse:
+    """Show a whole plan, every way and drawing with it, to be printed."""
+    plan = own_plan(request, plan_id)
+    return render(request, "waysaid/plan_print.html", _shown(plan))
+
+
+def own_plan(request: HttpRequest, plan_id: int) -> Plan:
+    """Return a plan of the teacher's own; another's is as good as not there."""
+    plans = Plan.objects.select_related("school_class")
+    return get_object_or_404(plans, pk=plan_id, school_class__owner=teacher_of(request))
+
+
+def _language(plan: Plan) -> Language:
+    return Language(plan.school_class.desk_language)
+
+
+def _line(error: UnreadableLineError, school_class: SchoolClass) -> str:
+    sentence = error.problem.sentence(Language(school_class.desk_language))
+    return _("Line %(line)s: %(sentence)s") % {"line": error.line, "sentence": sentence}
+
+
+def _most() -> str:
+    return _("A plan has at most %(most)s problems.") % {"most": MOST_PROBLEMS}
+
+
+def _take(request: HttpRequest, plan: Plan, opened: str) -> str:
+    """Take what was typed, do what the button says; return the id of the row to open.
+
+    Raises `Unreadable` or `UnreadableLineError`; the plan is not saved then.
+    """
+    given = request.POST
+    what, _sep, which = given.get("do", "save").partition(":")
+    for row in plan.problems:
+        if f"text-{row['id']}" in given and not (what == "remove" and which == row["id"]):
+            row["text"] = text(parse(given[f"text-{row['id']}"].strip()))
+            row["why"] = " ".join(given.get(f"why-{row['id']}", "").split())[:LONGEST_WHY]
+    if "title" in given:
+        _take_head(request, plan)
+    _take_more(plan, given.get("more", "")[:MOST_TYPED])
+    return _do(request, plan, (what, which), opened)
+
+
+def _take_head(request: HttpRequest, plan: Plan) -> None:
+    given = request.POST
+    plan.title = " ".join(given["title"].split())[:120] or plan.title
+    lines = [" ".join(line.split())[:LONGEST_QUESTION] for line in given["questions"].splitlines()]
+    plan.questions = [line for line in lines if line][:MOST_QUESTIONS]
+    try:
+        plan.made_for = date.fromisoformat(given.get("made_for", ""))
+    except ValueError:
+        plan.made_for = None
+
+
+def _take_more(plan: Plan, typed: str) -> None:
+    added = rows_typed(typed)
+    if len(plan.problems) + len(added) > MOST_PROBLEMS:
+        raise RefusalError(400, _most())
+    plan.problems = [*plan.problems, *added]
+
+
+def _do(request: HttpRequest, plan: Plan, button: tuple[str, str], opened: str) -> str:
+    what, which = button
+    match what:
+        case "open":
+            return which
+        case "close":
+            return ""
+        case "lock":
+            for row in plan.problems:
+                row["locked"] = bool(row.get("locked")) ^ (row["id"] == which)
+        case "up" | "down":
+            plan.problems = moved(plan.problems, which, -1 if what == "up" else 1)
+            return which
+        case "order":
+            plan.problems = in_order(plan.problems, which.split(","))
+        case "remove":
+            _keep_before(request, plan)
+            plan.problems = [row for row in plan.problems if row["id"] != which]
+        case "another":
+            starter = another(plan)
+            if starter is not None:
+                _keep_before(request, plan)
+                take_string(plan, starter)
+            return ""
+        case "back":
+            _go_back(request, plan)
+    return opened if any(row["id"] == opened for row in plan.problems) else ""
+
+
+def _keep_before(request: HttpRequest, plan: Plan) -> None:
+    """Keep the plan as it was, so that one button brings it back."""
+    kept = [plan.pk, plan.title, plan.problems, plan.questions, plan.starter]
+    request.session["plan-before"] = kept
+
+
+def _go_back(request: HttpRequest, plan: Plan) -> None:
+    kept = request.session.pop("plan-before", None)
+    if kept and kept[0] == plan.pk:
+        plan.title, plan.problems, plan.questions, plan.starter = kept[1:]
+
+
+def _refused(request: HttpRequest, plan: Plan, sentence: str) -> HttpResponse:
+    if wants_json(request):
+        return JsonResponse({"error": sentence}, status=400)
+    return _plan(request, own_plan(request, plan.pk), sentence)
+
+
+def _list(request: HttpRequest, school_class: SchoolClass, error: str = "") -> HttpResponse:
+    context = {
+        "here": "plans",
+        "school_class": school_class,
+        "plans": school_class.plans.prefetch_related("talks"),
+        "typed": request.POST,
+        "error": error,
+    }
+    return render(request, "waysaid/plans.html", context, status=400 if error else 200)
+
+
+def _shown(plan: Plan) -> dict[str, object]:
+    language = _language(plan)
+    starter = starter_named(plan.starter)
+    return {
+        "here": "plans",
+        "plan": plan,
+        "rows": rows_shown(plan.problems, language),
+        "links": links_shown(plan.problems, language),
+        "summary": summary(plan, language),
+        "purpose": starter_text(starter, language).purpose if starter else "",
+        "questions": "\n".join(str(each) for each in plan.questions),
+    }
+
+
+def _plan(request: HttpRequest, plan: Plan, error: str = "") -> HttpResponse:
+    if plan.school_class.owner != request.user:
+        raise not_here()
+    before = request.session.get("plan-before")
+    opened = request.POST.get("open") or request.GET.get("open", "")
+    context = {
+        **_shown(plan),
+        "today": timezone.localdate(),
+        "opened": opened,
+        "typed": request.POST,
+        "typed_text": request.POST.get(f"text-{opened}"),
+        "typed_why": request.POST.get(f"why-{opened}"),
+        "can_go_back": bool(before) and before[0] == plan.pk,
+        "error": error,
+    }
+    return render(request, "waysaid/plan.html", context, status=400 if error else 200)
