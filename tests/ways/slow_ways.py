@@ -93,6 +93,7 @@ def adjusts(left: int, right: int) -> set[str]:
                 continue
             round_one = (other if more else one) % 10 == 0
             near = _near_above(over or more, right if more else left)
+            near = near and over < right and more < left
             ends = left % 10 and right % 10 and (one + other) % 10 == 0
             if (round_one and near) or (ends and over + more <= 2):
                 found.add(f"{one} + {other} = {one + other}; {_mend(one + other, over + more)}")

@@ -20,6 +20,7 @@ from waysaid.ways.add import near_double as add_near_double
 from waysaid.ways.add import split as add_split
 from waysaid.ways.add import split_then_jump as add_split_then_jump
 from waysaid.ways.missing import add_up as missing_add_up
+from waysaid.ways.missing import counting as missing_counting
 from waysaid.ways.missing import own_fact as missing_own_fact
 from waysaid.ways.plan import Plan
 from waysaid.ways.several import adjust as several_adjust
@@ -69,6 +70,7 @@ CATALOGUE: tuple[
     Maker(Family.THINK_ADD, Difference, take_think_add.plans),
     Maker(Family.COUNTING, Sum, add_counting.plans),
     Maker(Family.COUNTING, Difference, take_counting.plans),
+    Maker(Family.COUNTING, Missing, missing_counting.plans),
     Maker(Family.JUMP, Sum, add_jump.plans),
     Maker(Family.JUMP, Difference, take_jump.plans),
     Maker(Family.PARTNERS, Several, several_partners.plans),

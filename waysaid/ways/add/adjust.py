@@ -17,9 +17,11 @@ def plans(problem: Sum) -> Iterator[Plan]:
     """Yield the ways that go over with either number, or to a friendly number for both."""
     left, right = problem.left, problem.right
     for friendly, over in friendly_above(right):
-        yield f"second-to-{friendly}", _mended(left, friendly, -over)
+        if over < left:
+            yield f"second-to-{friendly}", _mended(left, friendly, -over)
     for friendly, over in friendly_above(left):
-        yield f"first-to-{friendly}", _mended(friendly, right, -over)
+        if over < right:
+            yield f"first-to-{friendly}", _mended(friendly, right, -over)
     yield from _both(left, right)
     yield from _friendly_total(left, right)
 

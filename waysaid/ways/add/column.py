@@ -31,4 +31,5 @@ def plans(problem: Sum) -> Iterator[Plan]:
     shown = tuple(part for part in reversed(kept) if part)
     if len(shown) > 1:
         moves.append(joined(Kind.JOIN, *shown))
-    yield "with-carrying", tuple(moves)
+    if len(moves) > 1:
+        yield "with-carrying", tuple(moves)

@@ -10,6 +10,8 @@ from waysaid.ways.step import Kind
 
 SMALL = 30
 """The largest total for which a child would start from the largest number; our choice."""
+EASY = 20
+"""The largest sum a child would make of the last two for no other reason; our choice."""
 CLOSE = 10
 """How close a number taken is to one added for them to be paired; our choice."""
 
@@ -24,6 +26,9 @@ def plans(problem: Several) -> Iterator[Plan]:
             yield from _pair_first(terms, pair, rest)
             if len(rest) == 2 and _go_together(*rest):
                 yield from _two_pairs((first, second), (rest[0], rest[1]))
+    if len(terms) == 3 and min(terms) > 0 and sum(terms[1:]) <= EASY:
+        together = terms[1] + terms[2]
+        yield "last-two-first", (_pair(terms[1], terms[2]), *_put_together(terms[0], together))
     largest_first = tuple(sorted(terms, reverse=True))
     if min(terms) > 0 and sum(terms) <= SMALL and largest_first != terms:
         yield "largest-first", hops(*largest_first)

@@ -16,7 +16,7 @@ def plans(problem: Difference) -> Iterator[Plan]:
     """Yield the ways that take too much, start from a friendly number, or do both."""
     whole, part = problem.whole, problem.part
     for friendly, over in friendly_above(part):
-        if friendly <= whole:
+        if friendly < whole:
             yield f"part-to-{friendly}", _mended(whole, friendly, over)
     yield from _from_friendly(whole, part)
     yield from _both(whole, part)
@@ -29,9 +29,9 @@ def _mended(whole: int, part: int, *mends: int) -> Moves:
 
 def _from_friendly(whole: int, part: int) -> Iterator[Plan]:
     """Start from a friendly whole instead: 63 - 28 as 60 - 28, and 3 more."""
-    for unit in (10, 100):
+    for unit, most in ((10, 3), (100, 10)):
         change = near_friendly(whole, unit)
-        if change and whole + change > part and part % unit:
+        if 0 < abs(change) < part < whole + change and abs(change) <= most and part % unit:
             yield f"whole-to-{whole + change}", _mended(whole + change, part, -change)
 
 
