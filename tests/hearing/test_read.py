@@ -210,6 +210,15 @@ HEARD = [
         "37",
         "add-up",
     ),
+    # Equal addends taken together.
+    (
+        "19 + 21 + 20",
+        "3x20=60",
+        ["3 x 20 = 60"],
+        "60",
+        "adjust",
+    ),
+    ("16 + 17 + 24", "3×20=60-3=57", ["3 x 20 = 60", "60 - 3 = 57"], "57", "adjust"),
     # Counting: the sign and the one are what nobody says.
     (
         "7 + 3",
@@ -259,7 +268,9 @@ WORDS = [
     "I just know it",
     "thirty seven and three is forty",
     "I did 37+3=40 and then 22",
-    "10x3=30",
+    "x 3",
+    "2+10x3=30",
+    "x2 x3",
     "60/2",
     "66 56",
     "37 25 62",
@@ -272,7 +283,8 @@ WORDS = [
     "37+3=x",
     "(37+3)",
     "1234567890",
-    "+1 " * 100,
+    "+1 " * 150,
+    "999999999+1",
     "62?",
     "٣+٤",
     "👍",

@@ -16,6 +16,7 @@ from waysaid.number import (
     is_true,
     leaves,
     number_text,
+    parse_equation,
     sign_text,
     value_of,
 )
@@ -52,6 +53,14 @@ def test_a_result_that_nobody_said_is_what_arithmetic_makes_of_the_step(problem,
     for told in read(problem, line).told:
         if Part.RESULT in told.unsaid:
             assert is_true(told.step.equation)
+
+
+@given(any_problem, lines)
+@example(37, "999999999+999999999")
+@example(37, "500=" + "+".join(["1"] * 150))
+def test_a_step_can_be_written_and_read_again(problem, line):
+    for told in read(problem, line).told:
+        assert parse_equation(told.step.text) == told.step.equation
 
 
 @given(problems, lines)

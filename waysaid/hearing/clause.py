@@ -1,7 +1,7 @@
 """The grammar of shorthand: sides with hops, joined by equals signs into clauses.
 
 `37+3=40+22` is one clause of two sides; `+3 40 +22 62` is three: `+3`, `40 +22` and `62`. Where
-two numbers stand side by side, a new clause begins.
+two numbers stand side by side, a new clause begins. A multiplication stands alone, as in `3x20`.
 """
 
 from dataclasses import dataclass
@@ -9,6 +9,9 @@ from itertools import pairwise
 
 from waysaid.hearing.token import Mark, Token, tokens
 from waysaid.number import Expression, Sign, chain
+
+MOST_HOPS = 60
+"""The most hops on one side of an equals sign: our choice; nobody says sixty in a breath."""
 
 _BREAKS = (Mark.BREAK, Mark.COLON)
 
@@ -110,14 +113,17 @@ class _Grammar:
             token = self._next()
             first = Said(token.value, token.span)
             self._attach()
-        hops = []
+        hops: list[Hop] = []
         while self._now().mark is Mark.SIGN:
             sign = self._next()
             number = self._next() if self._now().mark is Mark.NUMBER else None
-            if number is None:
+            if number is None or len(hops) == MOST_HOPS:
                 return None
             said = Said(number.value, number.span)
             hops.append(Hop(sign.sign, said, sign.span[0], not (sign.gap or number.gap)))
+        times = any(hop.sign is Sign.TIMES for hop in hops)
+        if times and not (first and len(hops) == 1):
+            return None
         return Side(first, tuple(hops)) if first or hops else None
 
     def _attach(self) -> None:

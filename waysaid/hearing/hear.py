@@ -134,7 +134,8 @@ class _Listener:
             return False
         if then is None:
             return bool(after) and after[0].bare is None
-        return bool(then.hops) and not self._equal(side, then)
+        arrived = then.first is not None and then.first.value == _worth(side)
+        return bool(then.hops) and not arrived and not self._equal(side, then)
 
     def _from_the_problem(self, side: Side) -> Side:
         """Leave the problem out where hops go on from it: `62-25 -20 42` is `-20 42`."""

@@ -199,7 +199,7 @@ def _place_kind(draft: Draft, before: Exact | None, facts: Facts) -> Kind:
     plus = left.sign is Sign.PLUS
     if isinstance(draft.equation.right, Operation):
         return Kind.MOVE if plus else Kind.SHIFT
-    if left == facts.problem:
+    if left == facts.problem or left.sign is Sign.TIMES:
         return Kind.RECALL
     if not isinstance(left.left, Operation) and left.left in (before, *facts.numbers):
         return Kind.JUMP

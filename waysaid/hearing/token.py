@@ -4,7 +4,10 @@ import re
 from dataclasses import dataclass
 from enum import Enum
 
-from waysaid.number import LONGEST, MOST_DIGITS, Sign
+from waysaid.number import MOST_DIGITS, Sign
+
+LONGEST_LINE = 400
+"""The most characters of a line of shorthand: twice a problem's, our choice."""
 
 
 class Mark(Enum):
@@ -32,8 +35,10 @@ class Token:
 
 _TOKEN = re.compile(
     r"(?P<break>[,;|→⟶]|[-=]+>)|(?P<colon>:)|(?P<equals>=)|(?P<blank>_+|\?|□)"
-    r"|(?P<number>\([ ]*[-−–][ ]*[0-9]+[ ]*\)|[1-9],[0-9]{3}(?![0-9])|[0-9]+)|(?P<sign>[+\-−–—])"
+    r"|(?P<number>\([ ]*[-−–][ ]*[0-9]+[ ]*\)|[1-9],[0-9]{3}(?![0-9])|[0-9]+)"
+    r"|(?P<sign>[+\-−–—xX×*])"
 )
+_SIGNS = {"+": Sign.PLUS, **dict.fromkeys("xX×*", Sign.TIMES)}
 _BELOW_ZERO = re.compile(r"[-−–](?P<digits>[0-9]+)")
 
 
@@ -43,7 +48,7 @@ def tokens(line: str) -> tuple[Token, ...] | None:
     A minus sign after an equals sign or another sign belongs to its number: 3 - 8 = -5. A full
     stop at the end is left out. `1,000` is one number; any other comma is a break.
     """
-    if len(line) > LONGEST:
+    if len(line) > LONGEST_LINE:
         return None
     found: list[Token] = []
     end = len(line.rstrip().rstrip("."))
@@ -70,8 +75,7 @@ def _token(line: str, start: int, gap: bool, before: list[Token]) -> Token | Non
     if kind is Mark.NUMBER:
         said = re.sub(r"[−–]", "-", re.sub(r"[ (),]", "", match.group()))
         return _number(match.span(), gap, said)
-    sign = Sign.PLUS if match.group() == "+" else Sign.MINUS
-    return Token(kind, match.span(), gap, sign=sign)
+    return Token(kind, match.span(), gap, sign=_SIGNS.get(match.group(), Sign.MINUS))
 
 
 def _number(span: tuple[int, int], gap: bool, said: str) -> Token | None:
