@@ -113,8 +113,12 @@ def record_of(row: EventRow) -> Record:
     return Record(row.order, row.client, row.sequence, body, milliseconds(row.received_at))
 
 
-def append(talk_id: int, client: str, sent: Sequence[Sent]) -> tuple[Saved, ...]:
+def append(
+    talk_id: int, client: str, sent: Sequence[Sent], at: datetime | None = None
+) -> tuple[Saved, ...]:
     """Write the events that are new, in one transaction, and return where each of them stands.
+
+    They are taken as having come now, or `at` another moment where a past talk is made up.
 
     Raises `SentTwiceError` (and writes nothing) for a sequence used before with another body,
     `Talk.DoesNotExist` for no such talk, and Django's `DatabaseError` when the disk refuses.
@@ -125,7 +129,7 @@ def append(talk_id: int, client: str, sent: Sequence[Sent]) -> tuple[Saved, ...]
         rows = EventRow.objects.filter(talk_id=talk_id, client=client, sequence__in=wanted)
         known = {row.sequence: (row.order, row.body) for row in rows}
         top = EventRow.objects.filter(talk_id=talk_id).aggregate(top=Max("order"))["top"] or 0
-        now = timezone.now()
+        now = at or timezone.now()
         new: list[EventRow] = []
         saved = []
         for each in sent:
