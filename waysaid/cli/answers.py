@@ -1,0 +1,137 @@
+"""The questions: each a function from a JSON object to a JSON object."""
+
+from collections.abc import Sequence
+
+from waysaid.cli.given import (
+    BadInputError,
+    Given,
+    kind_of,
+    language_in,
+    number_in,
+    problem_in,
+    problems_in,
+)
+from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
+from waysaid.number import number_text, solve, text
+from waysaid.slips import slip_note, slips
+from waysaid.strings import link_says, links
+from waysaid.ways import Family, Way, effort_of, family_name, how_said, ways
+
+MOST_WAYS = 40
+"""How many ways are listed without `all`: part of the command's fixed form."""
+
+PICTURES = tuple(picture for picture in Picture if picture is not Picture.WORDS)
+"""The pictures that a way can be drawn as; the words alone are none."""
+
+_FRAME = Frame(1600, 800)
+"""The room for a drawing: twice as wide as high, our choice."""
+
+Answer = dict[str, object]
+
+
+def answer_ways(given: Given) -> Answer:
+    """Return the ways of `problem`, best first: 40 of them, or every one with `all`."""
+    problem, language = problem_in(given), language_in(given)
+    found = ways(problem)
+    return {
+        "problem": text(problem),
+        "answer": number_text(solve(problem)),
+        "ways": [
+            {
+                "family": way.family.value,
+                "effort": effort_of(way).tenths / 10,
+                "steps": [step.text for step in way.steps],
+                "variant": way.variant,
+                "name": family_name(way.family, language),
+                "said": how_said(way, language),
+            }
+            for way in (found if given.get("all") else chosen(found, MOST_WAYS))
+        ],
+    }
+
+
+def chosen(found: Sequence[Way], most: int) -> tuple[Way, ...]:
+    """Return at most `most` ways, in their order.
+
+    The best of each family comes before any other way, then the best of each variant.
+    """
+    families: set[Family] = set()
+    variants: set[tuple[Family, str]] = set()
+    ranked = []
+    for place, way in enumerate(found):
+        variant = (way.family, way.variant)
+        ranked.append((way.family in families, variant in variants, place))
+        families.add(way.family)
+        variants.add(variant)
+    return tuple(found[place] for place in sorted(rank[-1] for rank in sorted(ranked)[:most]))
+
+
+def answer_slips(given: Given) -> Answer:
+    """Return what may have led from `problem` to the `wrong` answer."""
+    problem, wrong, language = problem_in(given), number_in(given, "wrong"), language_in(given)
+    return {
+        "problem": text(problem),
+        "answer": number_text(wrong),
+        "slips": [
+            {
+                "slip": slip.slug.value,
+                "likely": slip.likely.value,
+                "source": slip.source,
+                "steps": [text(equation) for equation in slip.steps],
+                "note": slip_note(slip, language),
+            }
+            for slip in slips(problem, wrong)
+        ],
+    }
+
+
+def answer_links(given: Given) -> Answer:
+    """Return what connects the `problems`."""
+    problems, language = problems_in(given), language_in(given)
+    return {
+        "problems": [text(problem) for problem in problems],
+        "links": [
+            {
+                "kind": link.kind.value,
+                "between": list(link.between),
+                "says": link_says(link, language),
+                "shows": list(link.shows),
+            }
+            for link in links(problems)
+        ],
+    }
+
+
+def answer_draw(given: Given) -> Answer:
+    """Return a way of `problem` as SVG: the best one of the family `way`, drawn `as` a picture."""
+    problem, language = problem_in(given), language_in(given)
+    way = _way(ways(problem), given, text(problem))
+    picture = kind_of(Picture, given.get("as", Picture.EQUATIONS), "picture")
+    telling = Telling(problem, way.steps, answer=way.answer)
+    suited = [one for one in PICTURES if suits(one, telling)]
+    if picture not in suited:
+        raise BadInputError(
+            f"a {way.family} way of ‘{text(problem)}’ cannot be drawn as {picture};"
+            f" these suit it: {', '.join(suited)}."
+        )
+    return {
+        "problem": text(problem),
+        "way": way.family.value,
+        "variant": way.variant,
+        "as": picture.value,
+        "svg": svg(draw(picture, telling, _FRAME, language)),
+    }
+
+
+def _way(found: Sequence[Way], given: Given, problem: str) -> Way:
+    """Return the best way, of the family `way` where one is given."""
+    if not found:
+        raise BadInputError(f"no way is written for ‘{problem}’; a sum or a difference would do.")
+    if "way" not in given:
+        return found[0]
+    family = kind_of(Family, given["way"], "way")
+    for way in found:
+        if way.family is family:
+            return way
+    known = ", ".join(dict.fromkeys(way.family.value for way in found))
+    raise BadInputError(f"there is no {family} way for ‘{problem}’; there are: {known}.")

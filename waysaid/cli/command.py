@@ -1,0 +1,198 @@
+"""Arguments in, lines out: `waysaid`, `waysaid demo`, and the questions of `answers`."""
+
+import argparse
+import json
+import os
+import sys
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import NoReturn
+
+from waysaid.cli.answers import (
+    PICTURES,
+    Answer,
+    answer_draw,
+    answer_links,
+    answer_slips,
+    answer_ways,
+)
+from waysaid.cli.given import BadInputError, Given, language_in
+from waysaid.cli.show import show_drawing, show_links, show_slips, show_ways
+from waysaid.number import Language
+from waysaid.ways import Family
+
+BAD_INPUT = 2
+"""The exit status after bad input: part of the command's fixed form."""
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """A question that can be asked: its answer, how people read it, what it needs."""
+
+    answer: Callable[[Given], Answer]
+    show: Callable[[Answer, Language], Iterator[str]]
+    needs: tuple[str, ...]
+    help: str
+
+
+QUESTIONS = {
+    "ways": Question(
+        answer_ways, show_ways, ("problem",), "list the ways to work a problem in the head"
+    ),
+    "slips": Question(
+        answer_slips, show_slips, ("problem", "wrong"), "say what may lead to a wrong answer"
+    ),
+    "links": Question(
+        answer_links, show_links, ("problems",), "say what connects the problems of a string"
+    ),
+    "draw": Question(answer_draw, show_drawing, ("problem",), "draw a way as SVG"),
+}
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run the command; return the exit status: 0, or 2 after bad input."""
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="replace")
+    try:
+        asked = _parser().parse_args(argv)
+        return _run(asked)
+    except BadInputError as error:
+        print(f"waysaid: {error}", file=sys.stderr)
+        return BAD_INPUT
+    except BrokenPipeError:
+        # Whoever was reading has gone; nothing is left to tell.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 1
+
+
+def _run(asked: argparse.Namespace) -> int:
+    if asked.command in (None, "demo"):
+        return _launch(asked)
+    if asked.lines is not None:
+        return _answer_lines(asked)
+    return _answer_one(asked)
+
+
+def _launch(asked: argparse.Namespace) -> int:
+    # Only here: a question must not wait for the web.
+    from waysaid.site.launch import launch  # noqa: PLC0415
+
+    demo = asked.command == "demo"
+    return launch(demo=demo, port=asked.port, open_browser=not asked.no_browser)
+
+
+def _answer_one(asked: argparse.Namespace) -> int:
+    question = QUESTIONS[asked.command]
+    given = {name: value for name, value in vars(asked).items() if value not in (None, [])}
+    if any(name not in given for name in question.needs):
+        raise BadInputError(f"{asked.command} needs {' and '.join(question.needs)}, or --lines.")
+    answer = question.answer(given)
+    if asked.command == "draw" and asked.out is not None:
+        _write(asked.out, str(answer["svg"]))
+        answer["out"] = asked.out
+    if asked.json:
+        print(json.dumps(answer))
+    else:
+        for line in question.show(answer, language_in(given)):
+            print(line)
+    return 0
+
+
+def _answer_lines(asked: argparse.Namespace) -> int:
+    """Answer a file of JSON objects, one a line; a bad one does not stop the others."""
+    options = {name: vars(asked)[name] for name in ("all", "lang") if vars(asked).get(name)}
+    status = 0
+    for number, line in enumerate(_lines(asked.lines), start=1):
+        try:
+            answer = QUESTIONS[asked.command].answer({**options, **_object(line)})
+        except BadInputError as error:
+            answer, status = {"error": f"Line {number}: {error}"}, BAD_INPUT
+        print(json.dumps(answer))
+    return status
+
+
+def _lines(name: str) -> Iterator[bytes]:
+    """Yield the lines of a file, or of the standard input for `-`."""
+    if name == "-":
+        yield from sys.stdin.buffer
+        return
+    try:
+        file = Path(name).open("rb")  # noqa: SIM115  closed below; only opening is to be caught
+    except OSError as error:
+        raise BadInputError(_trouble("read", name, error)) from None
+    with file:
+        yield from file
+
+
+def _object(line: bytes) -> dict[str, object]:
+    try:
+        read = json.loads(line)
+    except (ValueError, RecursionError):
+        read = None
+    if not isinstance(read, dict):
+        raise BadInputError('a JSON object would fit here, such as {"problem": "37 + 25"}.')
+    return read
+
+
+def _write(name: str, said: str) -> None:
+    try:
+        Path(name).write_text(said, encoding="utf-8")
+    except OSError as error:
+        raise BadInputError(_trouble("write", name, error)) from None
+
+
+def _trouble(verb: str, name: str, error: OSError) -> str:
+    return f"cannot {verb} ‘{name}’ ({error.strerror}); a file to {verb} would fit here."
+
+
+class _Parser(argparse.ArgumentParser):
+    """Says what is wrong in one line, as everything else here does."""
+
+    def error(self, message: str) -> NoReturn:
+        raise BadInputError(f"{message}; {self.prog} --help lists what is accepted.")
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = _Parser(
+        prog="waysaid",
+        description="Hear how children worked something out. Without a command: open the app.",
+    )
+    _start_options(parser)
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND")
+    demo = commands.add_parser("demo", help="open the app with an invented class")
+    _start_options(demo)
+    for name, question in QUESTIONS.items():
+        _question_options(name, commands.add_parser(name, help=question.help))
+    return parser
+
+
+def _start_options(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--port", type=_port, help="the port to listen on")
+    parser.add_argument("--no-browser", action="store_true", help="do not open a browser")
+
+
+def _port(said: str) -> int:
+    number = int(said)
+    if not 0 <= number <= 65535:
+        raise ValueError(said)
+    return number
+
+
+def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
+    if name == "links":
+        parser.add_argument("problems", nargs="*", help='such as "40 + 25" "37 + 25"')
+    else:
+        parser.add_argument("problem", nargs="?", help='such as "37 + 25" or "7 + _ = 12"')
+    if name == "slips":
+        parser.add_argument("wrong", nargs="?", help="the answer that was given")
+    if name == "ways":
+        parser.add_argument("--all", action="store_true", help="every way, not only 40")
+    if name == "draw":
+        parser.add_argument("--way", help=f"one of {', '.join(Family)}")
+        parser.add_argument("--as", help=f"one of {', '.join(PICTURES)}")
+        parser.add_argument("--out", metavar="FILE", help="the file to write")
+    parser.add_argument("--lang", help=f"one of {', '.join(Language)}")
+    parser.add_argument("--json", action="store_true", help="print one JSON object")
+    parser.add_argument("--lines", metavar="FILE", help="a JSON object a line; - for what is piped")
