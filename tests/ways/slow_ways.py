@@ -38,10 +38,12 @@ def _lands(start: int, sign: str, gone: int, unit: int = 10) -> bool:
 
 
 def jumps(left: int, sign: str, right: int) -> set[str]:
-    """The other number's tens and ones, in two or three parts, or its tens one by one."""
+    """The other number's tens and ones, in one to three parts, or its tens one by one."""
     starts = _starts(left, right) if sign == "+" else [(left, right, True)]
     found = set()
     for start, other, first in starts:
+        if other >= 10 and other % 10 == 0 and start % 10 and (start >= 10 or first):
+            found.add(_hops(start, sign, (other,)))
         if other < 10 or other % 10 == 0 or (start < 10 and not first):
             continue
         tens, ones = other - other % 10, other % 10

@@ -35,7 +35,7 @@ def easy_double(number: int) -> bool:
     Up to 20 and multiples of 5 up to 100, and the same of tens and hundreds; our choice.
     """
     size = number // round_unit(number)
-    return size <= 20 or (number % 5 == 0 and number <= 100)
+    return size <= 20 or (size % 5 == 0 and size <= 100)
 
 
 def pieces(number: int) -> tuple[int, ...]:

@@ -15,6 +15,8 @@ def plans(problem: Difference) -> Iterator[Plan]:
     whole, part = problem.whole, problem.part
     parts = tuple(-piece for piece in pieces(part))
     if len(parts) < 2:
+        if part >= 10 and whole % 10:
+            yield "at-once", hops(whole, -part)
         return
     yield "tens-first", hops(whole, *parts)
     if (whole + parts[-1]) % 10 or whole % 10 == 0:
