@@ -12,6 +12,8 @@ from waysaid.talk import Body, Record, State, fold, kind_of
 
 WIDE = 1778
 """The width of the board that is shown: 16:9, in tenths of a percent of its height."""
+EDGE = 10
+"""Room round what was drawn by hand, for the width of the pen."""
 _SHAPES: Mapping[str, type] = {
     each.__name__.lower(): each for each in (Box, Dot, Label, Line, Path)
 }
@@ -52,7 +54,24 @@ def with_scenes(board: dict[str, Any]) -> dict[str, Any]:
     connect = board["connect"]
     if connect:
         connect = {**connect, "scene": _maybe(connect.get("scene"))}
-    return {**board, "tiles": tiles, "connect": connect}
+    return {**board, "tiles": tiles, "connect": connect, "by_hand": _by_hand(board["strokes"])}
+
+
+def _by_hand(strokes: Sequence[Mapping[str, Any]]) -> dict[str, Any] | None:
+    """Return what was drawn by hand as paths and the box round them; None for nothing."""
+    paths = [stroke for each in strokes for stroke in each["strokes"] if len(stroke) > 1]
+    if not paths:
+        return None
+    across = [x for path in paths for x in path[0::2]]
+    down = [y for path in paths for y in path[1::2]]
+    left, top = min(across) - EDGE, min(down) - EDGE
+    box = f"{left} {top} {max(across) - left + EDGE} {max(down) - top + EDGE}"
+    return {"box": box, "paths": [_path(path) for path in paths]}
+
+
+def _path(stroke: Sequence[int]) -> str:
+    points = [f"{x} {y}" for x, y in zip(stroke[0::2], stroke[1::2], strict=False)]
+    return "M" + "L".join(points if len(points) > 1 else points * 2)
 
 
 def _maybe(drawn: Mapping[str, Any] | None) -> Scene | None:

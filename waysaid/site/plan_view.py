@@ -13,10 +13,10 @@ from waysaid.site.models import Plan
 from waysaid.site.planning import Row, focus_of_plan, largest, problems_of
 from waysaid.site.talk_rows import printed
 from waysaid.slips import expected, slip_note
-from waysaid.strings import links, link_question, link_says
+from waysaid.strings import Link, link_question, link_says, links
 from waysaid.ways import Way, family_name
 
-SMALL = Frame(1500, 620, 55)
+SMALL = Frame(800, 360, 55)
 """A small drawing, in the drawing's own units."""
 PICTURES = (
     Picture.NUMBER_LINE,
@@ -60,6 +60,7 @@ class RowShown:
     shown: str
     spoken: str
     why: str
+    connects: str
     locked: bool
     families: tuple[str, ...]
     ways: tuple[WayShown, ...]
@@ -76,11 +77,17 @@ class LinkShown:
 
 
 def rows_shown(rows: list[Row], language: Language) -> list[RowShown]:
-    """Return the rows of a plan as its page shows them."""
-    return [_row(row, language) for row in rows]
+    """Return the rows of a plan as its page shows them.
+
+    A row without a reason of its own gets what connects it to one before, if anything does.
+    """
+    said: dict[int, str] = {}
+    for link in _links(rows):
+        said.setdefault(link.between[-1], link_says(link, language))
+    return [_row(row, said.get(at, ""), language) for at, row in enumerate(rows)]
 
 
-def _row(row: Row, language: Language) -> RowShown:
+def _row(row: Row, connects: str, language: Language) -> RowShown:
     problem_text = str(row["text"])
     told = ways_shown(problem_text, language)
     return RowShown(
@@ -89,6 +96,7 @@ def _row(row: Row, language: Language) -> RowShown:
         shown=printed(problem_text),
         spoken=say(parse(problem_text), language),
         why=str(row.get("why") or ""),
+        connects=connects,
         locked=bool(row.get("locked")),
         families=tuple(dict.fromkeys(way.name for way in told))[:FAMILIES_NAMED],
         ways=told,
@@ -122,13 +130,6 @@ def slips_shown(problem_text: str, language: Language) -> tuple[SlipShown, ...]:
 
 def links_shown(rows: list[Row], language: Language) -> list[LinkShown]:
     """Return what connects the problems of a plan."""
-    problems = problems_of(rows)
-    if len(problems) != len(rows):
-        return []
-    try:
-        found = links(problems)
-    except NoValue:
-        return []
     names = [printed(str(row["text"])) for row in rows]
     return [
         LinkShown(
@@ -136,8 +137,18 @@ def links_shown(rows: list[Row], language: Language) -> list[LinkShown]:
             link_says(link, language),
             link_question(link, language),
         )
-        for link in found
+        for link in _links(rows)
     ]
+
+
+def _links(rows: list[Row]) -> tuple[Link, ...]:
+    problems = problems_of(rows)
+    if len(problems) != len(rows):
+        return ()
+    try:
+        return links(problems)
+    except NoValue:
+        return ()
 
 
 def summary(plan: Plan, language: Language) -> list[str]:

@@ -6,7 +6,17 @@ A plan's `problems` are rows of {id, text, why, locked}; `text` is what `waysaid
 from collections.abc import Sequence
 from typing import Any
 
-from waysaid.number import Language, Problem, Unreadable, leaves, parse, solve, text
+from waysaid.number import (
+    Equation,
+    Expression,
+    Language,
+    Problem,
+    Unreadable,
+    leaves,
+    parse,
+    solve,
+    text,
+)
 from waysaid.site.models import Plan, SchoolClass
 from waysaid.site.talks import new_id
 from waysaid.strings import Starter, starter_text, starters
@@ -82,8 +92,14 @@ def problems_of(rows: Sequence[Row]) -> list[Problem]:
 
 def largest(problems: Sequence[Problem]) -> int:
     """Return the largest number of these problems and their answers; 0 for none."""
-    numbers = [number for each in problems for number in (*leaves(each), solve(each))]
-    return max((int(number) for number in numbers if isinstance(number, int)), default=0)
+    sides = [side for each in problems for side in _sides(each)]
+    numbers = [number for side in sides for number in leaves(side)]
+    numbers += [solve(each) for each in problems]
+    return max((number for number in numbers if isinstance(number, int)), default=0)
+
+
+def _sides(problem: Problem) -> tuple[Expression, ...]:
+    return (problem.left, problem.right) if isinstance(problem, Equation) else (problem,)
 
 
 def grade_of_plan(plan: Plan) -> int:

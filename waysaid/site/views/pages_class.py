@@ -91,9 +91,9 @@ def _rename(request: HttpRequest, school_class: SchoolClass) -> str:
     changed = [child for child in children if child.name != renamed[child]]
     with transaction.atomic():
         # Two names may have changed places: first out of the way, then into place.
-        for step in (lambda child: f"{child.pk}…", lambda child: renamed[child]):
+        for names in ({child: f"{child.pk}…" for child in changed}, renamed):
             for child in changed:
-                child.name = step(child)
+                child.name = names[child]
                 child.save(update_fields=["name"])
     return ""
 

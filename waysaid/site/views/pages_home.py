@@ -52,7 +52,7 @@ def home(request: HttpRequest) -> HttpResponse:
     if school_class is None:
         return redirect("welcome")
     waiting = to_go_on(school_class)
-    past = school_class.talks.exclude(pk=waiting.talk.pk if waiting else None)
+    past = school_class.talks.exclude(pk=waiting.talk.pk if waiting else 0)
     plan = next_plan(school_class)
     context = {
         "here": "home",

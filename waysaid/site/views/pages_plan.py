@@ -223,7 +223,7 @@ def _shown(plan: Plan) -> dict[str, object]:
 def _plan(request: HttpRequest, plan: Plan, error: str = "") -> HttpResponse:
     if plan.school_class.owner != request.user:
         raise not_here()
-    before = request.session.get("plan-before")
+    before = request.session.get("plan-before") or [0]
     opened = request.POST.get("open") or request.GET.get("open", "")
     context = {
         **_shown(plan),
@@ -232,7 +232,7 @@ def _plan(request: HttpRequest, plan: Plan, error: str = "") -> HttpResponse:
         "typed": request.POST,
         "typed_text": request.POST.get(f"text-{opened}"),
         "typed_why": request.POST.get(f"why-{opened}"),
-        "can_go_back": bool(before) and before[0] == plan.pk,
+        "can_go_back": before[0] == plan.pk,
         "error": error,
     }
     return render(request, "waysaid/plan.html", context, status=400 if error else 200)
