@@ -216,6 +216,13 @@ function take(given) {
   phase.value = given.phase;
 }
 
+/** Leave the drawer its room, where what is shown can give way. */
+new ResizeObserver(() => {
+  const high = inside.hidden ? 0 : inside.offsetHeight;
+  document.body.style.setProperty("--drawer", `${high}px`);
+  board.again();
+}).observe(inside);
+
 board.onShown = () => pen.shown();
 const before = memory.get();
 if (before) take(before);

@@ -17,6 +17,9 @@ const REFUSED = new Set([400, 409, 413, 422]);
  * @typedef {{client: string, next: number, waiting: Event[]}} Kept
  */
 
+/** The server answered, and has not saved it. */
+class NotSaved extends Error {}
+
 export class Outbox {
   /**
    * @param {{talk: string, address: string, csrf: string, onChange: () => void}} options
@@ -26,7 +29,9 @@ export class Outbox {
     this.address = address;
     this.csrf = csrf;
     this.onChange = onChange;
-    this.trouble = "";
+    this.trouble = false;
+    /** What the server said about it; empty where it could not be reached. */
+    this.why = "";
     this.wait = FIRST_WAIT;
     this.sending = false;
     this.timer = 0;
@@ -109,7 +114,7 @@ export class Outbox {
       this.promises.get(sequence)?.done(order);
       this.promises.delete(sequence);
     }
-    this.trouble = "";
+    this.trouble = false;
     this.wait = FIRST_WAIT;
     this.onChange();
   }
@@ -136,7 +141,8 @@ export class Outbox {
         alone = await this.deliver(alone ? waiting.slice(0, 1) : waiting);
       }
     } catch (error) {
-      this.trouble = error instanceof Error ? error.message : String(error);
+      this.trouble = true;
+      this.why = error instanceof NotSaved ? error.message : "";
       this.timer = setTimeout(() => this.send(), this.wait);
       this.wait = Math.min(this.wait * 2, LONGEST_WAIT);
     } finally {
@@ -159,7 +165,7 @@ export class Outbox {
       return false;
     }
     const sentence = plainly(answer.json?.error) ?? `(${answer.status})`;
-    if (!REFUSED.has(answer.status)) throw new Error(sentence);
+    if (!REFUSED.has(answer.status)) throw new NotSaved(sentence);
     if (events.length > 1) return true;
     this.refuse(events[0].sequence, sentence);
     return false;

@@ -25,12 +25,12 @@ export function savedMark(mark, bar, words) {
     const count = outbox.waiting.length;
     since = count ? since || Date.now() : 0;
     clearTimeout(timer);
-    const late = count > 0 && (outbox.trouble !== "" || Date.now() - since > PATIENCE);
+    const late = count > 0 && (outbox.trouble || Date.now() - since > PATIENCE);
     if (count && !late) timer = setTimeout(() => show(outbox), PATIENCE + 50);
     mark.classList.toggle("full", !count);
     said.textContent = count ? "" : words.all_saved;
     bar.hidden = !late;
-    const sentence = late ? put(words.not_saved, { why: outbox.trouble }) : "";
+    const sentence = late ? put(words.not_saved, { why: outbox.why }) : "";
     if (sentence === shown) return;
     shown = sentence;
     fill(

@@ -1,0 +1,236 @@
+"""The live pages in a real browser: what they promise of sizes, taps, keys and lost touch."""
+
+from dataclasses import dataclass
+
+import pytest
+from playwright.sync_api import BrowserContext, Page
+
+from tests.site.server import Person, begin
+
+pytestmark = [pytest.mark.browser, pytest.mark.slow]
+
+NAMES = "Bram\nElif\nMei\nMilo\nNoor\nTomas\nWren"
+SCREENS = {"4:3": (1024, 768), "16:9": (1920, 1080), "21:9": (2560, 1080)}
+LETTERS = """() => {
+  const high = innerHeight / 100;
+  const found = [];
+  const walk = document.createTreeWalker(document.getElementById("main"), NodeFilter.SHOW_TEXT);
+  while (walk.nextNode()) {
+    const text = walk.currentNode;
+    const holder = text.parentElement;
+    if (!text.data.trim() || holder.closest(".unseen, .bench, title, desc")) continue;
+    let size = parseFloat(getComputedStyle(holder).fontSize);
+    const scene = holder.closest("svg.scene");
+    if (scene) {
+      const scale = scene.getBoundingClientRect().width / scene.viewBox.baseVal.width;
+      size = parseFloat(holder.getAttribute("font-size")) * scale;
+    }
+    const kind = holder.closest("h1.problem") ? "problem"
+      : holder.closest(".lines, .said") ? "way" : "other";
+    found.push([kind, size / high, text.data]);
+  }
+  return found;
+}"""
+CUT_OFF = """() => [...document.querySelectorAll(".ways:not(.bench) .way")].filter((way) => {
+  const box = way.getBoundingClientRect();
+  return [...way.querySelectorAll("li, .scene, .said")].some((one) => {
+    const inner = one.getBoundingClientRect();
+    return inner.right > box.right + 1 || inner.bottom > box.bottom + 1;
+  });
+}).map((way) => way.textContent)"""
+
+
+@dataclass
+class Room:
+    """A talk with its desk and its board open in one browser."""
+
+    desk: Page
+    board: Page
+    context: BrowserContext
+    one_address: str
+    talk: int
+
+    def line(self, text: str) -> None:
+        """Type a line at the desk and put it on the board."""
+        field = self.desk.locator("#line .said-line")
+        field.fill(text)
+        field.press("Enter")
+        self.desk.wait_for_function("() => !document.querySelector('#line .said-line').value")
+        self.settled()
+
+    def settled(self) -> None:
+        """Wait until all is saved."""
+        self.desk.wait_for_selector("#saved.full", state="attached")
+
+    def shows(self, text: str) -> None:
+        """Wait until the board shows a text."""
+        self.board.get_by_text(text, exact=True).first.wait_for(state="attached")
+
+
+@pytest.fixture
+def room(serve, open_page):
+    server = serve()
+    teacher = server.teacher()
+    given = begin(teacher, names=NAMES)
+    desk = open_page(viewport={"width": 1180, "height": 820})
+    context = desk.context
+    context.add_cookies(cookies(teacher))
+    desk.goto(f"{teacher.origin}/talks/{given['talk']}/desk")
+    desk.wait_for_selector(".chip")
+    board = context.new_page()
+    board.set_viewport_size({"width": 1920, "height": 1080})
+    board.goto(f"{teacher.origin}/board/{given['board_token']}")
+    board.wait_for_selector("h1.problem")
+    yield Room(desk, board, context, f"{teacher.origin}/one/{given['one_token']}", given["talk"])
+    context.close()
+
+
+def cookies(person: Person):
+    return [
+        {"name": name, "value": value, "url": person.origin}
+        for name, value in person.cookies.items()
+    ]
+
+
+def letters(page: Page):
+    return page.evaluate(LETTERS)
+
+
+def test_nothing_a_child_reads_is_smaller_than_promised(room):
+    room.line("no, 40+27=67-1=66")
+    room.line("to, 30+20=50 9+7=16 50+6=56")
+    room.line("br, 39+1=40 40+1=41 41+1=42 42+1=43 43+1=44 44+1=45 45+21=66")
+    room.line("mei, I gave one from the 27 to the 39, so it is forty and twenty-six")
+    room.desk.locator(".name", has_text="Wren").click()
+    room.desk.locator(".chip", has=room.desk.locator(".scene")).first.click()
+    room.settled()
+    for phase in ("think", "answers", "ways", "connect"):
+        if phase == "connect":
+            room.desk.locator('[data-key="connect"]').click()
+        else:
+            room.desk.locator(f'[data-key="phase-{phase}"]').click()
+        room.board.wait_for_selector(f'[data-view="{phase}"]')
+        for name, (width, height) in SCREENS.items():
+            room.board.set_viewport_size({"width": width, "height": height})
+            room.board.wait_for_timeout(900)
+            found = letters(room.board)
+            assert found, (phase, name)
+            least = {"problem": 12, "way": 8, "other": 6}
+            small = [each for each in found if each[1] < least[each[0]] - 0.01]
+            assert small == [], (phase, name)
+            assert room.board.evaluate(CUT_OFF) == [], (phase, name)
+
+
+def test_a_foreseen_way_takes_two_taps_and_undo_one(room):
+    room.desk.locator(".name", has_text="Wren").click()
+    room.desk.locator(".chip").first.click()
+    room.shows("Wren")
+    room.settled()
+    room.desk.locator("#undo").click()
+    room.board.wait_for_selector('[data-view="think"]')
+
+
+def test_the_keyboard_alone_records_a_way(room):
+    desk = room.desk
+    desk.keyboard.press("l")
+    desk.keyboard.type("no, 37+3=40+22")
+    desk.keyboard.press("Enter")
+    room.shows("Noor")
+    room.settled()
+    desk.locator(".seen-way").click()
+    desk.locator(".options select").select_option("equations")
+    room.shows("37 + 3 = 40")
+    room.shows("40 + 22")
+
+
+def test_two_children_with_the_same_first_letter_are_asked_about(room):
+    field = room.desk.locator("#line .said-line")
+    field.fill("m, 40+26")
+    field.press("Enter")
+    asked = room.desk.locator("#who-typed button")
+    asked.nth(1).wait_for()
+    assert asked.all_inner_texts() == ["Mei", "Milo"]
+    asked.nth(1).click()
+    field.press("Enter")
+    room.shows("Milo")
+
+
+def test_what_was_not_saved_is_shown_outlives_a_reload_and_is_sent_again(room, watch):
+    room.context.route("**/events", lambda route: route.abort())
+    room.desk.locator(".name", has_text="Elif").click()
+    room.desk.locator(".chip").first.click()
+    room.desk.wait_for_selector("#alarm:not([hidden])")
+    room.desk.reload()
+    room.desk.wait_for_selector("#alarm:not([hidden])")
+    room.context.unroute("**/events")
+    room.shows("Elif")
+    room.desk.wait_for_selector("#alarm", state="hidden")
+    # The console tells of the requests that this test broke off.
+    watch.errors = [each for each in watch.errors if "ERR_FAILED" not in each]
+
+
+def test_a_board_that_lost_touch_keeps_its_last_state_and_says_so(room):
+    room.line("no, I gave one away")
+    room.shows("Noor")
+    room.context.set_offline(True)
+    room.board.evaluate("dispatchEvent(new Event('online'))")
+    room.board.wait_for_function("() => document.getElementById('touch').textContent !== ''")
+    assert room.board.get_by_text("“I gave one away”").is_visible()
+    room.context.set_offline(False)
+    room.board.wait_for_function("() => document.getElementById('touch').textContent === ''")
+
+
+def test_the_one_screen_shows_only_what_is_typed(room):
+    page = room.context.new_page()
+    page.goto(room.one_address)
+    field = page.locator(".one-line")
+    field.fill("wr, 39+1=40 40+26=66")
+    page.wait_for_timeout(300)
+    assert "bridge" not in page.content()
+    field.press("Enter")
+    page.get_by_text("39 + 1 = 40", exact=True).first.wait_for(state="attached")
+    assert "bridge" not in page.content()
+    assert page.locator(".chip, .flag, .card").count() == 0
+
+
+def test_nothing_scrolls_on_the_desk_of_a_large_class(serve, open_page):
+    teacher = serve().teacher()
+    names = "\n".join(f"Child{chr(65 + n // 26)}{chr(97 + n % 26)}" for n in range(32))
+    given = begin(teacher, names=names)
+    desk = open_page(viewport={"width": 1180, "height": 820})
+    desk.context.add_cookies(cookies(teacher))
+    desk.goto(f"{teacher.origin}/talks/{given['talk']}/desk")
+    desk.wait_for_selector(".chip")
+    desk.locator(".name").first.click()
+    desk.locator("#line .said-line").fill("39+1=40 40+26=66")
+    desk.wait_for_selector("#preview .read")
+    over = desk.evaluate(
+        "() => ['html', '.who-part', '.how-part', '.see-part', '.strip'].filter((name) => {"
+        "  const node = document.querySelector(name);"
+        "  return node.scrollHeight > node.clientHeight + 1 ||"
+        "    node.scrollWidth > node.clientWidth + 1; })"
+    )
+    assert over == []
+    desk.set_viewport_size({"width": 320, "height": 640})
+    assert desk.evaluate("document.documentElement.scrollWidth") <= 320
+
+
+def test_no_accessibility_fault_is_found_on_the_live_pages(room, axe):
+    room.line("no, 40+27=67-1=66")
+    room.shows("Noor")
+    assert axe(room.desk) == []
+    assert axe(room.board) == []
+    room.desk.locator('[data-key="connect"]').click()
+    room.board.wait_for_selector('[data-view="connect"]')
+    assert axe(room.desk) == []
+    assert axe(room.board) == []
+
+
+def test_a_page_and_its_letters_weigh_little(room):
+    weight = (
+        "() => [...performance.getEntriesByType('resource'),"
+        " ...performance.getEntriesByType('navigation')]"
+        ".reduce((all, each) => all + (each.decodedBodySize || 0), 0)"
+    )
+    for page in (room.desk, room.board):
+        assert page.evaluate(weight) <= 200 * 1024
