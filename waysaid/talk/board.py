@@ -16,9 +16,18 @@ from waysaid.drawing import (
     lines,
     nearest,
     scene_json,
+    text_width,
     tiles_needed,
 )
-from waysaid.number import Language, say
+from waysaid.number import (
+    Exact,
+    Language,
+    NoValue,
+    Unreadable,
+    parse_expression,
+    say,
+    value_of,
+)
 from waysaid.talk.connect import connect_view
 from waysaid.talk.event import Phase, PlannedProblem, Relation, SaidStep
 from waysaid.talk.sheet import Sheet, read, shown
@@ -91,7 +100,15 @@ def telling_of(state: State, way: WayTold) -> Telling | None:
     if problem is None:
         return None
     steps = tuple(Step(each.kind, each.equation) for each in way.steps)
-    return Telling(problem, steps, said_parts(way.steps))
+    return Telling(problem, steps, said_parts(way.steps), _number(way.answer))
+
+
+def _number(answer: str | None) -> Exact | None:
+    """Return an answer as a number; None where it is none, as in "about 60"."""
+    try:
+        return None if answer is None else value_of(parse_expression(answer))
+    except (Unreadable, NoValue):
+        return None
 
 
 def _problem(state: State, planned: PlannedProblem | None) -> dict[str, Any] | None:
@@ -144,7 +161,8 @@ def _content(state: State, way: WayTold, sheet: Sheet) -> dict[str, Any]:
     telling = telling_of(state, way)
     if telling is None or not way.steps or way.picture is Picture.WORDS:
         said = way.words or (way.answer or "")
-        return {"picture": "words", "words": said, "lines": [], "scene": None, "tiles": 1}
+        tiles = _tiles_for_words(said, sheet)
+        return {"picture": "words", "words": said, "lines": [], "scene": None, "tiles": tiles}
     picture = nearest(way.picture, telling)
     if picture in (Picture.EQUATIONS, Picture.WORDS):
         printed = lines(telling)
@@ -161,3 +179,17 @@ def _content(state: State, way: WayTold, sheet: Sheet) -> dict[str, Any]:
     tiles = tiles_needed(scene, sheet.tile)
     drawn = scene_json(scene)
     return {"picture": picture.value, "words": None, "lines": [], "scene": drawn, "tiles": tiles}
+
+
+def _tiles_for_words(said: str, sheet: Sheet) -> int:
+    """Return the tiles that words need when they are wrapped: 1, 2 or all 4.
+
+    A row is reckoned an eighth shorter than it is, for the words that do not fill it.
+    """
+    pitch = WORD_SIZE * 5 // 4
+    for tiles in (1, 2):
+        room = sheet.spread(tiles)
+        rows = -(-text_width(said, WORD_SIZE) * 8 // (room.width * 7))
+        if rows * pitch <= room.height:
+            return tiles
+    return 4
