@@ -30,7 +30,7 @@ from waysaid.number import (
 )
 from waysaid.talk.connect import connect_view
 from waysaid.talk.event import Phase, PlannedProblem, Relation, SaidStep
-from waysaid.talk.sheet import Sheet, read, shown
+from waysaid.talk.sheet import WORD_SIZE, Sheet, read, shown
 from waysaid.talk.state import State, WayTold
 from waysaid.ways import Step
 

@@ -1,0 +1,55 @@
+"""The tests that write and read, once more on PostgreSQL."""
+
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+HERE = Path(__file__).parent
+NOT_ABOUT_DATA = frozenset(
+    {
+        "test_gate",
+        "test_headers",
+        "test_launch",
+        "test_live",
+        "test_messages",
+        "test_names",
+        "test_network",
+        "test_on_postgres",
+        "test_pairing",
+        "test_pictures",
+    }
+)
+"""These do not ask the database anything that the others do not."""
+
+
+@pytest.mark.postgres
+@pytest.mark.slow
+@pytest.mark.skipif(
+    os.environ.get("WAYSAID_TEST_DATABASE") == "postgres", reason="this is that run"
+)
+def test_the_site_does_the_same_on_postgres(postgres_server):
+    files = [
+        str(path) for path in sorted(HERE.glob("test_*.py")) if path.stem not in NOT_ABOUT_DATA
+    ]
+    done = subprocess.run(
+        [
+            sys.executable,
+            "-m",
+            "pytest",
+            "-q",
+            "-p",
+            "no:cacheprovider",
+            "-m",
+            "not browser",
+            *files,
+        ],
+        env={**os.environ, "WAYSAID_TEST_DATABASE": "postgres"},
+        cwd=HERE.parents[1],
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert done.returncode == 0, done.stdout[-4000:] + done.stderr[-2000:]
