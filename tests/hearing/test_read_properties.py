@@ -13,11 +13,13 @@ from waysaid.number import (
     BLANK,
     Equation,
     Operation,
+    Sign,
     is_true,
     leaves,
     number_text,
     parse_equation,
     sign_text,
+    text,
     value_of,
 )
 from waysaid.ways import ways
@@ -53,6 +55,29 @@ def test_a_result_that_nobody_said_is_what_arithmetic_makes_of_the_step(problem,
     for told in read(problem, line).told:
         if Part.RESULT in told.unsaid:
             assert is_true(told.step.equation)
+
+
+small = st.integers(0, 999)
+said_equations = st.lists(
+    st.builds(
+        lambda left, sign, right, result: Equation(Operation(sign, left, right), result),
+        small,
+        st.sampled_from([Sign.PLUS, Sign.MINUS]),
+        small,
+        st.integers(-999, 1999),
+    ),
+    min_size=1,
+    max_size=8,
+)
+
+
+@given(problems, said_equations, st.sampled_from([" ", ", ", "; ", " → "]), st.booleans())
+def test_equations_are_kept_exactly_as_said_true_or_not(problem, equations, gap, tight):
+    printed = [text(equation) for equation in equations]
+    line = gap.join(one.replace(" ", "") if tight else one for one in printed)
+    told = read(problem, line).told
+    assert [one.step.equation for one in told] == equations
+    assert not any(one.unsaid for one in told)
 
 
 @given(any_problem, lines)

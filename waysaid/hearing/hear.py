@@ -36,10 +36,14 @@ however small the result; half of it otherwise. Our choice."""
 
 @dataclass(frozen=True, slots=True)
 class Heard:
-    """The steps in order, and the numbers said outside any step."""
+    """The steps in order, the numbers said outside any step, and those that may be answers.
+
+    A number may be an answer where it stands by itself, or last.
+    """
 
     drafts: tuple[Draft, ...]
     bare: tuple[Said, ...]
+    answers: tuple[Said, ...]
 
 
 def hear(said: tuple[Clause, ...], facts: Facts) -> Heard:
@@ -49,12 +53,12 @@ def hear(said: tuple[Clause, ...], facts: Facts) -> Heard:
     while place < len(said):
         block = _block(said[place:])
         if block:
-            listener.numbers(block)
             place += len(block)
+            listener.numbers(block, place == len(said))
         else:
             place += 1
             listener.clause(said[place - 1], said[place:])
-    return Heard(tuple(listener.drafts), tuple(listener.bare))
+    return Heard(tuple(listener.drafts), tuple(listener.bare), tuple(listener.answers))
 
 
 def _block(said: tuple[Clause, ...]) -> tuple[Said, ...]:
@@ -74,16 +78,18 @@ class _Listener:
         self.facts = facts
         self.drafts: list[Draft] = []
         self.bare: list[Said] = []
+        self.answers: list[Said] = []
         self.standing: Exact | None = None
         self.waiting = False
 
-    def numbers(self, block: tuple[Said, ...]) -> None:
+    def numbers(self, block: tuple[Said, ...], at_the_end: bool) -> None:
         """Take numbers that stand alone: a result awaited, a count, or an answer."""
         if self._awaited(block[0], None):
             self._end(block[0])
             block = block[1:]
         if not self._count(block):
             self.bare.extend(block)
+            self.answers.extend(block[-1:] if at_the_end or len(block) == 1 else ())
 
     def clause(self, clause: Clause, after: tuple[Clause, ...]) -> None:
         """Take a clause with at least one hop or one equals sign."""
@@ -169,12 +175,16 @@ class _Listener:
         if len(side.hops) > 1 and at_once:
             self._step(side.whole(left), (said, start), side.hops[-1], result)
             return
-        for hop in side.hops[:-1]:
-            self._step(Operation(hop.sign, left, hop.number.value), (said, start), hop, None)
+        hops = list(side.hops)
+        while hops:
+            hop = hops.pop(0)
+            whole = Operation(hop.sign, left, hop.number.value)
+            said_result = _below_zero(whole, hops) if hops else result
+            if hops and said_result:
+                hops.pop(0)
+            self._step(whole, (said, start), hop, said_result)
             left = BLANK if self.standing is None else self.standing
             said, start = False, None
-        last = side.hops[-1]
-        self._step(Operation(last.sign, left, last.number.value), (said, start), last, result)
 
     def _left(self, side: Side, result: Said | None) -> tuple[Expression, bool, int | None]:
         """Return where the hops start, whether it was said, and its place in the line."""
@@ -297,6 +307,13 @@ def _even(values: list[Exact]) -> bool:
     return len(gaps) == 1 and not gaps.isdisjoint(_SKIPS + tuple(-skip for skip in _SKIPS))
 
 
+def _below_zero(whole: Operation, hops: list[Hop]) -> Said | None:
+    """Return the result that looks like a hop: the -3 of `2-5 -3`."""
+    number = Said(-hops[0].number.value, (hops[0].start, hops[0].number.span[1]))
+    below = hops[0].sign is Sign.MINUS and number.value < 0 and not hops[0].tight
+    return number if below and _value(whole) == number.value else None
+
+
 def _alike(lefts: list[Expression], way: Way) -> int:
     """Count the first steps of a way that begin as the given ones do."""
     pairs = zip(lefts, way.steps, strict=False)
@@ -309,8 +326,12 @@ def _near(number: int, forced: Exact) -> bool:
 
 
 def _worth(side: Side) -> Exact | None:
+    return _value(side.whole(side.first.value)) if side.first else None
+
+
+def _value(expression: Expression) -> Exact | None:
     try:
-        return value_of(side.whole(side.first.value)) if side.first else None
+        return value_of(expression)
     except NoValue:
         return None
 

@@ -46,7 +46,7 @@ def _same_problem(draft: Draft, facts: Facts) -> Family | None:
         return None
     if not (isinstance(equation.left, Operation) and isinstance(equation.right, Operation)):
         return None
-    if equation.left.sign is not equation.right.sign:
+    if equation.left.sign is not equation.right.sign or isinstance(equation.right.left, Operation):
         return None
     return Family.GIVE_AND_TAKE if equation.left.sign is Sign.PLUS else Family.SHIFT_BOTH
 
@@ -78,7 +78,7 @@ def _hopped(hops: list[_Hop], amount: Exact, sign: Sign) -> Family | None:
     if all(hop.sign is sign for hop in hops):
         if sum(hop.size for hop in hops) != amount or len(hops) == 1:
             return None
-        if all(_is_place_value(hop.size) for hop in hops):
+        if all(_is_place_value(hop.size) for hop in hops) and amount >= 10:
             return Family.JUMP
         return Family.BRIDGE if any(hop.start % 10 == 0 for hop in hops[1:]) else None
     return None
