@@ -170,6 +170,7 @@ BAD = [
     (("ways", "37 & 25"), "Cannot read ‘&’ at place 4 of ‘37 & 25’"),
     (("ways", ""), "There is nothing to read: a problem such as 37 + 25"),
     (("ways",), "ways needs problem, or --lines"),
+    (("ways", "37 & 25", "--lang", "es"), "No se puede leer «&» en el lugar 4 de «37 & 25»"),
     (("ways", "7 + 5 = 12"), "one blank in an equation"),
     (("ways", "37 + 25", "--lang", "xx"), "these are: en, es"),
     (("ways", "37 + 25", "--lines", "/no/such/file"), "cannot read ‘/no/such/file’"),
@@ -315,6 +316,10 @@ def started(monkeypatch):
         (("demo",), {"demo": True, "port": None, "open_browser": True}),
         (
             ("demo", "--port", "8200", "--no-browser"),
+            {"demo": True, "port": 8200, "open_browser": False},
+        ),
+        (
+            ("--port", "8200", "--no-browser", "demo"),
             {"demo": True, "port": 8200, "open_browser": False},
         ),
         (("--port", "8200", "--no-browser"), {"demo": False, "port": 8200, "open_browser": False}),

@@ -159,18 +159,22 @@ def _parser() -> argparse.ArgumentParser:
         prog="waysaid",
         description="Hear how children worked something out. Without a command: open the app.",
     )
-    _start_options(parser)
+    _start_options(parser, None)
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")
     demo = commands.add_parser("demo", help="open the app with an invented class")
-    _start_options(demo)
+    _start_options(demo, argparse.SUPPRESS)
     for name, question in QUESTIONS.items():
         _question_options(name, commands.add_parser(name, help=question.help))
     return parser
 
 
-def _start_options(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("--port", type=_port, help="the port to listen on")
-    parser.add_argument("--no-browser", action="store_true", help="do not open a browser")
+def _start_options(parser: argparse.ArgumentParser, unsaid: str | None) -> None:
+    """Add the options of a start; for `demo` one that is unsaid leaves what stood before it."""
+    no_browser = unsaid or False
+    parser.add_argument("--port", type=_port, default=unsaid, help="the port to listen on")
+    parser.add_argument(
+        "--no-browser", action="store_true", default=no_browser, help="do not open a browser"
+    )
 
 
 def _port(said: str) -> int:

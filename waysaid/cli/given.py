@@ -32,7 +32,10 @@ class BadInputError(ValueError):
 
 def problem_in(given: Given) -> Problem:
     """Return the problem of `problem`. Raises `BadInputError`."""
-    return _problem(_text(given, "problem"))
+    try:
+        return parse(_text(given, "problem"))
+    except Unreadable as error:
+        raise BadInputError(error.sentence(language_in(given))) from None
 
 
 def problems_in(given: Given) -> list[Problem]:
@@ -40,7 +43,7 @@ def problems_in(given: Given) -> list[Problem]:
     listed = given.get("problems")
     if not isinstance(listed, list) or not 2 <= len(listed) <= MOST_PROBLEMS:
         raise BadInputError(f"from 2 to {MOST_PROBLEMS} problems would fit.")
-    return [problem_in({"problem": one}) for one in listed]
+    return [problem_in({**given, "problem": one}) for one in listed]
 
 
 def number_in(given: Given, name: str) -> Exact:
@@ -49,7 +52,7 @@ def number_in(given: Given, name: str) -> Exact:
     try:
         read = parse_expression(said)
     except Unreadable as error:
-        raise BadInputError(str(error)) from None
+        raise BadInputError(error.sentence(language_in(given))) from None
     if isinstance(read, (Operation, Blank)):
         raise BadInputError(f"Cannot read ‘{said}’: a number such as 26 would fit here.")
     return read
@@ -67,13 +70,6 @@ def kind_of(kinds: type[_Kind], value: object, name: str) -> _Kind:
 def language_in(given: Given) -> Language:
     """Return the language of `lang`, English where there is none. Raises `BadInputError`."""
     return kind_of(Language, given.get("lang", Language.EN), "language")
-
-
-def _problem(said: str) -> Problem:
-    try:
-        return parse(said)
-    except Unreadable as error:
-        raise BadInputError(str(error)) from None
 
 
 def _text(given: Given, name: str) -> str:
