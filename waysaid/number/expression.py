@@ -60,9 +60,9 @@ class NoValue(ValueError):  # noqa: N818  the name says what went wrong
 
 def exact(value: Exact) -> Exact:
     """Return the value as an `int` where it is whole, else as a `Fraction`."""
-    if isinstance(value, Fraction) and value.denominator == 1:
-        return value.numerator
-    return value
+    if type(value) is int:
+        return value
+    return value.numerator if value.denominator == 1 else value
 
 
 def apply(sign: Sign, left: Exact, right: Exact) -> Exact:

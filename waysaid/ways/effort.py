@@ -199,19 +199,19 @@ def _held(steps: tuple[Step, ...], hops: bool) -> int:
     """Count, over the steps, the results (and hops, where they are gathered) not yet used."""
     if _each_goes_on(steps):
         return 0
-    waiting: list[Exact] = []
+    waiting: list[Exact | Blank] = []
     held = 0
     for step in steps:
         left = step.equation.left
         used = _numbers(left)
         for number in used:
-            if isinstance(number, (int, Fraction)) and number in waiting:
+            if waiting and number in waiting:
                 waiting.remove(number)
         held += len(waiting)
         right = step.equation.right
         if hops and step.kind is Kind.JUMP:
             right = used[-1]
-        if isinstance(right, (int, Fraction)):
+        if type(right) is int or type(right) is Fraction:
             waiting.append(right if right >= 0 else -right)
     return held
 
@@ -230,12 +230,10 @@ def _each_goes_on(steps: tuple[Step, ...]) -> bool:
 
 
 def _numbers(expression: Expression) -> tuple[Exact | Blank, ...]:
-    if (
-        isinstance(expression, Operation)
-        and not isinstance(expression.left, Operation)
-        and not isinstance(expression.right, Operation)
-    ):
-        return expression.left, expression.right
+    if type(expression) is Operation:
+        left, right = expression.left, expression.right
+        if not isinstance(left, Operation) and not isinstance(right, Operation):
+            return left, right
     return tuple(leaves(expression))
 
 
@@ -244,17 +242,17 @@ _Cost = tuple[int, int, int, int, int]
 
 
 def _equation_cost(equation: Equation) -> _Cost:
-    left = equation.left
-    if not isinstance(left, Operation):
-        left = equation.right
-    if isinstance(left, Operation):
-        if left is equation.left and isinstance(equation.right, Operation):
-            return _alike(left, equation.right)
-        one, other = left.left, left.right
-        if type(one) is int and type(other) is int:
-            return _whole_cost(left.sign is Sign.MINUS, one, other)
-        return _longer_cost(left)
-    return _STEP, 0, 0, 0, 0
+    left, right = equation.left, equation.right
+    if type(left) is not Operation:
+        left, right = right, left
+        if type(left) is not Operation:
+            return _STEP, 0, 0, 0, 0
+    elif type(right) is Operation:
+        return _alike(left, right)
+    one, other = left.left, left.right
+    if type(one) is int and type(other) is int:
+        return _whole_cost(left.sign is Sign.MINUS, one, other)
+    return _longer_cost(left)
 
 
 def _alike(before: Operation, after: Operation) -> _Cost:
