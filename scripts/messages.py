@@ -9,6 +9,7 @@ import io
 import re
 import sys
 from collections.abc import Iterator
+from datetime import UTC, datetime
 from pathlib import Path
 
 from babel.messages.catalog import Catalog, Message
@@ -78,7 +79,8 @@ def current(language: str) -> Catalog:
 
 
 def compiled(catalog: Catalog) -> bytes:
-    """Return the texts as gettext reads them."""
+    """Return the texts as gettext reads them: the same bytes at any hour."""
+    catalog.creation_date = catalog.revision_date = datetime(2026, 1, 1, tzinfo=UTC)
     written = io.BytesIO()
     write_mo(written, catalog)
     return written.getvalue()

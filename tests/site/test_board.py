@@ -9,6 +9,7 @@ from django.utils import timezone
 from tests.site.made import answer, child_id, problem_id, sent, way
 from waysaid.site import access, broadcast
 from waysaid.site.hub import Looking, Room
+from waysaid.site.models import Talk
 from waysaid.site.payload import payload
 from waysaid.site.record import at_hand
 
@@ -135,3 +136,26 @@ def test_every_frame_carries_the_whole_state_and_its_order(cast):
     event, number, data, *_ = frame.data.decode().split("\n")
     assert (event, number) == ("event: state", "id: 2")
     assert json.loads(data.removeprefix("data: "))["problem"]["text"] == "39 + 27"
+
+
+def reopened(cast, minutes):
+    """Close the talk, let so many minutes pass, and go on; return its first board token."""
+    first = cast.talk.board_token
+    path = f"/talks/{cast.talk.pk}/events"
+    closed, resumed = ({"sequence": n, "kind": k} for n, k in enumerate(("closed", "resumed")))
+    cast.owner.post(path, sent(closed), content_type="application/json")
+    Talk.objects.update(closed_at=timezone.now() - timedelta(minutes=minutes))
+    cast.owner.post(path, sent(resumed), content_type="application/json")
+    cast.talk.refresh_from_db()
+    return first
+
+
+def test_a_talk_that_goes_on_at_once_keeps_its_board(cast):
+    assert reopened(cast, 5) == cast.talk.board_token
+    assert cast.outsider.get(f"/board/{cast.talk.board_token}").status_code == 200
+
+
+def test_a_talk_that_goes_on_another_day_has_new_tokens(cast):
+    before = reopened(cast, 61)
+    assert cast.outsider.get(f"/board/{before}").status_code == 404
+    assert cast.outsider.get(f"/board/{cast.talk.board_token}").status_code == 200

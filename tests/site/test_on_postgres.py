@@ -7,6 +7,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.postgres import binaries, missing
+
 HERE = Path(__file__).parent
 NOT_ABOUT_DATA = frozenset(
     {
@@ -30,7 +32,9 @@ NOT_ABOUT_DATA = frozenset(
 @pytest.mark.skipif(
     os.environ.get("WAYSAID_TEST_DATABASE") == "postgres", reason="this is that run"
 )
-def test_the_site_does_the_same_on_postgres(postgres_server):
+def test_the_site_does_the_same_on_postgres():
+    if binaries() is None:
+        missing("PostgreSQL")
     files = [
         str(path) for path in sorted(HERE.glob("test_*.py")) if path.stem not in NOT_ABOUT_DATA
     ]

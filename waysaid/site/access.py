@@ -84,7 +84,7 @@ def talk_of_board(visitor: Visitor, token: str, *, one_screen: bool = False) -> 
     """Return the talk whose board (or one screen) this token opens now, or None."""
     named = {"one_token": token} if one_screen else {"board_token": token}
     talk = Talk.objects.select_related("school_class", "plan").filter(**named).first()
-    if talk is None or _long_over(talk):
+    if talk is None or long_over(talk):
         return None
     if visitor.door is None:
         return talk
@@ -93,6 +93,7 @@ def talk_of_board(visitor: Visitor, token: str, *, one_screen: bool = False) -> 
     return talk if enough else None
 
 
-def _long_over(talk: Talk) -> bool:
+def long_over(talk: Talk) -> bool:
+    """Tell whether a talk was closed so long ago that its tokens open nothing."""
     closed = talk.closed_at
     return closed is not None and timezone.now() - closed > BOARD_AFTER_CLOSING

@@ -6,9 +6,9 @@ import logging
 from django.db import DatabaseError
 from django.utils import timezone
 
-from waysaid.site import network
+from waysaid.site import access, network
 from waysaid.site.hub import HUB, Frame, Room
-from waysaid.site.models import Talk
+from waysaid.site.models import Talk, new_token
 from waysaid.site.payload import payload
 from waysaid.site.record import TalkAtHand, at_hand
 
@@ -44,9 +44,14 @@ def _keep_closing(talk: TalkAtHand) -> None:
     closed = talk.state.closed
     if closed:
         network.close_after(talk.talk_id)
-    rows = Talk.objects.filter(pk=talk.talk_id, closed_at__isnull=closed)
     try:
-        if rows.exists():
-            rows.update(closed_at=timezone.now() if closed else None)
+        row = Talk.objects.filter(pk=talk.talk_id, closed_at__isnull=closed).first()
+        if row is None:
+            return
+        if access.long_over(row):
+            # It goes on after its addresses had ended: whoever still has one stays outside.
+            row.board_token, row.one_token = new_token(), new_token()
+        row.closed_at = timezone.now() if closed else None
+        row.save(update_fields=["closed_at", "board_token", "one_token"])
     except DatabaseError:
         log.exception("The closing of a talk could not be noted beside it.")

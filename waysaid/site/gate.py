@@ -22,6 +22,9 @@ DOOR_META = "HTTP_X_WAYSAID_DOOR"
 STRANGE_HOST = "This address is not one that Waysaid answers to here."
 STRANGE_ORIGIN = "This request did not come from a page of Waysaid at this address."
 NOT_THIS_WAY = "This page is only for the teacher's own machine."
+TOO_MUCH = "This is more than Waysaid takes at once."
+LARGEST_BODY = 6 * 1024 * 1024
+"""Bytes of one request: a picture of 5 MB and the form around it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +70,9 @@ def refusal(door: Door, scope: Scope) -> tuple[int, str] | None:
         return 403, STRANGE_ORIGIN
     if not leads_to(door, scope["path"]):
         return 404, NOT_THIS_WAY
+    length = _only(scope, b"content-length")
+    if length is not None and not (length.isdigit() and int(length) <= LARGEST_BODY):
+        return 413, TOO_MUCH
     return None
 
 
@@ -103,9 +109,23 @@ def guarded(app: App, door: Door) -> App:
         if refused is not None:
             await say(send, *refused)
             return
-        await app({**scope, "headers": _marked(scope["headers"], door)}, receive, send)
+        marked = {**scope, "headers": _marked(scope["headers"], door)}
+        await app(marked, _measured(receive), send)
 
     return behind_the_door
+
+
+def _measured(receive: Receive) -> Receive:
+    """Return `receive`, which cuts off a body that goes on after the most we take."""
+    taken = 0
+
+    async def receive_no_more_than_we_take() -> MutableMapping[str, Any]:
+        nonlocal taken
+        message = await receive()
+        taken += len(message.get("body", b""))
+        return message if taken <= LARGEST_BODY else {"type": "http.disconnect"}
+
+    return receive_no_more_than_we_take
 
 
 async def say(send: Send, status: int, sentence: str) -> None:

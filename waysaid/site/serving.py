@@ -62,6 +62,7 @@ def make_ready(*, demo: bool) -> None:
         executor = MigrationExecutor(connection)
         if executor.migration_plan(executor.loader.graph.leaf_nodes()):
             call_command("migrate", interactive=False, verbosity=0)
+        call_command("clearsessions")
         if demo:
             make_demo()
     except DatabaseError as error:

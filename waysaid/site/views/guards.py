@@ -7,9 +7,11 @@ from typing import Any, Concatenate, ParamSpec
 
 from django.conf import settings
 from django.contrib.auth.models import User
+from django.core.exceptions import RequestDataTooBig
 from django.db import DatabaseError
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpRequest, HttpResponse, UnreadablePostError
 from django.shortcuts import get_object_or_404, redirect, render
+from django.utils import translation
 from django.utils.translation import gettext as _
 
 from waysaid.site import access
@@ -39,7 +41,10 @@ def plain(view: View[Rest]) -> View[Rest]:
 
 
 def teachers_own(view: View[Rest]) -> View[Rest]:
-    """Let in only a signed-in teacher, and never through the school network's door."""
+    """Let in only a signed-in teacher, and never through the school network's door.
+
+    The page speaks the language of the desk of the class she turned to last.
+    """
 
     @wraps(view)
     def answered(request: HttpRequest, /, *args: Rest.args, **kwargs: Rest.kwargs) -> HttpResponse:
@@ -49,7 +54,10 @@ def teachers_own(view: View[Rest]) -> View[Rest]:
             if settings.SCHOOL_SERVER:
                 return redirect(f"{settings.LOGIN_URL}")
             return render(request, "waysaid/closed.html", status=403)
-        return view(request, *args, **kwargs)
+        school_class = current_class(request)
+        spoken = school_class.desk_language if school_class else translation.get_language()
+        with translation.override(spoken):
+            return view(request, *args, **kwargs)
 
     return plain(answered)
 
@@ -98,7 +106,9 @@ def json_of(request: HttpRequest) -> dict[str, Any]:
     """Return the JSON object that was sent. Raises a 400 refusal for anything else."""
     try:
         given = json.loads(request.body)
-    except (ValueError, RecursionError):
+    except RequestDataTooBig:
+        raise RefusalError(413, _("This is more than Waysaid takes at once.")) from None
+    except (ValueError, RecursionError, UnreadablePostError):
         given = None
     if not isinstance(given, dict):
         raise RefusalError(400, _("This takes one JSON object."))
