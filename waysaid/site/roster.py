@@ -152,7 +152,7 @@ def _cell(row: list[str], place: int | None) -> str:
 
 def _told_apart(pairs: Sequence[tuple[str, str]]) -> Roster:
     """Give those of one name the first letters of their family names, or else a number."""
-    bare = [(name, clean(family)) for given, family in pairs if (name := clean(given))]
+    bare = [(clean(given), clean(family)) for given, family in pairs if _is_name(given)]
     if len(bare) > MOST_NAMES:
         raise BadNamesError(len(bare))
     together: dict[str, list[int]] = {}
@@ -166,6 +166,10 @@ def _told_apart(pairs: Sequence[tuple[str, str]]) -> Roster:
     _number_the_rest(names)
     changed = frozenset(at for at, name in enumerate(names) if name != bare[at][0])
     return Roster(tuple(names), changed)
+
+
+def _is_name(given: str) -> bool:
+    return any(one.isalnum() for one in clean(given))
 
 
 def _endings(families: list[str]) -> list[str]:

@@ -13,7 +13,7 @@ from django.views.decorators.http import require_http_methods, require_POST
 
 from waysaid.site.backup import can_copy, copy_of_data
 from waysaid.site.erasing import forget_talks
-from waysaid.site.models import Language, Talk
+from waysaid.site.models import Language, SchoolClass, Talk
 from waysaid.site.refusal import not_here
 from waysaid.site.views.guards import teacher_of, teachers_own
 from waysaid.site.views.pages_home import speak
@@ -25,10 +25,12 @@ AGES = (90, 180, 365)
 @require_http_methods(["GET", "HEAD", "POST"])
 @teachers_own
 def settings_page(request: HttpRequest) -> HttpResponse:
-    """Show the settings; take the language."""
+    """Show the settings; take the language of all her classes' desks and of these pages."""
     if request.method == "POST" and request.POST.get("language") in Language.values:
+        language = request.POST["language"]
+        SchoolClass.objects.filter(owner=teacher_of(request)).update(desk_language=language)
         response = redirect("settings")
-        speak(response, request.POST["language"])
+        speak(response, language)
         return response
     context = {
         "here": "settings",
