@@ -38,11 +38,16 @@ def _lands(start: int, sign: str, gone: int, unit: int = 10) -> bool:
 
 
 def jumps(left: int, sign: str, right: int) -> set[str]:
-    """The other number's tens and ones, in one to three parts, or its tens one by one."""
+    """The other number's tens and ones, in one to three parts, or its tens one by one.
+
+    A single piece goes on or off at once where the problem is no fact.
+    """
     starts = _starts(left, right) if sign == "+" else [(left, right, True)]
     found = set()
     for start, other, first in starts:
         if other >= 10 and other % 10 == 0 and start % 10 and (start >= 10 or first):
+            found.add(_hops(start, sign, (other,)))
+        if 0 < other < 10 and (start >= 20 if sign == "-" else start >= 10 and start % 10):
             found.add(_hops(start, sign, (other,)))
         if other < 10 or other % 10 == 0 or (start < 10 and not first):
             continue

@@ -14,11 +14,12 @@ TOLD = (
     Told("45 + 39", "45 + 30 = 75; 75 + 5 = 80; 80 + 4 = 84", "klein1998", read=False),
     Told("540 + 280", "540 + 200 = 740; 740 + 80 = 820", "nns1999", read=False),
     Told("37 + 20", "37 + 20 = 57", "ours"),
+    Told("37 + 8", "37 + 8 = 45", "ours: two digits and ones, eng-nc2014 year 2"),
     Told("245 + 138", "245 + 130 = 375; 375 + 8 = 383", "ours"),
 )
 NEVER = (
-    ("37 + 8", "no piece to cut from a single digit"),
-    ("36 + 7", "36 is not put on to a single digit that comes second"),
+    ("6 + 8", "a fact, known or worked out"),
+    ("40 + 8", "read off, nothing goes on"),
 )
 
 

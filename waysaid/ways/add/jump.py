@@ -14,7 +14,7 @@ def plans(problem: Sum) -> Iterator[Plan]:
     """Yield the ways that start from either number."""
     for start, other, tag in problem.goes_on():
         parts = pieces(other)
-        if len(parts) == 1 and other >= 10 and start % 10:
+        if len(parts) == 1 and start >= 10 and start % 10:
             yield f"at-once-from-{tag}", hops(start, other)
         if len(parts) > 1:
             yield from _whole(start, parts, tag)

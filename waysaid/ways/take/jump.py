@@ -6,6 +6,8 @@ from waysaid.ways.place import chunks, pieces
 from waysaid.ways.plan import Plan, hops
 from waysaid.ways.shape import Difference
 
+TEENS_END = 20
+"""Below it a one-digit number taken off is a fact, known or worked out; our choice."""
 MOST_TENS = 5
 """The most single tens a child would go back by; our choice."""
 
@@ -15,7 +17,7 @@ def plans(problem: Difference) -> Iterator[Plan]:
     whole, part = problem.whole, problem.part
     parts = tuple(-piece for piece in pieces(part))
     if len(parts) < 2:
-        if part >= 10 and whole % 10:
+        if part and (whole % 10 if part >= 10 else whole >= TEENS_END):
             yield "at-once", hops(whole, -part)
         return
     yield "tens-first", hops(whole, *parts)
