@@ -32,17 +32,18 @@ def brute_force(equation, candidates):
 
 def _holds(equation, value):
     try:
-        return _plain(equation.left, value) == _plain(equation.right, value)
+        return plain(equation.left, value) == plain(equation.right, value)
     except ZeroDivisionError:
         return False
 
 
-def _plain(expression, value):
+def plain(expression, value=None):
+    """The value by Python's own fractions; `value` stands for a blank."""
     if expression is BLANK:
         return value
     if not isinstance(expression, Operation):
         return Fraction(expression)
-    left, right = _plain(expression.left, value), _plain(expression.right, value)
+    left, right = plain(expression.left, value), plain(expression.right, value)
     return {
         Sign.PLUS: lambda: left + right,
         Sign.MINUS: lambda: left - right,
