@@ -143,6 +143,7 @@ DESK: Words = {
     "what_if_needs": _("Choose numbers in the problems above, and by how much they change."),
     "who_adds": _("{name} adds to {other}"),
     "who_changes": _("{name} changes a way of {problem}"),
+    "why_here": _("Why it is here: {why}"),
     "whole_row": _("The whole problem"),
     "whose_way": _("{name}’s way of {problem}"),
     "whose_way_open": _("A way of {problem}: who is speaking?"),

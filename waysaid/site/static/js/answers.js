@@ -9,11 +9,15 @@ function offered(state) {
     ...state.chips.map((/** @type {any} */ chip) => chip.answer),
     ...state.private.slips.map((/** @type {any} */ slip) => slip.wrong),
   ];
-  const numbers = [...new Set(known.filter(Boolean).map(String))].filter((text) => !heard.has(text));
-  return numbers.sort((a, b) => Number(a) - Number(b)).slice(0, Math.max(1, 5 - heard.size));
+  const numbers = new Set(known.filter(Boolean).map(String));
+  const left = [...numbers].filter((text) => !heard.has(text));
+  return left.sort((a, b) => Number(a) - Number(b)).slice(0, Math.max(1, 5 - heard.size));
 }
 
-/** @param {string} text @param {boolean} heard @param {any} words @param {(text: string) => void} say */
+/**
+ * @param {string} text @param {boolean} heard @param {any} words
+ * @param {(text: string) => void} say
+ */
 function answerButton(text, heard, words, say) {
   return make(
     "button",

@@ -10,6 +10,17 @@ import { waysView } from "./ways-view.js";
 
 const WITH_SIDE = new Set(["think", "answers", "ways"]);
 
+/**
+ * Return what the sheet holds, what stands beside it, and what to do once it is in its place.
+ * @param {string} view @param {any} state @param {any} words
+ */
+function build(view, state, words) {
+  if (view === "ways") return waysView(state, words, stacked());
+  if (view === "connect" && state.connect) return connectView(state, words);
+  const plain = PLAIN_VIEWS[view] ?? PLAIN_VIEWS.think;
+  return { nodes: plain(state, words), beside: null, settle: () => {} };
+}
+
 /** The board as a whole. `sheet` is the paper, `layer` what is drawn over it by hand. */
 export class Board {
   /** @param {HTMLElement} root @param {any} words */
@@ -60,12 +71,7 @@ export class Board {
   /** @param {string} view */
   paintSheet(view) {
     const { state, words, sheet } = this;
-    const built =
-      view === "ways"
-        ? waysView(state, words, stacked())
-        : view === "connect" && state.connect
-          ? connectView(state, words)
-          : { nodes: (PLAIN_VIEWS[view] ?? PLAIN_VIEWS.think)(state, words), settle: () => {}, beside: null };
+    const built = build(view, state, words);
     this.layer = strokeLayer(sheet.getBoundingClientRect(), unit());
     const earlier = WITH_SIDE.has(view) && sideColumn(state.earlier, words);
     fill(this.side, earlier, built.beside);

@@ -41,20 +41,18 @@ function thumbnail(/** @type {any} */ scene) {
   return picture;
 }
 
-/** @param {any} desk */
+/** @param {import("./desk.js").Desk} desk */
 function heading(desk) {
-  const text = desk.state.board.problem?.text;
-  if (!text) return desk.words.no_problem_yet;
-  if (desk.editing) return put(desk.words.writing_anew, { problem: text });
-  if (desk.relation.kind === "adds") {
-    const to = desk.state.ways.find((/** @type {any} */ way) => way.id === desk.relation.to);
-    return put(desk.words.who_adds, { name: desk.name(desk.speaker), other: to?.name || desk.words.no_name });
-  }
-  if (desk.relation.kind === "changes") {
-    return put(desk.words.who_changes, { name: desk.name(desk.speaker), problem: text });
-  }
-  if (desk.speaker) return put(desk.words.whose_way, { name: desk.name(desk.speaker), problem: text });
-  return put(desk.words.whose_way_open, { problem: text });
+  const { words, speaker, relation, editing } = desk;
+  const problem = desk.state.board.problem?.text;
+  if (!problem) return words.no_problem_yet;
+  if (editing) return put(words.writing_anew, { problem });
+  if (!speaker) return put(words.whose_way_open, { problem });
+  const name = desk.name(speaker);
+  if (relation.kind === "changes") return put(words.who_changes, { name, problem });
+  if (relation.kind === "own") return put(words.whose_way, { name, problem });
+  const to = desk.ways.find((/** @type {any} */ way) => way.id === relation.to);
+  return put(words.who_adds, { name, other: to?.name || words.no_name });
 }
 
 /** @param {{title: HTMLElement, more: HTMLElement, chips: HTMLElement}} nodes @param {any} words */

@@ -3,8 +3,11 @@
 import { make, panel, put, randomId } from "./dom.js";
 import { Marks } from "./marks.js";
 
-const button = (/** @type {string} */ key, /** @type {string} */ text, /** @type {() => void} */ click, name = "button small quiet") =>
-  make("button", { type: "button", class: name, "data-key": key, click }, text);
+/** @param {string} key @param {string} text @param {() => void} click @param {string} [look] */
+function button(key, text, click, look = "quiet") {
+  const name = `button small ${look}`;
+  return make("button", { type: "button", class: name, "data-key": key, click }, text);
+}
 
 export class ConnectDesk {
   /**
@@ -89,7 +92,12 @@ export class ConnectDesk {
       make(
         "li",
         {},
-        make("span", {}, make("strong", {}, `${each.name || words.no_name}: `), each.words || words.marked),
+        make(
+          "span",
+          {},
+          make("strong", {}, `${each.name || words.no_name}: `),
+          each.words || words.marked,
+        ),
         button(`erase-${each.id}`, words.erase, () => erase(each.id)),
       ),
     );
@@ -132,7 +140,7 @@ export class ConnectDesk {
       make(
         "p",
         { class: "ask" },
-        button("ask-links", words.ask_links, () => this.ask(), "button small"),
+        button("ask-links", words.ask_links, () => this.ask(), ""),
         sentence,
       ),
       links &&
@@ -143,7 +151,11 @@ export class ConnectDesk {
             make(
               "li",
               {},
-              make("p", { class: "question" }, `${words.open_quote}${link.question}${words.close_quote}`),
+              make(
+                "p",
+                { class: "question" },
+                `${words.open_quote}${link.question}${words.close_quote}`,
+              ),
               make("p", {}, link.says),
               button(
                 `link-${index}`,
@@ -175,7 +187,8 @@ export class ConnectDesk {
 
   /** @param {HTMLFormElement} form */
   suppose(form) {
-    const amount = Number(/** @type {HTMLInputElement} */ (form.elements.namedItem("amount")).value);
+    const field = /** @type {HTMLInputElement} */ (form.elements.namedItem("amount"));
+    const amount = Number(field.value);
     const places = this.marks.chosen.filter((mark) => typeof mark.place === "number");
     const hint = /** @type {HTMLElement} */ (form.querySelector("[data-part=hint]"));
     const fine = Number.isInteger(amount) && amount !== 0 && places.length > 0;
@@ -194,8 +207,8 @@ export class ConnectDesk {
       event.preventDefault();
       const input = event.target.elements.namedItem("answer");
       if (!input.value.trim()) return;
-      const body = { what_if: whatIf.id, problem, text: input.value.trim(), child: this.desk.speaker };
-      this.desk.tell("what-if-answer", body);
+      const said = { problem, text: input.value.trim(), child: this.desk.speaker };
+      this.desk.tell("what-if-answer", { what_if: whatIf.id, ...said });
       input.value = "";
     };
     return [
@@ -206,7 +219,12 @@ export class ConnectDesk {
           make(
             "li",
             {},
-            make("span", { class: "sum" }, row.text, row.answers.length > 0 && ` = ${row.answers.join(", ")}`),
+            make(
+              "span",
+              { class: "sum" },
+              row.text,
+              row.answers.length > 0 && ` = ${row.answers.join(", ")}`,
+            ),
             make(
               "form",
               { submit: (/** @type {any} */ event) => answer(event, row.id) },

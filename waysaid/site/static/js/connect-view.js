@@ -20,10 +20,9 @@ function rowList(rows, name, label) {
 
 /** @param {any} connect @param {any} words */
 function stringPart(connect, words) {
-  if (!connect.scene) return make("div", { class: "string" }, rowList(connect.rows, "rows", words.string));
-  const list = rowList(connect.rows, "rows unseen", words.string);
-  const picture = paint(connect.scene);
-  return make("div", { class: "string" }, list, picture);
+  const { rows, scene } = connect;
+  const list = rowList(rows, scene ? "rows unseen" : "rows", words.string);
+  return make("div", { class: "string" }, list, scene && paint(scene));
 }
 
 /** @param {any} noticing @param {any} words */
@@ -82,7 +81,8 @@ function arrange(list, noticings, words) {
   const again = () => arrange(list, noticings, words);
   const show = () => {
     // What was touched goes last into the fold.
-    const order = [...noticings].sort((a, b) => Number(a.id === touched) - Number(b.id === touched));
+    const late = (/** @type {any} */ one) => Number(one.id === touched);
+    const order = [...noticings].sort((a, b) => late(a) - late(b));
     const shut = order.slice(0, folded).map((each) => each.id);
     fill(
       list,

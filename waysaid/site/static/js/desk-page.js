@@ -32,8 +32,12 @@ const outbox = new Outbox({
   onChange: () => queueMicrotask(() => showSaved(outbox)),
 });
 outbox.onRefused = (sentence) => {
-  const away = make("button", { type: "button", class: "button small", click: () => fill(at("refused")) }, words.understood);
-  fill(at("refused"), make("strong", {}, sentence), away);
+  const away = () => fill(at("refused"));
+  fill(
+    at("refused"),
+    make("strong", {}, sentence),
+    make("button", { type: "button", class: "button small", click: away }, words.understood),
+  );
 };
 
 const desk = new Desk(words, outbox);
@@ -45,9 +49,15 @@ const line = new Line(
 const chips = chipsPanel({ title: at("whose"), more: at("more-ways"), chips: at("chips") }, words);
 const connect = new ConnectDesk(at("connecting"), desk, page.links ?? "");
 const more = moreDialog(desk);
-const screens = screensDialog(desk, { network: page.network ?? "", pairing: page.pairing ?? "", csrf });
+const screens = screensDialog(desk, {
+  network: page.network ?? "",
+  pairing: page.pairing ?? "",
+  csrf,
+});
 const addProblem = addProblemDialog(desk);
 const keyList = dialog("keys");
+desk.onAdd = addProblem;
+desk.typedChild = () => line.child;
 
 const talk = () => desk.tell("turn-and-talk", { on: !desk.state.board.turn_and_talk });
 const pause = () => desk.tell(desk.state.board.paused ? "resumed" : "paused");
@@ -80,8 +90,14 @@ desk.panels = [
   () => more.update(),
   () => screens.update(),
 ];
+const stacked = matchMedia("(max-width: 61.99rem)");
+desk.onChosen = () => {
+  const middle = desk.state.phase === "connect" ? "connecting" : "telling";
+  if (stacked.matches) at(middle).scrollIntoView();
+};
 desk.onDone = () => {
   line.clear();
+  if (stacked.matches) at("names").scrollIntoView({ block: "nearest" });
   if (!matchMedia("(pointer: coarse)").matches) line.input.focus();
 };
 

@@ -19,6 +19,12 @@ export class Desk {
     this.panels = [];
     /** Told when a way was put on the board and the desk is ready for the next child. */
     this.onDone = () => {};
+    /** Asks for a problem of the teacher's own. */
+    this.onAdd = () => {};
+    /** The child whose name is typed in the line. */
+    this.typedChild = () => /** @type {string | null} */ (null);
+    /** Told when a child was chosen. */
+    this.onChosen = () => {};
   }
 
   /** Show a new state. */
@@ -36,6 +42,7 @@ export class Desk {
     this.speaker = this.speaker === child ? null : child;
     this.relation = { kind: "own", to: null };
     this.update();
+    if (this.speaker) this.onChosen();
   }
 
   /** Return the ways told for the problem of the moment, in the order heard. */
@@ -76,7 +83,8 @@ export class Desk {
     if (this.editing) {
       this.tell("way-edited", { way: this.editing, ...told });
     } else {
-      const body = { id: randomId(), problem: this.problem, child: this.speaker };
+      const child = this.speaker ?? this.typedChild();
+      const body = { id: randomId(), problem: this.problem, child };
       const { kind, to } = this.relation;
       this.tell("way-shared", { ...body, relation: kind, to, ...told, foreseen });
     }
@@ -113,6 +121,7 @@ export class Desk {
     if (phase === "after") return { label: this.words.end_talk, act: () => this.tell("closed") };
     if (phase === "connect") return this.turnTo("after", this.words.say_thanks);
     const next = this.upcoming;
+    if (!next && !this.problem) return { label: this.words.add_problem, act: () => this.onAdd() };
     if (!next) return this.turnTo("connect", this.words.connect);
     const label = this.problem ? this.words.next_problem : this.words.first_problem;
     return { label, act: () => this.tell("problem-shown", { problem: next.id }) };

@@ -93,12 +93,18 @@ export function screensDialog(desk, addresses) {
     show();
   };
 
-  const button = (/** @type {string} */ text, /** @type {() => void} */ click, name = "button small") =>
-    make("button", { type: "button", class: name, "data-key": text, click }, text);
+  /** @param {string} text @param {() => void} click @param {string} [look] */
+  const button = (text, click, look = "") =>
+    make(
+      "button",
+      { type: "button", class: `button small ${look}`, "data-key": text, click },
+      text,
+    );
 
   function show() {
     const network = { ...desk.state?.network, ...given };
-    const until = network.until && new Date(network.until).toLocaleTimeString([], { timeStyle: "short" });
+    const until =
+      network.until && new Date(network.until).toLocaleTimeString([], { timeStyle: "short" });
     fill(
       part,
       network.on
@@ -110,7 +116,7 @@ export function screensDialog(desk, addresses) {
             make("p", { class: "row" },
               button(words.code_board, () => ask(addresses.pairing, { role: "board" })),
               button(words.code_desk, () => ask(addresses.pairing, { role: "desk" })),
-              button(words.network_off, () => ask(addresses.network, { on: false }), "button small quiet")),
+              button(words.network_off, () => ask(addresses.network, { on: false }), "quiet")),
           ]
         : button(words.network_on, () => ask(addresses.network, { on: true })),
       make("p", { role: "status" }, sentence),

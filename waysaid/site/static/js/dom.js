@@ -4,7 +4,8 @@ const SVG = "http://www.w3.org/2000/svg";
 
 /**
  * @typedef {Node | string | number | null | undefined | false} Child
- * @typedef {Record<string, string | number | boolean | null | undefined | ((event: any) => void)>} Attributes
+ * @typedef {string | number | boolean | null | undefined | ((event: any) => void)} Value
+ * @typedef {Record<string, Value>} Attributes
  */
 
 /** @param {Element} node @param {Attributes} attributes */

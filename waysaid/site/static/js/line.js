@@ -33,7 +33,7 @@ function preview(reading, words) {
 
 export class Line {
   /**
-   * @param {{form: HTMLFormElement, preview: HTMLElement, buttons: HTMLElement, who: HTMLElement}} nodes
+   * @param {Record<"preview" | "buttons" | "who", HTMLElement> & {form: HTMLFormElement}} nodes
    * @param {import("./desk.js").Desk} desk
    * @param {{address: string, csrf: string}} reading
    */
@@ -56,6 +56,12 @@ export class Line {
     const { desk, input } = this;
     if (desk.speaker || desk.editing || !desk.state) return { who: [], said: input.value.trim() };
     return splitLine(desk.state.roster, input.value.trim());
+  }
+
+  /** The child whose name stands before a comma in the line, if it is one child's. */
+  get child() {
+    const { who } = this.parted();
+    return who.length === 1 ? who[0].id : null;
   }
 
   typed() {
@@ -125,8 +131,12 @@ export class Line {
   async put(/** @type {string | null} */ picture) {
     const { desk } = this;
     const { who, said } = this.parted();
-    if (!desk.problem || !said) return this.input.focus();
     if (who.length > 1) return this.showWho(who);
+    if (who.length === 1 && !said) {
+      this.clear();
+      desk.choose(who[0].id);
+    }
+    if (!desk.problem || !said) return this.input.focus();
     if (who.length === 1) desk.speaker = who[0].id;
     const reading = await this.reader.read(desk.problem, said);
     const steps = reading?.steps ?? [];

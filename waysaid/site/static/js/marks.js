@@ -62,6 +62,7 @@ export class Marks {
 
   /** @param {any} row @param {any} words */
   row(row, words) {
+    const given = row.answers.join(", ");
     return make(
       "li",
       {},
@@ -73,7 +74,7 @@ export class Marks {
       ),
       row.answers.length > 0 && [
         make("span", { class: "sign" }, "="),
-        this.button(row, row.answers.join(", "), "answer", `${words.answer_of} ${row.text}`),
+        this.button(row, given, "answer", `${given}: ${words.answer_of} ${row.text}`),
       ],
     );
   }

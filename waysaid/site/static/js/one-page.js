@@ -118,9 +118,15 @@ function done() {
   input.focus();
 }
 
+/** Put what was said on the board: a way, or while connecting what a child noticed. */
 function shareWay() {
   const given = said();
   if (!given?.line || !state?.problem) return;
+  if (state.phase === "connect") {
+    const { child, line } = given;
+    tell("noticed", { id: randomId(), child, words: line, marks: [], join: false });
+    return done();
+  }
   tell("way-shared", {
     id: randomId(),
     problem: state.problem.id,
@@ -162,6 +168,9 @@ function next() {
   else tell("phase-set", { phase: state?.phase === "connect" ? "after" : "connect" });
 }
 
+const main = make("button", { class: "button small main" }, words.as_way);
+const asAnswer = button(words.as_answer, shareAnswer);
+const asProblem = button(words.as_problem, shareProblem);
 const form = make(
   "form",
   {
@@ -173,10 +182,10 @@ const form = make(
   },
   who,
   input,
-  make("button", { class: "button small main" }, words.as_way),
+  main,
   picture,
-  button(words.as_answer, shareAnswer),
-  button(words.as_problem, shareProblem),
+  asAnswer,
+  asProblem,
 );
 const pen = new Pen(board, tell);
 const tools = make(
@@ -189,8 +198,13 @@ const tools = make(
   button(words.next, next, "next"),
   mark,
 );
-const handle = make("button", { type: "button", class: "button small handle", click: () => open(inside.hidden) });
-const inside = make("div", { class: "drawer-inside" }, alarm, bar, names, make("div", { class: "drawer-row" }, form, tools));
+const handle = make("button", {
+  type: "button",
+  class: "button small handle",
+  click: () => open(inside.hidden),
+});
+const row = make("div", { class: "drawer-row" }, form, tools);
+const inside = make("div", { class: "drawer-inside" }, alarm, bar, names, row);
 fill(drawer, inside, handle);
 
 /** @param {boolean} wanted */
@@ -214,6 +228,9 @@ function take(given) {
   showNames({ roster: given.roster });
   showWho();
   phase.value = given.phase;
+  const connecting = given.phase === "connect";
+  main.textContent = connecting ? words.put_on_board : words.as_way;
+  for (const node of [picture, asAnswer, asProblem]) node.hidden = connecting;
 }
 
 /** Leave the drawer its room, where what is shown can give way. */

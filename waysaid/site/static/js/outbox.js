@@ -15,6 +15,10 @@ const REFUSED = new Set([400, 409, 413, 422]);
 /**
  * @typedef {{sequence: number, body: Record<string, any>}} Event
  * @typedef {{client: string, next: number, waiting: Event[]}} Kept
+ * @typedef {object} Awaited
+ * @property {(order: number) => void} done
+ * @property {(why: Error) => void} failed
+ * @property {boolean} awaited whether somebody tells of a refusal
  */
 
 /** The server answered, and has not saved it. */
@@ -37,7 +41,7 @@ export class Outbox {
     this.timer = 0;
     /** Told of a refusal that nobody waits for. */
     this.onRefused = (/** @type {string} */ _sentence) => {};
-    /** @type {Map<number, {done: (order: number) => void, failed: (why: Error) => void, awaited: boolean}>} */
+    /** @type {Map<number, Awaited>} */
     this.promises = new Map();
     /** @type {Kept} */
     this.memory = { client: randomId(), next: 1, waiting: [] };
@@ -46,7 +50,10 @@ export class Outbox {
     this.send();
   }
 
-  /** Return what is kept; other windows of this browser may have written it since. @returns {Kept} */
+  /**
+   * Return what is kept; other windows of this browser may have written it since.
+   * @returns {Kept}
+   */
   kept() {
     try {
       return JSON.parse(localStorage.getItem(this.key) ?? "null") ?? this.memory;

@@ -3,7 +3,8 @@
 import { make } from "./dom.js";
 
 /**
- * @param {{text: string, spoken?: string}} problem @param {string} [tag] @param {string} [name] class
+ * @param {{text: string, spoken?: string}} problem
+ * @param {string} [tag] @param {string} [name] the element and its class
  */
 export function problemText(problem, tag = "span", name = "problem") {
   const parts = problem.text.split(/[_▢]/).flatMap((part, index) => {

@@ -9,44 +9,57 @@ const PAUSE = 80;
  */
 export function reader({ address, csrf, onRead }) {
   let timer = 0;
-  let asked = "";
+  let newest = "";
   /** @type {AbortController | null} */
-  let going = null;
+  let previewing = null;
   /** @type {{key: string, reading: any} | null} */
   let last = null;
 
-  const key = (/** @type {string} */ problem, /** @type {string} */ line) => `${problem}\n${line}`;
+  const keyOf = (/** @type {string} */ problem, /** @type {string} */ line) =>
+    `${problem}\n${line}`;
 
-  /** @param {string} problem @param {string} line @returns {Promise<any>} null where it cannot be read now */
-  async function read(problem, line) {
-    const wanted = key(problem, line);
-    if (last?.key === wanted) return last.reading;
-    going?.abort();
-    going = new AbortController();
+  /** @param {string} problem @param {string} line @param {AbortSignal} [signal] */
+  async function ask(problem, line, signal) {
+    const key = keyOf(problem, line);
+    if (last?.key === key) return last.reading;
     try {
-      const answer = await post(address, csrf, { problem, line }, going.signal);
+      const answer = await post(address, csrf, { problem, line }, signal);
       if (!answer.ok) return null;
-      last = { key: wanted, reading: answer.json };
+      last = { key, reading: answer.json };
       return answer.json;
     } catch {
       return null;
     }
   }
 
+  /** Let go of a preview that nobody waits for any more. */
+  function letGo() {
+    clearTimeout(timer);
+    previewing?.abort();
+    previewing = null;
+  }
+
   return {
-    read,
-    /** Read soon; `onRead` hears of the newest line only. */
-    soon(/** @type {string} */ problem, /** @type {string} */ line) {
-      clearTimeout(timer);
-      asked = key(problem, line);
-      if (!line.trim()) {
-        going?.abort();
-        onRead(null);
-        return;
-      }
+    /**
+     * Read now, for the record; no later key breaks it off.
+     * @param {string} problem @param {string} line @returns {Promise<any>} null out of touch
+     */
+    read(problem, line) {
+      letGo();
+      return ask(problem, line);
+    },
+    /**
+     * Read soon, for the preview; `onRead` hears of the newest line only.
+     * @param {string} problem @param {string} line
+     */
+    soon(problem, line) {
+      letGo();
+      newest = keyOf(problem, line);
+      if (!line.trim()) return onRead(null);
       timer = setTimeout(async () => {
-        const reading = await read(problem, line);
-        if (asked === key(problem, line)) onRead(reading);
+        previewing = new AbortController();
+        const reading = await ask(problem, line, previewing.signal);
+        if (newest === keyOf(problem, line) && reading) onRead(reading);
       }, PAUSE);
     },
   };

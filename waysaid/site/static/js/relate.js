@@ -16,6 +16,16 @@ const small = (key, text, click, on) =>
     text,
   );
 
+/**
+ * @param {string} lead @param {any[]} ways @param {(way: any) => Element} button
+ * @returns {Element | null}
+ */
+function group(lead, ways, button) {
+  if (!ways.length) return null;
+  const head = make("span", { class: "lead" }, lead);
+  return make("span", { class: "group" }, head, ways.map(button));
+}
+
 /** @param {HTMLElement} node @param {any} words */
 export function relatePanel(node, words) {
   /** @type {import("./desk.js").Desk} */
@@ -43,19 +53,24 @@ export function relatePanel(node, words) {
     return [
       small("pass", words.pass, pass),
       own.map((/** @type {any} */ way, /** @type {number} */ index) =>
-        small(`changes-${way.id}`, own.length > 1 ? `${words.changes_own} ${index + 1}` : words.changes_own,
-          () => relate("changes", way.id), on("changes", way.id)),
+        small(
+          `changes-${way.id}`,
+          own.length > 1 ? `${words.changes_own} ${index + 1}` : words.changes_own,
+          () => relate("changes", way.id),
+          on("changes", way.id),
+        ),
       ),
-      others.length > 0 && [
-        make("span", { class: "group" },
-          make("span", { class: "lead" }, words.same_as),
-          others.map((/** @type {any} */ way) =>
-            small(`same-${way.id}`, name(way), () => agree(way.id)))),
-        make("span", { class: "group" },
-          make("span", { class: "lead" }, words.adds_to),
-          others.map((/** @type {any} */ way) =>
-            small(`adds-${way.id}`, name(way), () => relate("adds", way.id), on("adds", way.id)))),
-      ],
+      group(words.same_as, others, (way) =>
+        small(`same-${way.id}`, name(way), () => agree(way.id)),
+      ),
+      group(words.adds_to, others, (way) =>
+        small(
+          `adds-${way.id}`,
+          name(way),
+          () => relate("adds", way.id),
+          on("adds", way.id),
+        ),
+      ),
     ];
   });
   return (/** @type {import("./desk.js").Desk} */ given) => {

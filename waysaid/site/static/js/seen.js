@@ -52,7 +52,12 @@ function options(way, words, desk, edit) {
     select,
     make(
       "button",
-      { type: "button", class: "button small quiet", "data-key": `edit-${way.id}`, click: () => edit(way) },
+      {
+        type: "button",
+        class: "button small quiet",
+        "data-key": `edit-${way.id}`,
+        click: () => edit(way),
+      },
       words.write_anew,
     ),
   );

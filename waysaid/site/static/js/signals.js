@@ -21,7 +21,7 @@ const ICONS = {
   ],
   question: () => [
     stroke("M6 8h36v26H22l-9 8v-8H6z"),
-    stroke("M19 17a5 5 0 1 1 7 4.5c-1.500.7-2 1.500-2 3.500M24 29.500v.5"),
+    stroke("M19 17a5 5 0 1 1 7 4.5c-1.5.7-2 1.5-2 3.5M24 29.5v.5"),
   ],
   talk: () => [
     stroke("M4 8h24v17H16l-6 6v-6H4z"),

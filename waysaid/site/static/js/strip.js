@@ -29,7 +29,13 @@ export function stripPanel(node, words, add) {
       ),
       make(
         "button",
-        { type: "button", class: "stop plus", "data-key": "add", title: words.add_problem, click: add },
+        {
+          type: "button",
+          class: "stop plus",
+          "data-key": "add",
+          title: words.add_problem,
+          click: add,
+        },
         make("span", { "aria-hidden": "true" }, "+"),
         make("span", { class: "unseen" }, words.add_problem),
       ),
