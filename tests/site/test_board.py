@@ -12,6 +12,7 @@ from waysaid.site.hub import Looking, Room
 from waysaid.site.models import Talk
 from waysaid.site.payload import payload
 from waysaid.site.record import at_hand
+from waysaid.site.talks import start_talk
 
 FIELDS = {
     "order", "phase", "title", "language", "paused", "closed", "turn_and_talk", "signals", "norms",
@@ -159,3 +160,15 @@ def test_a_talk_that_goes_on_another_day_has_new_tokens(cast):
     before = reopened(cast, 61)
     assert cast.outsider.get(f"/board/{before}").status_code == 404
     assert cast.outsider.get(f"/board/{cast.talk.board_token}").status_code == 200
+
+
+def test_a_plans_title_stays_on_the_desk_for_it_may_tell_the_idea(cast):
+    plan = cast.school_class.plans.create(
+        title="canary-idea", problems=[{"id": "a", "text": "39 + 27"}]
+    )
+    talk = start_talk(cast.school_class, plan=plan)
+    assert payload(Room(talk.pk, Looking.DESK), at_hand(talk.pk))["title"] == "canary-idea"
+    for looking in (Looking.BOARD, Looking.ONE):
+        assert "canary" not in json.dumps(payload(Room(talk.pk, looking), at_hand(talk.pk)))
+    page = cast.owner.get(f"/board/{talk.board_token}").content.decode()
+    assert "canary" not in page

@@ -201,7 +201,7 @@ def test_hiding_names_leaves_tags_without_names_everywhere() -> None:
 
 def test_connecting_shows_what_was_given_until_the_class_settles() -> None:
     heard = [happened.AnswerHeard(text, "p1", text) for text in ("65", "55")]
-    base = [happened.ProblemShown("p1"), *heard, happened.PhaseSet(Phase.CONNECT)]
+    base: list[Body] = [happened.ProblemShown("p1"), *heard, happened.PhaseSet(Phase.CONNECT)]
     assert view(*base)["connect"]["rows"][0]["answers"] == ["65", "55"]
     settled = view(*base, happened.AnswerSettled("p1", "55"))
     assert settled["connect"]["rows"][0]["answers"] == ["55"]
@@ -210,7 +210,7 @@ def test_connecting_shows_what_was_given_until_the_class_settles() -> None:
 def test_a_what_if_shows_no_answer_until_a_child_says_it() -> None:
     places = (Mark("p1", 0), Mark("p2", 0))
     what_if = happened.WhatIf("q1", 2, places, "c3")
-    base = [
+    base: list[Body] = [
         happened.ProblemShown("p1"),
         happened.ProblemShown("p2"),
         happened.PhaseSet(Phase.CONNECT),

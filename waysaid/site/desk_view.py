@@ -17,6 +17,7 @@ from waysaid.site.desk_notes import (
 )
 from waysaid.site.history import History
 from waysaid.site.models import Child, Talk
+from waysaid.site.talks import desk_title
 from waysaid.talk import Phase, State, WayTold, telling_of
 from waysaid.ways import family_name
 
@@ -42,7 +43,7 @@ def desk_view(desk: Desk) -> dict[str, Any]:
     children = list(desk.talk.school_class.children.all())
     names = {child.key: child.name for child in children}
     return {
-        "title": state.title,
+        "title": desk_title(desk.talk),
         "language": desk.language,
         "phase": state.phase.value,
         "paused": state.paused,

@@ -24,11 +24,12 @@ def start_talk(
     """Return a new talk on the plan's problems, or on these, the first of them on the board.
 
     Without a problem the board waits with the signals. Raises `BadEventError` for a problem that
-    cannot be read; nothing is kept then.
+    cannot be read; nothing is kept then. The title is the day's: a plan's own title may tell the
+    idea, so it stays on the desk.
     """
     rows = plan.problems if plan is not None else [{"text": text} for text in problems]
     planned = [_planned(row) for row in rows]
-    title = plan.title if plan is not None and plan.title else todays_title(school_class)
+    title = todays_title(school_class)
     opened = {
         "kind": "talk-opened",
         "title": title,
@@ -46,6 +47,11 @@ def start_talk(
         )
         append(talk.pk, SERVER, sent)
     return talk
+
+
+def desk_title(talk: Talk) -> str:
+    """Return what the teacher calls a talk: its plan's title, else its own."""
+    return talk.plan.title if talk.plan is not None and talk.plan.title else talk.title
 
 
 def todays_title(school_class: SchoolClass) -> str:

@@ -11,7 +11,7 @@ from django.views.decorators.http import require_POST, require_safe
 from waysaid.site import access
 from waysaid.site.models import Picture, Talk
 from waysaid.site.refusal import RefusalError, not_here
-from waysaid.site.talks import start_talk
+from waysaid.site.talks import desk_title, start_talk
 from waysaid.site.views.guards import current_class, own_class, plain, seat_at, teachers_own
 from waysaid.site.words import board_words, desk_words, one_words
 from waysaid.talk import BadEventError
@@ -48,7 +48,7 @@ def desk(request: HttpRequest, talk_id: int) -> HttpResponse:
     seat = seat_at(request, talk_id)
     base = f"/talks/{talk_id}"
     context = {
-        "title": seat.talk.title,
+        "title": desk_title(seat.talk),
         "talk_id": talk_id,
         "talk": seat.talk,
         "owner": seat.owner,
