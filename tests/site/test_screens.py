@@ -215,6 +215,54 @@ def test_nothing_scrolls_on_the_desk_of_a_large_class(serve, open_page):
     assert desk.evaluate("document.documentElement.scrollWidth") <= 320
 
 
+def test_the_oldest_way_folds_to_its_tag_and_comes_back_when_touched(room):
+    for name in ("br", "el", "mei", "no", "to"):
+        room.line(f"{name}, 40+27=67-1=66")
+    room.shows("Tomas")
+    tags = """() => [...document.querySelectorAll(".ways:not(.bench) .tag")]
+        .map((tag) => tag.textContent)"""
+    assert room.board.evaluate(tags) == ["Elif", "Mei", "Noor", "Tomas"]
+    room.board.locator(".fold button").click()
+    assert room.board.evaluate(tags) == ["Bram", "Mei", "Noor", "Tomas"]
+    room.line("wr, 40+27=67-1=66")
+    room.shows("Wren")
+    assert room.board.evaluate(tags) == ["Mei", "Noor", "Tomas", "Wren"]
+
+
+def test_a_way_that_ends_elsewhere_looks_just_the_same(room):
+    look = """() => document.getElementById("main").innerHTML
+        .replace(/data-key="[^"]*"/g, "").replace(/scene-\\d+/g, "")"""
+    looks = []
+    for answer in ("66", "56"):
+        room.line(f"no, 30+20=50 9+7=16 50+16={answer}")
+        room.desk.locator(".seen-way").click()
+        room.desk.locator(".options select").select_option("equations")
+        room.shows(f"50 + 16 = {answer}")
+        looks.append(room.board.evaluate(look).replace(answer, "the end"))
+        for _ in range(2):
+            room.desk.locator("#undo").click()
+            room.settled()
+        room.board.wait_for_selector('[data-view="think"]')
+    assert looks[0] == looks[1]
+
+
+def test_a_stroke_by_hand_is_kept_and_rubbed_out(room):
+    room.line("no, 40+27=67-1=66")
+    room.shows("Noor")
+    board = room.board
+    board.locator(".hand-button").first.click()
+    board.mouse.move(900, 500)
+    board.mouse.down()
+    board.mouse.move(1100, 600, steps=8)
+    with board.expect_response("**/events"):
+        board.mouse.up()
+    board.reload()
+    board.wait_for_selector(".strokes path", state="attached")
+    board.locator(".hand-button").first.click()
+    board.locator(".hand-button").nth(1).click()
+    board.wait_for_selector(".strokes path", state="detached")
+
+
 def test_no_accessibility_fault_is_found_on_the_live_pages(room, axe):
     room.line("no, 40+27=67-1=66")
     room.shows("Noor")
