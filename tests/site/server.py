@@ -214,7 +214,7 @@ def begin(person: Person, problem: str = "39 + 27", names: str = "Bram\nElif\nOd
     made = person.send_form("/welcome", name="2B", names=names, language="en")
     assert made.status == 302, made.text
     person.get("/")
-    started = person.send_form("/talks/start", problem=problem)
+    started = person.send_form("/start", problem=problem)
     assert started.status == 302, started.text
     talk = started.headers["Location"].split("/")[2]
     desk = person.get(f"/talks/{talk}/desk.json").json()

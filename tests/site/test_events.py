@@ -3,6 +3,7 @@
 import pytest
 
 from tests.site.made import answer, child_id, problem_id, sent, way
+from waysaid.number import Language, Unreadable, parse
 from waysaid.site.models import EventRow
 from waysaid.site.record import at_hand
 
@@ -98,6 +99,19 @@ def test_the_sentence_is_in_the_desks_language(cast):
     english = "‘client’ takes 1 to 64 letters, digits, - and _."
     refused = post(cast, {"client": "", "events": []})
     assert refused.json()["error"] != english
+
+
+@pytest.mark.parametrize("language", ["en", "es"])
+def test_a_problem_that_cannot_be_read_is_refused_with_its_place_marked(cast, language):
+    cast.school_class.desk_language = language
+    cast.school_class.save()
+    added = {"sequence": 0, "kind": "problem-added", "problem": "p2", "text": "37 + + 25"}
+    refused = post(cast, sent(added))
+    assert refused.status_code == 400
+    with pytest.raises(Unreadable) as unreadable:
+        parse("37 + + 25")
+    assert refused.json()["error"] == unreadable.value.sentence(Language(language))
+    assert EventRow.objects.filter(talk=cast.talk).count() == 2
 
 
 def test_an_undo_takes_back_one_event_and_can_be_taken_back(cast):

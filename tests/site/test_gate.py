@@ -74,7 +74,7 @@ def test_the_schools_door_leads_to_what_a_device_needs(path):
 
 
 @pytest.mark.parametrize(
-    "path", ["/", "/welcome", "/open/t", "/class", "/plans/", "/settings", "/talks/start",
+    "path", ["/", "/welcome", "/open/t", "/class", "/plans/", "/settings", "/start",
              "/talks/8/desk", "/talks/7/network", "/talks/7/pairing", "/talks/7/back", "/running",
              "/joining", "/talks/7/desk/", "/talks/77/desk", "/talks/7/desk\n"]
 )  # fmt: skip

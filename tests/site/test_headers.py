@@ -4,7 +4,7 @@ import pytest
 
 from waysaid.site.middleware import CONTENT_SECURITY_POLICY, SAFE_HEADERS
 
-PAGES = ("/", "/class", "/welcome", "/join", "/open/x", "/nothing", "/talks/start")
+PAGES = ("/", "/class", "/welcome", "/join", "/open/x", "/nothing", "/start")
 
 
 @pytest.mark.parametrize("path", PAGES)

@@ -46,14 +46,15 @@ def test_the_owner_finds_her_talk(cast):
 
 
 def test_nobody_begins_a_talk_in_anothers_class(cast):
-    started = cast.colleague.post("/talks/start", {"class": cast.school_class.pk, "problem": "1+1"})
-    assert started.status_code == 404
+    started = cast.colleague.post("/start", {"class": cast.school_class.pk, "problem": "1+1"})
+    assert started.status_code == 302
     assert cast.school_class.talks.count() == 1
+    assert cast.colleague.post("/class/choose", {"class": cast.school_class.pk}).status_code == 404
 
 
 def test_nobody_begins_a_talk_on_anothers_plan(cast):
     plan = cast.school_class.plans.create(title="x", problems=[{"id": "a", "text": "1 + 1"}])
-    assert cast.colleague.post("/talks/start", {"plan": plan.pk}).status_code == 404
+    assert cast.colleague.post("/start", {"plan": plan.pk}).status_code == 404
 
 
 def test_a_picture_of_anothers_class_is_not_there(cast):

@@ -58,7 +58,7 @@ def test_a_teacher_signs_in_and_sees_her_own_class_alone(school):
     owner.get("/welcome")
     assert owner.send_form("/welcome", name="2B", names="Bram", language="en").status == 302
     owner.get("/")
-    talk = owner.send_form("/talks/start", problem="39 + 27").headers["Location"]
+    talk = owner.send_form("/start", problem="39 + 27").headers["Location"]
     assert owner.get(talk).status == 200
     colleague, _went = sign_in(school, "colleague")
     assert colleague.get(talk).status == 404

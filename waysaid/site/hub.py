@@ -27,8 +27,7 @@ class Looking(StrEnum):
 class Room:
     """One way of looking at one talk; `wide` is in tenths of a percent of the screen's height.
 
-    `history` is false for a substitute; `owner` is false for a device that joined; `near` is true
-    on the teacher's own machine, where pictures and addresses are the loopback ones.
+    `history` is false for a substitute; `owner` is false for a device that joined.
     """
 
     talk: int

@@ -4,8 +4,10 @@ import re
 from collections.abc import Collection, Mapping
 from typing import Any
 
+from django.utils.translation import get_language
 from django.utils.translation import gettext as _
 
+from waysaid.number import Language, Unreadable, parse
 from waysaid.site.models import Talk
 from waysaid.site.reading import way_from_line
 from waysaid.site.record import SERVER, Sent, at_hand
@@ -75,6 +77,7 @@ def _sent(event: object, talk: Talk, kinds: Collection[str]) -> Sent:
     sequence = event.get("sequence")
     if type(sequence) is not int or not 0 <= sequence <= LARGEST_SEQUENCE:
         raise RefusalError(400, _("‘sequence’ takes a whole number from 0."))
+    _check_problem(event)
     try:
         body = body_from_json(_with_reading(event, talk) if kinds == DRAWER else event)
     except BadEventError as error:
@@ -84,6 +87,17 @@ def _sent(event: object, talk: Talk, kinds: Collection[str]) -> Sent:
     if not allowed or (kinds == HAND and not _by_hand(kind, event, at_hand(talk.pk).state)):
         raise RefusalError(422, _("This screen may not record that."))
     return Sent(sequence, body)
+
+
+def _check_problem(event: Mapping[str, Any]) -> None:
+    """Refuse a problem that cannot be read, with the place marked, in the desk's language."""
+    text = event.get("text")
+    if event.get("kind") == "problem-added" and isinstance(text, str):
+        try:
+            parse(text)
+        except Unreadable as error:
+            language = Language((get_language() or "en")[:2])
+            raise RefusalError(400, error.sentence(language)) from None
 
 
 def _with_reading(event: Mapping[str, Any], talk: Talk) -> Mapping[str, Any]:

@@ -11,6 +11,7 @@ from waysaid.site.views import (
     api_talk,
     pages_class,
     pages_home,
+    pages_start,
     pictures,
     talk_pages,
 )
@@ -26,7 +27,7 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("class/picture", pictures.upload, name="picture-upload"),
     path("class/picture/<int:picture_id>", pictures.shown, name="picture"),
     path("class/picture/<int:picture_id>/remove", pictures.remove, name="picture-remove"),
-    path("talks/start", talk_pages.start, name="start"),
+    path("talks/start", pages_start.start_page, name="start"),
     path("talks/<int:talk_id>/desk", talk_pages.desk, name="desk"),
     path("talks/<int:talk_id>/desk.json", api_talk.desk_json, name="desk-json"),
     path("talks/<int:talk_id>/events", api_events.desk_events, name="desk-events"),

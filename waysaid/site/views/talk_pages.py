@@ -3,42 +3,17 @@
 from typing import Any
 
 from django.http import HttpRequest, HttpResponse
-from django.shortcuts import get_object_or_404, redirect, render
+from django.shortcuts import render
 from django.utils import translation
 from django.utils.translation import gettext as _
-from django.views.decorators.http import require_POST, require_safe
+from django.views.decorators.http import require_safe
 
 from waysaid.site import access
 from waysaid.site.models import Picture, Talk
 from waysaid.site.refusal import RefusalError, not_here
-from waysaid.site.talks import desk_title, start_talk
-from waysaid.site.views.guards import current_class, own_class, plain, seat_at, teachers_own
+from waysaid.site.talks import desk_title
+from waysaid.site.views.guards import plain, seat_at
 from waysaid.site.words import board_words, desk_words, one_words
-from waysaid.talk import BadEventError
-
-
-@require_POST
-@teachers_own
-def start(request: HttpRequest) -> HttpResponse:
-    """Begin a talk: on a plan, on one problem, or on nothing yet; go to its desk."""
-    given = request.POST
-    chosen = given.get("class", "")
-    school_class = own_class(request, int(chosen)) if chosen.isdigit() else current_class(request)
-    if school_class is None:
-        return redirect("welcome")
-    wanted = given.get("plan", "")
-    plan = get_object_or_404(school_class.plans, pk=int(wanted)) if wanted.isdigit() else None
-    problem = given.get("problem", "").strip()
-    try:
-        talk = start_talk(
-            school_class,
-            plan=plan,
-            problems=[problem] if problem else [],
-            history=not given.get("substitute"),
-        )
-    except BadEventError as error:
-        raise RefusalError(400, str(error)) from None
-    return redirect("desk", talk_id=talk.pk)
 
 
 @require_safe
