@@ -192,7 +192,7 @@ class Stream:
     def states(self) -> Iterator[Any]:
         """Yield each state as it comes; end when the stream ends."""
         while line := self.response.readline():
-            if line.startswith(b"data: "):
+            if line.startswith(b"data: {"):
                 yield json.loads(line[6:])
 
     def until(self, order: int) -> Any:

@@ -8,6 +8,7 @@ import pytest
 from tests.counts import count
 from tests.site.made import answer, sent
 from tests.site.server import begin, running
+from waysaid.site import live
 from waysaid.site.hub import LONGEST_QUEUE, Frame, Hub, Looking, Room
 
 ROOM = Room(1, Looking.BOARD)
@@ -53,6 +54,52 @@ def test_a_server_with_open_streams_ends_when_it_is_asked_to(serve):
     assert server.stop() == 0
     for stream in streams:
         assert list(stream.states()) == []
+
+
+def test_a_quiet_stream_pings_as_an_event_that_a_page_can_hear(monkeypatch):
+    monkeypatch.setattr(live, "PING_SECONDS", 0.01)
+    sent = []
+
+    async def work(hub):
+        watcher = hub.join(ROOM)
+        hung_up = asyncio.Event()
+
+        async def receive():
+            await hung_up.wait()
+            return {"type": "http.disconnect"}
+
+        async def send(message):
+            sent.append(message.get("body", b""))
+            if len(sent) > 4:
+                hung_up.set()
+
+        await live._stream(watcher, Frame(1, b"first"), receive, send)
+
+    in_a_loop(work)
+    assert sent[1] == live.HELLO + b"first"
+    assert sent[2:5] == [live.PING] * 3
+    assert live.PING.startswith(b"event: ping\ndata: ")
+
+
+def test_a_frame_older_than_the_first_state_is_left_out():
+    sent = []
+
+    async def work(hub):
+        watcher = hub.join(ROOM)
+
+        async def receive():
+            await asyncio.Event().wait()
+
+        async def send(message):
+            sent.append(message.get("body", b""))
+
+        for version in (4, 5, 6):
+            watcher.queue.put_nowait(Frame(version, b"%d" % version))
+        watcher.queue.put_nowait(None)
+        await live._stream(watcher, Frame(5, b"first"), receive, send)
+
+    in_a_loop(work)
+    assert sent == [b"", live.HELLO + b"first", b"6", b""]
 
 
 def test_a_stream_is_only_for_whoever_may_look(serve):

@@ -1,6 +1,6 @@
 """The live streams, beside Django and not inside it, so that a stream holds no thread.
 
-A stream opens with the whole state and sends the whole state after every event; a comment every
+A stream opens with the whole state and sends the whole state after every event; a ping every
 15 seconds keeps it open. It ends when its reader falls behind, when what it may see is taken away,
 and when the server stops.
 """
@@ -31,6 +31,8 @@ BOARD_WIDTH = 1778
 """A 16:9 screen, where the page does not say how wide it is."""
 NOT_OPEN = "Nothing is open at this address."
 NO_DISK = "The talk cannot be read from the disk at the moment; this page will try again."
+PING = b"event: ping\ndata: still here\n\n"
+"""Sent every `PING_SECONDS`, so that a page notices a silence."""
 HELLO = b"retry: 1000\n\n"
 """A stream that was lost is asked for again after a second."""
 
@@ -39,26 +41,27 @@ _threads = ThreadPoolExecutor(max_workers=4, thread_name_prefix="live")
 
 async def live(scope: Scope, receive: Receive, send: Send) -> None:
     """Answer /live/desk/<talk>, /live/board/<token> and /live/one/<token>."""
+    watcher: Watcher | None = None
     try:
         room = await _in_thread(lambda: _room(scope))
-        watcher = HUB.join(room) if room is not None else None
+        if room is None:
+            await say(send, 404, NOT_OPEN)
+            return
+        # Joined before the first state is read, so that nothing falls between the two.
+        watcher = HUB.join(room)
+        frame = await _in_thread(lambda: frame_of(room, at_hand(room.talk)))
+        await _stream(watcher, frame, receive, send)
     except DatabaseError:
         log.exception("A stream could not be opened.")
         await say(send, 503, NO_DISK)
-        return
-    if watcher is None:
-        await say(send, 404, NOT_OPEN)
-        return
-    try:
-        await _stream(watcher, receive, send)
     except asyncio.CancelledError:
         log.debug("A stream ended with the server.")
     finally:
-        HUB.leave(watcher)
+        if watcher is not None:
+            HUB.leave(watcher)
 
 
-async def _stream(watcher: Watcher, receive: Receive, send: Send) -> None:
-    frame = await _in_thread(lambda: frame_of(watcher.room, at_hand(watcher.room.talk)))
+async def _stream(watcher: Watcher, frame: Frame, receive: Receive, send: Send) -> None:
     await send({"type": "http.response.start", "status": 200, "headers": _headers()})
     await _chunk(send, HELLO + frame.data)
     gone = asyncio.ensure_future(_until_gone(receive))
@@ -84,7 +87,7 @@ async def _relay(watcher: Watcher, version: int, gone: "asyncio.Future[None]", s
             waiting.cancel()
             if gone in done:
                 return
-            await _chunk(send, b": still here\n\n")
+            await _chunk(send, PING)
             continue
         frame: Frame | None = waiting.result()
         if frame is None:
