@@ -63,6 +63,7 @@ export function chipsPanel({ title, more, chips: node }, words) {
   const share = (/** @type {any} */ chip) => {
     const picture = chip.picture ?? (chip.scene ? "number-line" : "equations");
     const { steps, family, answer } = chip;
+    all = false;
     desk.share({ steps, words: "", family, answer: answer ?? null, picture, foreseen: true });
   };
   const turn = () => {

@@ -1,6 +1,7 @@
 /** What the desk's panels share: the state, who is speaking, and how to tell the server. */
 
 import { randomId } from "./dom.js";
+import { Undo } from "./undo.js";
 
 /**
  * @typedef {{kind: "own" | "adds" | "changes", to: string | null}} Relation
@@ -11,6 +12,7 @@ export class Desk {
   constructor(words, outbox) {
     this.words = words;
     this.outbox = outbox;
+    this.undoing = new Undo(outbox, (kind, body) => this.tell(kind, body));
     this.state = /** @type {any} */ (null);
     this.speaker = /** @type {string | null} */ (null);
     this.relation = /** @type {Relation} */ ({ kind: "own", to: null });
@@ -30,6 +32,7 @@ export class Desk {
   /** Show a new state. */
   take(/** @type {any} */ state) {
     this.state = state;
+    this.undoing.take(state.can_undo);
     this.update();
   }
 
@@ -102,8 +105,7 @@ export class Desk {
 
   /** Take back the last thing done, saved or not yet. */
   undo() {
-    const last = this.outbox.last() ?? this.state?.can_undo;
-    if (last) this.tell("undo", { event: { client: last.client, sequence: last.sequence } });
+    this.undoing.press();
   }
 
   /** The problem that comes next, or null after the last. */

@@ -11,6 +11,7 @@ import { csrfToken, Outbox } from "./outbox.js";
 import { Pen, penButtons } from "./pen.js";
 import { savedMark } from "./saved-mark.js";
 import { remembered, touchMark } from "./touch.js";
+import { Undo } from "./undo.js";
 
 const page = document.body.dataset;
 const words = pageWords();
@@ -35,6 +36,8 @@ const tell = (/** @type {string} */ kind, /** @type {any} */ body = {}) => {
   alarm.textContent = "";
   return outbox.add({ kind, ...body });
 };
+
+const undoing = new Undo(outbox, tell);
 
 /** @type {any} */
 let state = null;
@@ -159,8 +162,7 @@ async function shareProblem() {
 }
 
 function undo() {
-  const last = outbox.last() ?? state?.can_undo;
-  if (last) tell("undo", { event: { client: last.client, sequence: last.sequence } });
+  undoing.press();
 }
 
 function next() {
@@ -224,6 +226,7 @@ const showNames = panel(names, ({ roster }) =>
 /** @param {any} given */
 function take(given) {
   state = given;
+  undoing.take(given.can_undo);
   board.show(given);
   showNames({ roster: given.roster });
   showWho();

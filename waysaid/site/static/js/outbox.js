@@ -98,7 +98,12 @@ export class Outbox {
   /** Return the last event that waits still, as an undo names it; null when all are saved. */
   last() {
     const kept = this.kept();
-    const undoable = kept.waiting.filter((event) => event.body.kind !== "undo");
+    const undone = kept.waiting
+      .filter(({ body }) => body.kind === "undo" && body.event.client === kept.client)
+      .map(({ body }) => body.event.sequence);
+    const undoable = kept.waiting.filter(
+      ({ sequence, body }) => body.kind !== "undo" && !undone.includes(sequence),
+    );
     const event = undoable.at(-1);
     return event ? { client: kept.client, sequence: event.sequence } : null;
   }
