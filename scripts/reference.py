@@ -12,7 +12,7 @@ from dataclasses import fields
 from pathlib import Path
 from typing import get_args
 
-from waysaid.cli.command import _parser
+from waysaid.cli.command import parser
 from waysaid.number import Language, parse
 from waysaid.slips import Likely, SlipName, expected, slip_note
 from waysaid.strings import LinkKind, link_says, links
@@ -160,7 +160,7 @@ def _slug(name: str) -> str:
 def command_page() -> str:
     """Return the help of every command, as the terminal prints it at 80 columns."""
     os.environ["COLUMNS"] = "80"
-    whole = _parser()
+    whole = parser()
     helps = [f"## waysaid\n\n```\n{whole.format_help()}```"]
     for action in whole._actions:
         if isinstance(action, argparse._SubParsersAction):

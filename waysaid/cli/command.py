@@ -56,7 +56,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")
     try:
-        asked = _parser().parse_args(argv)
+        asked = parser().parse_args(argv)
         return _run(asked)
     except BadInputError as error:
         print(f"waysaid: {error}", file=sys.stderr)
@@ -70,6 +70,8 @@ def main(argv: Sequence[str] | None = None) -> int:
 def _run(asked: argparse.Namespace) -> int:
     if asked.command in (None, "demo"):
         return _launch(asked)
+    if asked.command == "adduser":
+        return _add_teacher(asked.name)
     if asked.lines is not None:
         return _answer_lines(asked)
     return _answer_one(asked)
@@ -77,10 +79,16 @@ def _run(asked: argparse.Namespace) -> int:
 
 def _launch(asked: argparse.Namespace) -> int:
     # Only here: a question must not wait for the web.
-    from waysaid.site.launch import launch  # noqa: PLC0415
+    from waysaid.site.launch import launch
 
     demo = asked.command == "demo"
     return launch(demo=demo, port=asked.port, open_browser=not asked.no_browser)
+
+
+def _add_teacher(name: str) -> int:
+    from waysaid.site.launch import add_teacher
+
+    return add_teacher(name, password_from_input=not sys.stdin.isatty())
 
 
 def _answer_one(asked: argparse.Namespace) -> int:
@@ -154,18 +162,21 @@ class _Parser(argparse.ArgumentParser):
         raise BadInputError(f"{message}; {self.prog} --help lists what is accepted.")
 
 
-def _parser() -> argparse.ArgumentParser:
-    parser = _Parser(
+def parser() -> argparse.ArgumentParser:
+    """Return what reads the arguments; the reference pages print its help."""
+    whole = _Parser(
         prog="waysaid",
         description="Hear how children worked something out. Without a command: open the app.",
     )
-    _start_options(parser, None)
-    commands = parser.add_subparsers(dest="command", metavar="COMMAND")
+    _start_options(whole, None)
+    commands = whole.add_subparsers(dest="command", metavar="COMMAND")
     demo = commands.add_parser("demo", help="open the app with an invented class")
     _start_options(demo, argparse.SUPPRESS)
+    adduser = commands.add_parser("adduser", help="make a teacher's account on a school's server")
+    adduser.add_argument("name", help="the name to sign in with")
     for name, question in QUESTIONS.items():
         _question_options(name, commands.add_parser(name, help=question.help))
-    return parser
+    return whole
 
 
 def _start_options(parser: argparse.ArgumentParser, unsaid: str | None) -> None:
