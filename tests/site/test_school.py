@@ -12,6 +12,22 @@ from tests.site.server import START, Person, Server, _drain
 PASSWORD = "a long enough pass phrase"
 
 
+ADD = "import sys; from waysaid.site.launch import add_teacher; "
+ADD += "sys.exit(add_teacher(sys.argv[1], password_from_input=True))"
+
+
+def add(name, password, environment):
+    """Make an account as whoever runs the server does."""
+    return subprocess.run(
+        [sys.executable, "-c", ADD, name],
+        env=environment,
+        input=password,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+
+
 @pytest.fixture
 def school(serve, tmp_path, database_url):
     import threading
@@ -25,6 +41,9 @@ def school(serve, tmp_path, database_url):
         "WAYSAID_DATABASE_URL": database_url,
         "PYTHONUNBUFFERED": "1",
     }
+    for name in ("owner", "colleague"):
+        made = add(name, PASSWORD, environment)
+        assert made.returncode == 0, made.stderr
     process = subprocess.Popen(
         [sys.executable, "-c", START.format(how=f"port={port}, open_browser=False")],
         env=environment,
@@ -35,12 +54,6 @@ def school(serve, tmp_path, database_url):
     said = process.stdout.readline()
     assert "ready" in said, said
     threading.Thread(target=_drain, args=(process,), daemon=True).start()
-    for name in ("owner", "colleague"):
-        made = subprocess.run(
-            [sys.executable, "-m", "django", "adduser", name, "--password-stdin"],
-            env=environment, input=PASSWORD, capture_output=True, text=True, check=False,
-        )  # fmt: skip
-        assert made.returncode == 0, made.stderr
     server = Server(process, port, said)
     yield server
     server.kill()
@@ -88,3 +101,21 @@ def test_signing_out_ends_the_session(school):
     owner.get("/welcome")
     assert owner.send_form("/logout").status == 302
     assert owner.get("/welcome").status == 302
+
+
+@pytest.mark.parametrize(
+    ("name", "password"),
+    [("mira", "short"), ("mira", "password123"), ("", PASSWORD), ("a b", PASSWORD)],
+)
+def test_an_account_that_cannot_be_made_is_one_sentence(tmp_path, name, password):
+    environment = {**os.environ, "WAYSAID_DATA": str(tmp_path)}
+    refused = add(name, password, environment)
+    assert refused.returncode == 2
+    assert refused.stdout == ""
+    assert len(refused.stderr.strip().splitlines()) == 1
+
+
+def test_a_name_is_given_once(tmp_path):
+    environment = {**os.environ, "WAYSAID_DATA": str(tmp_path)}
+    assert add("mira", PASSWORD, environment).returncode == 0
+    assert add("mira", PASSWORD, environment).returncode == 2

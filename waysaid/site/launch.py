@@ -9,16 +9,14 @@ import webbrowser
 from pathlib import Path
 
 import django
+from django.core.management import CommandError, call_command
 
 from waysaid.site import place
+from waysaid.site.errors import CannotStartError, NotReadyError
 
 PORT = 8765
 """The port that is tried first (our choice); with the demo the one after it."""
 MARK_FILE = "running.json"
-
-
-class CannotStartError(RuntimeError):
-    """Raised with one plain sentence that says why the app cannot start and what would help."""
 
 
 def launch(*, demo: bool = False, port: int | None = None, open_browser: bool = True) -> int:
@@ -35,14 +33,38 @@ def launch(*, demo: bool = False, port: int | None = None, open_browser: bool = 
     return 0
 
 
+def add_teacher(name: str, *, password_from_input: bool = False) -> int:
+    """Make an account on a school's server, asking for its password; return the exit status.
+
+    With `password_from_input` the password is the first line of standard input. The tables are
+    made first where there are none yet.
+    """
+    try:
+        os.umask(0o077)
+        ready_folder(demo=False)
+        _set_up()
+        from waysaid.site import serving  # noqa: PLC0415
+
+        serving.make_ready(demo=False)
+        call_command("adduser", name, password_stdin=password_from_input)
+    except (CannotStartError, NotReadyError, CommandError) as error:
+        print(error, file=sys.stderr)
+        return 2
+    return 0
+
+
+def _set_up() -> None:
+    os.environ.setdefault("DJANGO_SETTINGS_MODULE", "waysaid.site.settings")
+    django.setup(set_prefix=False)
+
+
 def _launch(*, demo: bool, port: int | None, open_browser: bool) -> None:
     os.umask(0o077)
     folder = ready_folder(demo=demo)
-    os.environ.setdefault("DJANGO_SETTINGS_MODULE", "waysaid.site.settings")
     running = running_port(folder)
     wanted = port if port is not None else PORT + (1 if demo else 0)
     listener = None if running is not None else _listen(wanted, exact=port is not None)
-    django.setup(set_prefix=False)
+    _set_up()
     # What follows reads the settings as it is imported, and they are only now what they should be.
     from waysaid.site import serving  # noqa: PLC0415
 
@@ -55,7 +77,7 @@ def _launch(*, demo: bool, port: int | None, open_browser: bool) -> None:
     with listener:
         try:
             serving.make_ready(demo=demo)
-        except serving.NotReadyError as error:
+        except NotReadyError as error:
             raise CannotStartError(str(error)) from None
         serving.serve(folder / MARK_FILE, listener, open_browser=open_browser)
 

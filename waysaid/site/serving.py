@@ -20,6 +20,7 @@ from django.db.migrations.executor import MigrationExecutor
 
 from waysaid.site.asgi import application
 from waysaid.site.demo import make_demo
+from waysaid.site.errors import NotReadyError
 from waysaid.site.gate import Door, guarded, own_door
 from waysaid.site.hub import HUB
 from waysaid.site.network import NETWORK, server_config
@@ -27,10 +28,6 @@ from waysaid.site.opening import make_opening
 from waysaid.site.views.running import RUNNING_KEY
 
 STOPPING = (signal.SIGINT, signal.SIGTERM)
-
-
-class NotReadyError(RuntimeError):
-    """Raised with one sentence when the data cannot be opened."""
 
 
 class MainServer(uvicorn.Server):
