@@ -1,6 +1,6 @@
 /** A quiet count of think time, for the teacher alone, with the class's usual time beside it. */
 
-import { put } from "./dom.js";
+import { fill, make, put } from "./dom.js";
 
 /** @param {number} seconds */
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
@@ -18,8 +18,12 @@ export function thinkPanel(node, words) {
     }
     const seconds = Math.max(0, Math.floor((Date.now() + skew - since) / 1000));
     const usual = state.think.usual;
-    const text = put(words.thinking, { time: clock(seconds) });
-    node.textContent = usual ? `${text} ${put(words.usually, { time: clock(usual) })}` : text;
+    fill(
+      node,
+      make("span", {}, put(words.thinking, { time: clock(seconds) })),
+      " ",
+      usual && make("span", {}, put(words.usually, { time: clock(usual) })),
+    );
   };
   setInterval(show, 1000);
   return (/** @type {import("./desk.js").Desk} */ desk) => {
