@@ -3,6 +3,7 @@
 import { make, panel } from "./dom.js";
 
 const PHASES = ["before", "think", "answers", "ways"];
+const STEPS = 3;
 
 /** @param {HTMLElement} node @param {any} words */
 export function phasesPanel(node, words) {
@@ -26,6 +27,12 @@ export function phasesPanel(node, words) {
     tell = (phase) => desk.tell("phase-set", { phase });
     show({ phase: desk.state.phase });
   };
+}
+
+/** The steps of a way; a long one only begins until it is opened, so that nothing scrolls. */
+function shortly(/** @type {string[]} */ lines, /** @type {boolean} */ whole) {
+  const some = whole ? lines : lines.slice(0, STEPS);
+  return some.join(", ") + (some.length < lines.length ? " …" : "");
 }
 
 /** @param {any} way @param {any} words @param {import("./desk.js").Desk} desk @param {any} edit */
@@ -88,9 +95,11 @@ export function seenPanel(node, words, edit) {
           click: () => turn(way.id),
         },
         make("strong", {}, `${way.name || words.no_name}: `),
-        way.lines.length ? way.lines.join(", ") : way.words,
+        way.lines.length ? shortly(way.lines, way.id === opened) : way.words,
       ),
-      way.flags.map((/** @type {string} */ flag) => make("p", { class: "flag" }, flag)),
+      way.flags
+        .slice(0, way.id === opened ? undefined : 1)
+        .map((/** @type {string} */ flag) => make("p", { class: "flag" }, flag)),
       way.id === opened && options(way, words, desk, edit),
     );
   const show = panel(node, ({ problem, ways, answers, phase, opened }) => [
