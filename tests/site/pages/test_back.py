@@ -144,3 +144,13 @@ def test_a_colleague_can_neither_open_nor_delete_it(told):
     assert told.colleague.post(f"/talks/{told.talk.pk}/resume").status_code == 404
     assert told.colleague.post(f"/talks/{told.talk.pk}/forget").status_code == 404
     assert Talk.objects.filter(pk=told.talk.pk).exists()
+
+
+def test_the_state_of_a_step_is_what_a_board_gets_and_no_more(told):
+    path = f"/talks/{told.talk.pk}/back/state.json?step=4&wide=1333"
+    given = told.owner.get(path).json()
+    assert given["phase"] == "ways"
+    assert [tile["name"] for tile in given["tiles"]] == ["Bram"]
+    assert "family" not in str(given)
+    assert told.colleague.get(path).status_code == 404
+    assert told.outsider.get(path).status_code == 403

@@ -57,6 +57,14 @@ def test_a_script_gets_the_sentence_alone(cast):
     assert "39 +" in refused.json()["error"]
 
 
+def test_an_empty_field_is_told_and_the_signals_need_none(cast):
+    assert cast.owner.post("/start", {"do": "typed", "problem": " "}).status_code == 400
+    begun = cast.owner.post("/start", {"do": "signals", "problem": "left here"})
+    assert begun.status_code == 302
+    talk = Talk.objects.exclude(pk=cast.talk.pk).get(school_class=cast.school_class)
+    assert at_hand(talk.pk).state.problems == ()
+
+
 def test_a_substitutes_talk_tells_nothing_of_before(cast):
     cast.owner.post("/start", {"problem": "8 + 7", "substitute": "on"})
     assert Talk.objects.exclude(pk=cast.talk.pk).get().history is False

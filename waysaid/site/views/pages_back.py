@@ -1,7 +1,8 @@
 """Look back: the past talks, one as it stood step by step, its chart, and going on with it."""
 
-from django.http import HttpRequest, HttpResponse
+from django.http import HttpRequest, HttpResponse, JsonResponse
 from django.shortcuts import get_object_or_404, redirect, render
+from django.utils import translation
 from django.utils.text import slugify
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
@@ -15,6 +16,7 @@ from waysaid.site.talk_rows import rows_of
 from waysaid.site.templatetags.pages import day
 from waysaid.site.views.guards import current_class, teacher_of, teachers_own
 from waysaid.site.wall import wall_of
+from waysaid.site.words import board_words
 from waysaid.talk import Phase, State, board_view, body_from_json
 
 PAGE = 30
@@ -66,6 +68,33 @@ def back_page(request: HttpRequest, talk_id: int) -> HttpResponse:
         "sizes": list(Size),
     }
     return render(request, "waysaid/back.html", context)
+
+
+@require_safe
+@teachers_own
+def replay(request: HttpRequest, talk_id: int) -> HttpResponse:
+    """Show a past talk on the whole screen, step by step."""
+    talk = own_talk(request, talk_id)
+    last = len(at_hand(talk.pk).records)
+    context = {"talk": talk, "step": _step(request.GET.get("step", ""), last), "last": last}
+    with translation.override(talk.school_class.board_language):
+        words = board_words()
+    return render(request, "waysaid/replay.html", {**context, "words": words})
+
+
+@require_safe
+@teachers_own
+def state_then(request: HttpRequest, talk_id: int) -> HttpResponse:
+    """Return the board's payload as it was after one of the talk's steps."""
+    talk = own_talk(request, talk_id)
+    kept = at_hand(talk.pk)
+    with kept.lock:
+        records = tuple(kept.records)
+    step = _step(request.GET.get("step", ""), len(records))
+    asked = request.GET.get("wide", "")
+    wide = int(asked) if asked.isdigit() and len(asked) < 6 else WIDE
+    wall = wall_of(talk, "/class/picture")
+    return JsonResponse(board_view(state_after(records, step), wall, wide))
 
 
 @require_safe

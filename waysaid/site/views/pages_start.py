@@ -41,8 +41,10 @@ def _begun(request: HttpRequest, school_class: SchoolClass) -> Talk:
     """Return the new talk. Raises `Unreadable` for a problem that cannot be read."""
     wanted = request.POST.get("plan", "")
     plan = get_object_or_404(school_class.plans, pk=int(wanted)) if wanted.isdigit() else None
-    problem = (request.POST.get("ready") or request.POST.get("problem", "")).strip()
-    if problem and plan is None:
+    what = request.POST.get("do", "")
+    typed = "" if what == "signals" else request.POST.get("problem", "").strip()
+    problem = request.POST.get("ready") or typed
+    if plan is None and (problem or what == "typed"):
         parse(problem)
     return start_talk(
         school_class,

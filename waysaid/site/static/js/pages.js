@@ -23,3 +23,6 @@ for (const button of document.querySelectorAll("[data-print]")) {
 startForms();
 
 document.getElementById("wrong")?.scrollIntoView({ block: "nearest" });
+
+// The page's own script has run before this one: all is in place.
+document.documentElement.dataset.ready = "yes";

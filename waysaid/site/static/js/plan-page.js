@@ -35,6 +35,16 @@ form.addEventListener("change", (event) => {
   if (!field.hasAttribute("data-no-autosave")) send("save");
 });
 
+// What was typed before this script was there is kept, too.
+const typed = [...form.elements].some(
+  (field) =>
+    (field instanceof HTMLInputElement || field instanceof HTMLTextAreaElement) &&
+    field.type !== "hidden" &&
+    !field.hasAttribute("data-no-autosave") &&
+    field.value !== field.defaultValue,
+);
+if (typed && !wrong) send("save");
+
 /** @type {HTMLElement | null} */
 let dragged = null;
 const rows = () => /** @type {HTMLElement[]} */ ([...form.querySelectorAll("[data-row]")]);
