@@ -136,6 +136,21 @@ def test_switching_off_ends_the_devices_keys_and_streams(room):
     assert again.get(f"/talks/{room.talk}/desk").status == 404
 
 
+def test_the_app_ends_when_it_is_asked_to_with_the_door_open(room):
+    tablet, _place = room.joined("desk")
+    stream = tablet.watch(f"/live/desk/{room.talk}")
+    stream.until(room.desk["order"])
+    assert room.server.stop() == 0
+    assert list(stream.states()) == []
+
+
+def test_an_address_that_is_not_this_machines_is_one_sentence(serve):
+    elsewhere = Room(serve(WAYSAID_LAN_ADDRESS="192.0.2.200"))
+    refused = elsewhere.switch(on=True)
+    assert refused.status == 409
+    assert "192.0.2.200" in refused.json()["error"]
+
+
 def test_the_door_shuts_when_the_talk_is_over(room):
     tablet = room.device()
     closed = sent({"sequence": 0, "kind": "closed"})

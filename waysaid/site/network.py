@@ -52,7 +52,7 @@ class SchoolNetwork:
     """Opens and shuts the door; called from the threads that answer pages."""
 
     def __init__(self) -> None:
-        self._lock = threading.Lock()
+        self._lock = threading.RLock()
         self._door: OpenDoor | None = None
         self._app: App | None = None
         self._loop: asyncio.AbstractEventLoop | None = None
@@ -75,9 +75,11 @@ class SchoolNetwork:
         if settings.SCHOOL_SERVER:
             return
         with self._lock:
-            if self._door is not None and self._door.talk == talk:
-                return
-        self.turn_off()
+            if self._door is None or self._door.talk != talk:
+                self.turn_off()
+                self._door = self._opened(talk)
+
+    def _opened(self, talk: int) -> OpenDoor:
         if self._app is None or self._loop is None:
             raise NoNetworkError(
                 _("The school network can be switched on only in the running app.")
@@ -86,12 +88,13 @@ class SchoolNetwork:
         host, port = listener.getsockname()[:2]
         address = f"http://{host}:{port}"
         app = guarded(self._app, Door(frozenset({address}), talk))
-        server = SecondServer(server_config(app))
-        door = OpenDoor(talk, address, server)
+        door = OpenDoor(talk, address, SecondServer(server_config(app)))
         starting = asyncio.run_coroutine_threadsafe(_serve(door, listener), self._loop)
         starting.result(START_SECONDS)
-        with self._lock:
-            self._door = door
+        if not door.server.started:
+            listener.close()
+            raise _not_here(host)
+        return door
 
     def turn_off(self, talk: int | None = None) -> None:
         """Shut the door (of this talk, or whosever it is); the devices' keys end with it."""
@@ -168,9 +171,12 @@ def _listener(port: int) -> socket.socket:
             made.close()
         else:
             return made
-    raise NoNetworkError(
-        _("The network does not let Waysaid listen at %(address)s.") % {"address": address}
-    )
+    raise _not_here(address)
+
+
+def _not_here(address: str) -> NoNetworkError:
+    sentence = _("The network does not let Waysaid listen at %(address)s.")
+    return NoNetworkError(sentence % {"address": address})
 
 
 async def _serve(door: OpenDoor, listener: socket.socket) -> None:
