@@ -30,6 +30,7 @@ class Server:
         found = re.search(r"https?://\S+", said)
         self.address = found[0] if found else ""
         self.people: list[Person] = []
+        self.cookies: dict[str, str] = {}
 
     def kill(self) -> None:
         """End it at once, as a power cut does."""
@@ -52,10 +53,14 @@ class Server:
         return person
 
     def teacher(self) -> "Person":
-        """Return a person who opened the one-time address."""
+        """Return the person who opened the one-time address; the same one again, if asked again."""
         person = self.person()
+        if self.cookies:
+            person.cookies = dict(self.cookies)
+            return person
         path = urlsplit(self.address).path
         assert person.get(path).status == 302
+        self.cookies = dict(person.cookies)
         return person
 
 

@@ -5,15 +5,18 @@ import time
 import pytest
 
 from tests.site.made import answer, sent
-from tests.site.server import begin
+from tests.site.server import begin, running
 
 ELSEWHERE = "127.0.0.2"
 """An address of this machine that stands for the one on the school network."""
 
 
-@pytest.fixture
-def school(serve):
-    return serve(WAYSAID_LAN_ADDRESS=ELSEWHERE)
+@pytest.fixture(scope="module")
+def school(tmp_path_factory):
+    folder = str(tmp_path_factory.mktemp("data"))
+    server = running({"WAYSAID_DATA": folder, "WAYSAID_LAN_ADDRESS": ELSEWHERE})
+    yield server
+    server.kill()
 
 
 def shut(tablet):
@@ -62,7 +65,9 @@ class Room:
 
 @pytest.fixture
 def room(school):
-    return Room(school)
+    made = Room(school)
+    yield made
+    made.switch(on=False)
 
 
 def test_nothing_listens_until_the_teacher_switches_it_on_and_after_she_switches_it_off(room):
@@ -136,7 +141,8 @@ def test_switching_off_ends_the_devices_keys_and_streams(room):
     assert again.get(f"/talks/{room.talk}/desk").status == 404
 
 
-def test_the_app_ends_when_it_is_asked_to_with_the_door_open(room):
+def test_the_app_ends_when_it_is_asked_to_with_the_door_open(serve):
+    room = Room(serve(WAYSAID_LAN_ADDRESS=ELSEWHERE))
     tablet, _place = room.joined("desk")
     stream = tablet.watch(f"/live/desk/{room.talk}")
     stream.until(room.desk["order"])
