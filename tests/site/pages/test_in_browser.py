@@ -2,7 +2,7 @@
 
 import pytest
 
-pytestmark = pytest.mark.browser
+pytestmark = [pytest.mark.browser, pytest.mark.slow]
 
 PATHS = (
     "/",
@@ -218,6 +218,10 @@ def test_arrow_keys_and_the_slider_walk_through_a_talk(enter, house):
     with page.expect_navigation():
         page.keyboard.press("End")
     assert page.get_by_text("Step 6 of 6").is_visible()
+    with page.expect_navigation():
+        page.keyboard.press("ArrowLeft")
+    assert page.get_by_text("Step 5 of 6").is_visible()
+    assert page.get_by_role("slider").evaluate("one => one === document.activeElement")
 
 
 def test_icons_stand_beside_the_words_they_are_chosen_by(enter):

@@ -10,6 +10,16 @@ if (here instanceof HTMLElement && list) {
 
 const ways = { ArrowLeft: "prev", ArrowRight: "next", Home: "first", End: "last" };
 
+// The slider keeps the focus over the page that each of its steps loads.
+const HELD = "waysaid-slider";
+const slider = /** @type {HTMLInputElement | null} */ (document.getElementById("step"));
+if (sessionStorage.getItem(HELD)) slider?.focus();
+sessionStorage.removeItem(HELD);
+slider?.addEventListener("change", () => {
+  sessionStorage.setItem(HELD, "yes");
+  location.replace(`?step=${slider.value}`);
+});
+
 addEventListener("keydown", (event) => {
   const rel = ways[/** @type {keyof typeof ways} */ (event.key)];
   const target = /** @type {HTMLElement} */ (event.target);

@@ -4,14 +4,29 @@ const BOARD = "waysaid-board";
 
 /** Take over every form that starts a talk. */
 export function startForms() {
+  for (const box of document.querySelectorAll("input[data-part=window]")) {
+    if (box instanceof HTMLInputElement) windowChoice(box);
+  }
   for (const form of document.querySelectorAll("form[data-start]")) {
     if (form instanceof HTMLFormElement) form.addEventListener("submit", (event) => start(event, form));
   }
 }
 
-/** Tell whether she wants the board in a window of its own; so it is unless she said no. */
+const KEY = "waysaid-board-window";
+
+/**
+ * Tell whether she wants the board in a window of its own: as she said last; before she said
+ * anything, yes, but not on a tablet or phone, where a new window would lie over the desk.
+ */
 function wantsWindow() {
-  return localStorage.getItem("waysaid-board-window") !== "no";
+  const said = localStorage.getItem(KEY);
+  return said ? said === "yes" : !matchMedia("(pointer: coarse)").matches;
+}
+
+/** Let a checkbox show and keep what she wants. */
+function windowChoice(/** @type {HTMLInputElement} */ box) {
+  box.checked = wantsWindow();
+  box.addEventListener("change", () => localStorage.setItem(KEY, box.checked ? "yes" : "no"));
 }
 
 /** @param {SubmitEvent} event @param {HTMLFormElement} form */
