@@ -64,9 +64,9 @@ class Server:
         return person
 
 
-def running(environment: dict[str, str], how: str = "open_browser=False") -> Server:
+def running(environment: dict[str, str], how: str = "open_browser=False", port: int = 0) -> Server:
     """Return a server that has printed its address; raise AssertionError with what it said."""
-    port = free_port()
+    port = port or free_port()
     inherited = {key: value for key, value in os.environ.items() if key != "WAYSAID_DATABASE_URL"}
     process = subprocess.Popen(
         [sys.executable, "-c", START.format(how=f"port={port}, {how}")],

@@ -7,11 +7,10 @@ import sys
 import pytest
 
 from tests.postgres import free_port
-from tests.site.server import START, Person, Server, _drain
+from tests.site.server import Person, running
 
 PASSWORD = "a long enough pass phrase"
-
-
+ON_POSTGRES = os.environ.get("WAYSAID_TEST_DATABASE") == "postgres"
 ADD = "import sys; from waysaid.site.launch import add_teacher; "
 ADD += "sys.exit(add_teacher(sys.argv[1], password_from_input=True))"
 
@@ -28,33 +27,20 @@ def add(name, password, environment):
     )
 
 
-@pytest.fixture
-def school(serve, tmp_path, database_url):
-    import threading
-
+@pytest.fixture(scope="module")
+def school(request, tmp_path_factory):
     port = free_port()
+    address = request.getfixturevalue("new_database")() if ON_POSTGRES else ""
     environment = {
-        **os.environ,
-        "WAYSAID_DATA": str(tmp_path / "data"),
+        "WAYSAID_DATA": str(tmp_path_factory.mktemp("data")),
         "WAYSAID_SERVER": "1",
         "WAYSAID_HOSTS": f"http://127.0.0.1:{port}",
-        "WAYSAID_DATABASE_URL": database_url,
-        "PYTHONUNBUFFERED": "1",
+        "WAYSAID_DATABASE_URL": address,
     }
-    for name in ("owner", "colleague"):
-        made = add(name, PASSWORD, environment)
+    for name in ("owner", "colleague", "guessed"):
+        made = add(name, PASSWORD, {**os.environ, **environment})
         assert made.returncode == 0, made.stderr
-    process = subprocess.Popen(
-        [sys.executable, "-c", START.format(how=f"port={port}, open_browser=False")],
-        env=environment,
-        stdout=subprocess.PIPE,
-        stderr=subprocess.STDOUT,
-        text=True,
-    )
-    said = process.stdout.readline()
-    assert "ready" in said, said
-    threading.Thread(target=_drain, args=(process,), daemon=True).start()
-    server = Server(process, port, said)
+    server = running(environment, port=port)
     yield server
     server.kill()
 
@@ -89,8 +75,8 @@ def test_nobody_gets_in_without_signing_in(school):
 
 def test_guessing_is_slowed_down(school):
     for _ in range(10):
-        sign_in(school, "owner", "wrong")
-    _person, refused = sign_in(school, "owner")
+        sign_in(school, "guessed", "wrong")
+    _person, refused = sign_in(school, "guessed")
     assert refused.status == 429
     _person, other = sign_in(school, "colleague")
     assert other.status == 302
