@@ -97,7 +97,7 @@ def write(language: str) -> None:
     write_po(written, catalog, width=96, include_lineno=False, sort_output=True)
     kept = [line for line in written.getvalue().splitlines(True) if not line.startswith(DATED)]
     folder(language).mkdir(parents=True, exist_ok=True)
-    (folder(language) / "django.po").write_bytes(b"".join(kept))
+    (folder(language) / "django.po").write_bytes(b"".join(kept).rstrip() + b"\n")
     (folder(language) / "django.mo").write_bytes(compiled(current(language)))
 
 
