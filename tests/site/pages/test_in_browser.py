@@ -109,10 +109,12 @@ def test_pages_in_spanish_have_no_fault_and_fit_320_pixels(house, enter, axe, pa
 def test_two_taps_from_the_start_put_a_problem_on_the_board(enter):
     page = enter("/")
     page.get_by_role("link", name="Start a talk now").click()
+    page.wait_for_url("**/start")
+    ready(page)
     with page.context.expect_page() as opened:
-        ready = page.locator(".ready-problem").nth(1)
-        problem = ready.inner_text()
-        ready.click()
+        offered = page.locator(".ready-problem").nth(1)
+        problem = offered.inner_text()
+        offered.click()
     board = opened.value
     board.get_by_text(problem, exact=True).first.wait_for(state="attached")
     page.wait_for_url("**/desk")
