@@ -9,9 +9,11 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+import pytest
 from playwright.sync_api import BrowserContext, Page
 
-from tests.site.server import Person, Server, running
+from tests.site import server
+from tests.site.server import Person, Server
 from tests.talks.cast import NAMES, PLANS
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -41,17 +43,19 @@ class Hall:
         made = furnished(folder, {"names": NAMES, "plans": PLANS, **given})
         self.children: dict[str, str] = made["children"]
         self.plans: dict[str, int] = made["plans"]
-        self.server = self.started(how="open_browser=False")
+        self.server = self.started(0)
         self.teacher = self.server.teacher()
 
-    def started(self, how: str) -> Server:
-        """Return a server that runs on this folder."""
-        return running({"WAYSAID_DATA": str(self.folder)}, how)
+    def started(self, port: int) -> Server:
+        """Return a server that runs on this folder, at this port if it is not 0."""
+        with pytest.MonkeyPatch.context() as patch:
+            if port:
+                patch.setattr(server, "free_port", lambda: port)
+            return server.running({"WAYSAID_DATA": str(self.folder)})
 
     def restart(self) -> None:
         """Start again at the same address, after the server was killed."""
-        port = self.server.port
-        self.server = self.started(f"open_browser=False, port={port}")
+        self.server = self.started(self.server.port)
 
     @property
     def origin(self) -> str:

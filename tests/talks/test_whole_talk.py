@@ -225,13 +225,14 @@ def connecting(show):
         assert waited(lambda board=board: faults(board), []) == []
 
 
+@pytest.mark.usefixtures("calm")
 @pytest.mark.parametrize(
     ("desk_size", "board_sizes"),
     [(TABLET, [SCREEN]), (SCREEN, [TABLET, PROJECTOR, PANEL])],
     ids=["tablet-and-screen", "screen-and-three-boards"],
 )
 def test_a_whole_talk_stands_on_the_board_as_it_was_said(
-    hall, open_desk, open_board, calm, desk_size, board_sizes
+    hall, open_desk, open_board, desk_size, board_sizes
 ):
     talk = hall.begin("Over a ten")
     desk = open_desk(talk, desk_size)

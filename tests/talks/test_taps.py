@@ -1,0 +1,53 @@
+"""Every foreseen way is recorded in at most three taps, counted by the page itself."""
+
+import pytest
+
+from tests.talks.screens import waited
+
+pytestmark = pytest.mark.browser
+
+MOST = 3
+COUNT = """() => {
+  window.taps = 0;
+  addEventListener("click", (event) => { if (event.isTrusted) window.taps += 1; }, true);
+}"""
+
+
+def likely_for(state, child):
+    """Return the chips in the order that the desk shows once this child is chosen."""
+    order = state["chip_orders"].get(child, range(len(state["chips"])))
+    return [state["chips"][place] for place in order]
+
+
+@pytest.mark.usefixtures("calm")
+def test_every_foreseen_way_costs_at_most_three_taps(hall, open_desk, open_board):
+    talk = hall.begin("Taps")
+    desk, board = open_desk(talk), open_board(talk)
+    desk.page.evaluate(COUNT)
+    told = 0
+    for problem in ("8 + 7", "62 − 25", "7 + ▢ = 12", "7 + _ = 12"):
+        if problem.startswith("7 + ") and desk.page.locator("#strip .now", has_text="7 +").count():
+            continue
+        desk.page.locator("#next").click()
+        desk.page.locator("#strip .now", has_text=problem[:4]).wait_for()
+        chips = likely_for(hall.state(talk), hall.children["Noor"])
+        assert chips
+        for place, chip in enumerate(chips):
+            desk.page.evaluate("() => { window.taps = 0; }")
+            desk.speaker("Noor")
+            if place >= desk.page.locator("#chips .chip").count():
+                desk.more().click()
+            assert desk.chips()[place][0] == chip["lines"][0], (place, desk.chips(), chip)
+            desk.page.locator("#chips .chip").nth(place).click()
+            assert desk.page.evaluate("() => window.taps") <= MOST
+            told += 1
+            assert waited(lambda: len(hall.state(talk)["ways"]), told) == told
+            way = hall.state(talk)["ways"][-1]
+            assert (way["name"], way["lines"]) == ("Noor", chip["lines"])
+        ways = len(chips)
+
+        def shown():
+            said = board.says()
+            return len(said.get("ways", ())) + len(said.get("folded", ()))
+
+        assert waited(shown, ways) == ways
