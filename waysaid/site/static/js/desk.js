@@ -76,21 +76,32 @@ export class Desk {
     return this.outbox.add({ kind, ...body });
   }
 
+  /** Whose way it would be as things stand now, and of what; kept while a line is being read. */
+  get telling() {
+    const child = this.speaker ?? this.typedChild();
+    return { problem: this.problem, child, relation: this.relation, editing: this.editing };
+  }
+
   /**
    * Put a way on the board, or write the one that is being edited anew.
    * @param {any} way steps, words, family, answer, picture, foreseen
+   * @param {Desk["telling"]} [telling]
    */
-  share(way) {
-    if (!this.problem) return;
+  record(way, { problem, child, relation, editing } = this.telling) {
     const { foreseen, ...told } = way;
-    if (this.editing) {
-      this.tell("way-edited", { way: this.editing, ...told });
-    } else {
-      const child = this.speaker ?? this.typedChild();
-      const body = { id: randomId(), problem: this.problem, child };
-      const { kind, to } = this.relation;
-      this.tell("way-shared", { ...body, relation: kind, to, ...told, foreseen });
+    if (editing) {
+      this.tell("way-edited", { way: editing, ...told });
+    } else if (problem) {
+      const { kind, to } = relation;
+      const body = { id: randomId(), problem, child, relation: kind, to };
+      this.tell("way-shared", { ...body, ...told, foreseen });
     }
+  }
+
+  /** Put a way on the board and be ready for the next. */
+  share(/** @type {any} */ way) {
+    if (!this.problem) return;
+    this.record(way);
     this.done();
   }
 

@@ -49,6 +49,7 @@ export class Line {
     this.input.addEventListener("input", () => this.typed());
     this.drawButtons();
     this.last = "";
+    this.reading = Promise.resolve();
   }
 
   /** What is typed, parted into who and what; a child who was tapped needs no name. */
@@ -138,16 +139,26 @@ export class Line {
     }
     if (!desk.problem || !said) return this.input.focus();
     if (who.length === 1) desk.speaker = who[0].id;
-    const reading = await this.reader.read(desk.problem, said);
+    const { telling } = desk;
+    // The line is free at once: what is typed while this one is read is the next child's.
+    desk.done();
+    this.reading = this.reading.then(() => this.record(said, telling, picture));
+    await this.reading;
+  }
+
+  /** @param {string} said @param {import("./desk.js").Desk["telling"]} telling @param {string | null} picture */
+  async record(said, telling, picture) {
+    const reading = await this.reader.read(telling.problem, said);
     const steps = reading?.steps ?? [];
-    desk.share({
+    const told = {
       steps,
       words: said,
       family: reading?.family ?? null,
       answer: reading?.answer ?? null,
       picture: steps.length ? (picture ?? reading.picture ?? "equations") : "words",
       foreseen: false,
-    });
+    };
+    this.desk.record(told, telling);
   }
 
   /** Write a way of the board anew. */
