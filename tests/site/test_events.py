@@ -46,6 +46,15 @@ def test_the_same_sequence_with_something_else_in_it_is_refused(cast):
     assert EventRow.objects.filter(talk=cast.talk).count() == 3
 
 
+def test_a_retry_of_what_an_earlier_version_kept_is_still_the_same(cast):
+    given = sent(way(problem_id(cast.talk), None, 0))
+    first = post(cast, given).json()
+    row = EventRow.objects.get(client="desk-1")
+    del row.body["foreseen"]
+    row.save()
+    assert post(cast, given).json() == first
+
+
 def test_two_clients_may_use_the_same_sequence(cast):
     problem = problem_id(cast.talk)
     post(cast, sent(answer(problem, "66", 0)))

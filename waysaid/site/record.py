@@ -127,7 +127,8 @@ def append(
         Talk.objects.select_for_update().only("pk").get(pk=talk_id)
         wanted = [each.sequence for each in sent]
         rows = EventRow.objects.filter(talk_id=talk_id, client=client, sequence__in=wanted)
-        known = {row.sequence: (row.order, row.body) for row in rows}
+        # Read and written anew: a part that a later version added is no difference.
+        known = {row.sequence: (row.order, body_json(record_of(row).body)) for row in rows}
         top = EventRow.objects.filter(talk_id=talk_id).aggregate(top=Max("order"))["top"] or 0
         now = at or timezone.now()
         new: list[EventRow] = []
