@@ -3,6 +3,8 @@
 What is taken away is gone from this machine's data. Copies made before still hold it.
 """
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from typing import Any
 
 from django.db import connection, transaction
@@ -16,7 +18,7 @@ def forget_child(child: Child, *, said_too: bool) -> None:
 
     Events are changed nowhere else: here the name's id goes out of each of them.
     """
-    with transaction.atomic():
+    with _for_good():
         own = EventRow.objects.filter(talk__school_class=child.school_class_id)
         for row in own.filter(body__child=child.key):
             if said_too:
@@ -25,29 +27,34 @@ def forget_child(child: Child, *, said_too: bool) -> None:
                 row.body = {**row.body, "child": None}
                 row.save(update_fields=["body"])
         child.delete()
-    _after()
 
 
 def forget_talks(talks: list[Talk]) -> None:
     """Take talks away with everything in them."""
-    with transaction.atomic():
+    with _for_good():
         Talk.objects.filter(pk__in=[talk.pk for talk in talks]).delete()
-    _after()
 
 
 def forget_class(school_class: SchoolClass) -> None:
     """Take a class away: names, plans, talks, pictures."""
-    with transaction.atomic():
+    with _for_good():
         school_class.delete()
-    _after()
 
 
-def _after() -> None:
-    """Forget what is at hand, and have SQLite write its file anew without what is gone."""
-    forget_all()
-    if connection.vendor == "sqlite" and not connection.in_atomic_block:
-        with connection.cursor() as cursor:
-            cursor.execute("VACUUM")
+@contextmanager
+def _for_good() -> Iterator[None]:
+    """Do all or nothing, and leave nothing of it in the data file or at hand.
+
+    SQLite keeps what was deleted until its place is used again, unless it is told to wipe it.
+    """
+    on_sqlite = connection.vendor == "sqlite"
+    with connection.cursor() as cursor:
+        if on_sqlite:
+            cursor.execute("PRAGMA secure_delete = ON")
+        with transaction.atomic():
+            yield
+        forget_all()
+        if on_sqlite:
             cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)")
 
 

@@ -14,7 +14,7 @@ from waysaid.site.planning import Row, focus_of_plan, largest, problems_of
 from waysaid.site.talk_rows import printed
 from waysaid.slips import expected, slip_note
 from waysaid.strings import Link, link_question, link_says, links
-from waysaid.ways import Way, family_name
+from waysaid.ways import Family, Way, family_name
 
 SMALL = Frame(800, 360, 55)
 """A small drawing, in the drawing's own units."""
@@ -76,20 +76,23 @@ class LinkShown:
     question: str
 
 
-def rows_shown(rows: list[Row], language: Language) -> list[RowShown]:
-    """Return the rows of a plan as its page shows them.
+def rows_shown(rows: list[Row], language: Language, focus: Family | None = None) -> list[RowShown]:
+    """Return the rows of a plan as its page shows them; what pays off in it is named first.
 
     A row without a reason of its own gets what connects it to one before, if anything does.
     """
+    first = family_name(focus, language) if focus is not None else ""
     said: dict[int, str] = {}
     for link in _links(rows):
         said.setdefault(link.between[-1], link_says(link, language))
-    return [_row(row, said.get(at, ""), language) for at, row in enumerate(rows)]
+    return [_row(row, (first, said.get(at, "")), language) for at, row in enumerate(rows)]
 
 
-def _row(row: Row, connects: str, language: Language) -> RowShown:
+def _row(row: Row, first_and_link: tuple[str, str], language: Language) -> RowShown:
     problem_text = str(row["text"])
+    first, connects = first_and_link
     told = ways_shown(problem_text, language)
+    names = sorted(dict.fromkeys(way.name for way in told), key=lambda name: name != first)
     return RowShown(
         id=str(row["id"]),
         text=problem_text,
@@ -98,7 +101,7 @@ def _row(row: Row, connects: str, language: Language) -> RowShown:
         why=str(row.get("why") or ""),
         connects=connects,
         locked=bool(row.get("locked")),
-        families=tuple(dict.fromkeys(way.name for way in told))[:FAMILIES_NAMED],
+        families=tuple(names[:FAMILIES_NAMED]),
         ways=told,
         slips=slips_shown(problem_text, language),
     )

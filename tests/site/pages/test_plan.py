@@ -67,6 +67,17 @@ def test_the_page_says_what_to_expect_of_each_problem(cast, plan):
     assert "to 100" in page
 
 
+def test_what_pays_off_in_a_string_is_named_first(cast):
+    cast.owner.post("/starters/moving-a-few-across")
+    plan = Plan.objects.get()
+    rows = cast.owner.get(f"/plans/{plan.pk}").text.split("ways-cell")[1:]
+    assert "</span>give and take ·" in rows[plan_place(plan, "29 + 16")]
+
+
+def plan_place(plan, text):
+    return [row["text"] for row in plan.problems].index(text)
+
+
 def test_an_opened_row_shows_the_ways_drawn(cast, plan):
     page = cast.owner.get(f"/plans/{plan.pk}?open={row_id(plan, 2)}").text
     assert page.count("<svg") > 4

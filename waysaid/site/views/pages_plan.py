@@ -17,6 +17,7 @@ from waysaid.site.planning import (
     MOST_PROBLEMS,
     UnreadableLineError,
     another,
+    focus_of_plan,
     in_order,
     moved,
     rows_typed,
@@ -212,7 +213,7 @@ def _shown(plan: Plan) -> dict[str, object]:
     return {
         "here": "plans",
         "plan": plan,
-        "rows": rows_shown(plan.problems, language),
+        "rows": rows_shown(plan.problems, language, focus_of_plan(plan)),
         "links": links_shown(plan.problems, language),
         "summary": summary(plan, language),
         "purpose": starter_text(starter, language).purpose if starter else "",

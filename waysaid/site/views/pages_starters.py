@@ -68,7 +68,7 @@ def starter_page(request: HttpRequest, slug: str) -> HttpResponse:
         "starter": starter,
         "text": starter_text(starter, language),
         "focus": family_name(starter.focus, language),
-        "rows": rows_shown(rows, language),
+        "rows": rows_shown(rows, language, starter.focus),
         "links": links_shown(rows, language),
     }
     return render(request, "waysaid/starter.html", context)
