@@ -9,8 +9,13 @@ from typing import Any
 
 from django.db import connection, transaction
 
+from waysaid.site.hub import HUB
 from waysaid.site.models import Child, EventRow, Plan, SchoolClass, Talk
 from waysaid.site.record import forget_all
+
+
+NOTHING_WITHOUT_A_CHILD = "passed"
+"""The kind of event that says only that this child chose to pass."""
 
 
 def forget_child(child: Child, *, said_too: bool) -> None:
@@ -21,7 +26,7 @@ def forget_child(child: Child, *, said_too: bool) -> None:
     with _for_good():
         own = EventRow.objects.filter(talk__school_class=child.school_class_id)
         for row in own.filter(body__child=child.key):
-            if said_too:
+            if said_too or row.kind == NOTHING_WITHOUT_A_CHILD:
                 row.delete()
             else:
                 row.body = {**row.body, "child": None}
@@ -31,14 +36,24 @@ def forget_child(child: Child, *, said_too: bool) -> None:
 
 def forget_talks(talks: list[Talk]) -> None:
     """Take talks away with everything in them."""
+    gone = [talk.pk for talk in talks]
     with _for_good():
-        Talk.objects.filter(pk__in=[talk.pk for talk in talks]).delete()
+        Talk.objects.filter(pk__in=gone).delete()
+    _end_streams(gone)
 
 
 def forget_class(school_class: SchoolClass) -> None:
     """Take a class away: names, plans, talks, pictures."""
+    gone = list(school_class.talks.values_list("pk", flat=True))
     with _for_good():
         school_class.delete()
+    _end_streams(gone)
+
+
+def _end_streams(talks: list[int]) -> None:
+    """Let no screen go on looking at a talk that is gone."""
+    for talk in talks:
+        HUB.empty(talk)
 
 
 @contextmanager

@@ -8,6 +8,7 @@ from django.utils.translation import gettext as _
 
 from waysaid.drawing import Anchor, Box, Dot, Label, Line, Path, Scene, Shape
 from waysaid.site.talk_rows import printed
+from waysaid.site.words import DESK
 from waysaid.talk import Body, Record, State, fold, kind_of
 
 WIDE = 1778
@@ -94,6 +95,7 @@ def _says(body: Body, state: State, names: Mapping[str, str]) -> str:
         "problem": _problem(body, state),
         "text": getattr(body, "text", None) or getattr(body, "answer", None) or "",
         "words": getattr(body, "words", ""),
+        "phase": str(DESK["phases"].get(getattr(body, "phase", ""), "")),
     }
     kind = kind_of(body)
     on = getattr(body, "on", None)
@@ -112,7 +114,7 @@ def _said(kind: str) -> str:
         "talk-opened": _("The talk was opened"),
         "problem-added": _("A problem was added: %(problem)s"),
         "problem-shown": _("On the board: %(problem)s"),
-        "phase-set": _("The board turned to another part of the talk"),
+        "phase-set": _("The board turned to: %(phase)s"),
         "answer-heard": _("%(name)s answered %(text)s to %(problem)s"),
         "answer-settled": _("The class settled on %(text)s for %(problem)s"),
         "answers-named": _("Answers with names"),

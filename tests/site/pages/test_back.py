@@ -1,16 +1,21 @@
 """Look back: a talk as it stood at each step, its chart, and going on with it."""
 
 import io
+import re
+from typing import get_args
 
 import pikepdf
 import pytest
+from django.utils import translation
 
 from tests.site.made import answer, child_id, problem_id, sent, way
 from waysaid.drawing import Frame, Picture, Telling, draw, scene_json
 from waysaid.number import parse
-from waysaid.site.look_back import scene_of, steps_shown
+from waysaid.site import look_back
+from waysaid.site.look_back import scene_of
 from waysaid.site.models import EventRow, Talk
 from waysaid.site.record import at_hand, forget_all
+from waysaid.talk import Body
 from waysaid.ways import ways
 
 
@@ -67,20 +72,34 @@ def test_a_step_that_is_not_there_shows_the_last(told):
     assert board(told, 999) == board(told) == board(told, "x") == board(told, 9)
 
 
+def test_the_whole_talk_is_there_at_any_step(told):
+    page = back(told, 1)
+    whole = page[page.index('class="whole-talk"') :]
+    assert "39 + 27 = 56, 66" in whole
+    assert "Bram" in whole
+    assert "and Elif" in whole
+    assert whole.count("<svg") == 1
+    assert "one &lt;less&gt;" in whole
+
+
 def test_steps_are_said_with_names(told):
     page = back(told)
     assert "Elif answered 56 to 39 + 27" in page
     assert "Bram told a way of 39 + 27" in page
     assert "Step 9 of 9" in page
+    assert "The board turned to: connect" in page
 
 
-def test_every_kind_of_event_has_a_sentence_in_both_languages(told):
-    from waysaid.site import demo
-
-    demo.make_demo()
-    for talk in Talk.objects.all():
-        for step in steps_shown(at_hand(talk.pk).records, {}):
-            assert " " in step.says or step.says
+@pytest.mark.parametrize("kind", [re.sub(r"(?<=[a-z])(?=[A-Z])", "-", each.__name__).lower()
+                                  for each in get_args(Body)])  # fmt: skip
+def test_every_kind_of_event_has_a_sentence_of_its_own_in_each_language(kind):
+    with translation.override("en"):
+        english = look_back._said(kind)
+    with translation.override("es"):
+        spanish = look_back._said(kind)
+    assert english
+    assert spanish
+    assert english != spanish
 
 
 def test_a_scene_comes_back_whole_from_its_json():

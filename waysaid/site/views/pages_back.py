@@ -65,7 +65,7 @@ def back_page(request: HttpRequest, talk_id: int) -> HttpResponse:
         "last": len(records),
         "board": board,
         "phase": Phase(board["phase"]).value,
-        "sizes": list(Size),
+        "chart": chart_of(kept.state, Names(wall.names)),
     }
     return render(request, "waysaid/back.html", context)
 
