@@ -13,7 +13,6 @@ from waysaid.site.hub import HUB
 from waysaid.site.models import Child, EventRow, Plan, SchoolClass, Talk
 from waysaid.site.record import forget_all
 
-
 NOTHING_WITHOUT_A_CHILD = "passed"
 """The kind of event that says only that this child chose to pass."""
 
