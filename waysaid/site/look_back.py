@@ -99,7 +99,7 @@ def _says(body: Body, state: State, names: Mapping[str, str]) -> str:
     }
     kind = kind_of(body)
     on = getattr(body, "on", None)
-    return (_said(f"{kind}-off" if on is False else kind) or kind) % given
+    return (said_of(f"{kind}-off" if on is False else kind) or kind) % given
 
 
 def _problem(body: Body, state: State) -> str:
@@ -108,7 +108,7 @@ def _problem(body: Body, state: State) -> str:
     return printed(problem.text) if problem is not None else ""
 
 
-def _said(kind: str) -> str:
+def said_of(kind: str) -> str:
     """Return the sentence of a kind of event, with places for who and what."""
     return {
         "talk-opened": _("The talk was opened"),

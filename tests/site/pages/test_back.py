@@ -94,9 +94,9 @@ def test_steps_are_said_with_names(told):
                                   for each in get_args(Body)])  # fmt: skip
 def test_every_kind_of_event_has_a_sentence_of_its_own_in_each_language(kind):
     with translation.override("en"):
-        english = look_back._said(kind)
+        english = look_back.said_of(kind)
     with translation.override("es"):
-        spanish = look_back._said(kind)
+        spanish = look_back.said_of(kind)
     assert english
     assert spanish
     assert english != spanish
