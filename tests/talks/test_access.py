@@ -32,19 +32,23 @@ WIDE = """() => {
   for (const node of document.querySelectorAll(controls)) {
     if (!node.checkVisibility({ visibilityProperty: true })) continue;
     if (node.closest(".unseen, .skip, [disabled]") || node.matches(".skip, .unseen")) continue;
-    node.scrollIntoView({ block: "center", inline: "center" });
-    const box = seen(node);
-    const x = Math.min(Math.max(box.left + box.width / 2, 0), innerWidth - 1);
-    const y = Math.min(Math.max(box.top + box.height / 2, 0), innerHeight - 1);
-    const inside =
-      box.width > 0 && box.height > 0 && box.right > 0 && box.left < innerWidth && box.bottom > 0;
-    const top = document.elementFromPoint(x, y);
-    const label = node.closest("label");
-    const mine = top && (node.contains(top) || top.contains(node) || label?.contains(top));
-    if (!inside || !mine) {
+    const lids = [];
+    for (const block of ["center", "start", "end"]) {
+      node.scrollIntoView({ block, inline: "center" });
+      const box = seen(node);
+      const x = Math.min(Math.max(box.left + box.width / 2, 0), innerWidth - 1);
+      const y = Math.min(Math.max(box.top + box.height / 2, 0), innerHeight - 1);
+      const across = box.width > 0 && box.right > 0 && box.left < innerWidth;
+      const down = box.height > 0 && box.bottom > 0 && box.top < innerHeight;
+      const top = document.elementFromPoint(x, y);
+      const label = node.closest("label");
+      const mine = top && (node.contains(top) || top.contains(node) || label?.contains(top));
+      if (across && down && mine) break;
+      lids.push(`${top?.tagName} ${top?.className}`);
+    }
+    if (lids.length === 3) {
       const who = node.id || node.textContent.trim().slice(0, 30) || node.name;
-      const lid = `${top?.tagName} ${top?.className}`;
-      found.push(`${node.tagName} ${who} cannot be reached, under ${lid}`);
+      found.push(`${node.tagName} ${who} cannot be reached, under ${lids}`);
     }
   }
   scrollTo(0, 0);
