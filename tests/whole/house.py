@@ -2,7 +2,7 @@
 
 import ast
 import subprocess
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from babel.messages.catalog import Catalog
@@ -142,10 +142,15 @@ def reading_order(name: str) -> tuple[int, str]:
 def messages(catalog: Catalog) -> dict[object, object]:
     """Return the translations of a catalogue that a page would use."""
     return {
-        (message.context, message.id): message.string
+        (message.context, _texts(message.id)): _texts(message.string)
         for message in catalog
         if message.id and message.string and any(message.string) and not message.fuzzy
     }
+
+
+def _texts(one_or_more: str | Sequence[str]) -> tuple[str, ...]:
+    """Return a text, or those for one and for many, in the same form from either kind of file."""
+    return (one_or_more,) if isinstance(one_or_more, str) else tuple(one_or_more)
 
 
 def stale(po: Path) -> str | None:
