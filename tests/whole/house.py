@@ -142,10 +142,15 @@ def reading_order(name: str) -> tuple[int, str]:
 def messages(catalog: Catalog) -> dict[object, object]:
     """Return the translations of a catalogue that a page would use."""
     return {
-        (message.context, _texts(message.id)): _texts(message.string)
+        (_context(message.context), _texts(message.id)): _texts(message.string)
         for message in catalog
         if message.id and message.string and any(message.string) and not message.fuzzy
     }
+
+
+def _context(given: str | bytes | None) -> str | None:
+    """Return a text's context; one that was compiled comes back as bytes."""
+    return given.decode() if isinstance(given, bytes) else given
 
 
 def _texts(one_or_more: str | Sequence[str]) -> tuple[str, ...]:
