@@ -45,3 +45,9 @@ def test_a_device_with_a_wrong_code_is_asked_again(cast):
     assert page.status_code == 403
     assert 'role="alert"' in page.text
     assert 'name="code"' in page.text
+
+
+def test_a_form_with_far_too_much_in_it_is_told(cast):
+    page = cast.owner.post("/class", {f"name-{at}": "x" for at in range(600)})
+    assert page.status_code == 400
+    assert "<h1>This is more than Waysaid takes at once.</h1>" in page.text
