@@ -59,8 +59,19 @@ def with_scenes(board: dict[str, Any]) -> dict[str, Any]:
 
 
 def _by_hand(strokes: Sequence[Mapping[str, Any]]) -> dict[str, Any] | None:
-    """Return what was drawn by hand as paths and the box round them; None for nothing."""
-    paths = [stroke for each in strokes for stroke in each["strokes"] if len(stroke) > 1]
+    """Return what was drawn by hand as paths and the box round them; None for nothing.
+
+    What was drawn on different ways stands one under another.
+    """
+    on_one: dict[str, list[Sequence[int]]] = {}
+    for each in strokes:
+        drawn = [stroke for stroke in each["strokes"] if len(stroke) > 1]
+        on_one.setdefault(each["way"] or "", []).extend(drawn)
+    paths: list[Sequence[int]] = []
+    for group in on_one.values():
+        top = min((y for path in group for y in path[1::2]), default=0)
+        low = max((y for path in paths for y in path[1::2]), default=top - EDGE) + EDGE
+        paths += [[*_lower(path, low - top)] for path in group]
     if not paths:
         return None
     across = [x for path in paths for x in path[0::2]]
@@ -68,6 +79,11 @@ def _by_hand(strokes: Sequence[Mapping[str, Any]]) -> dict[str, Any] | None:
     left, top = min(across) - EDGE, min(down) - EDGE
     box = f"{left} {top} {max(across) - left + EDGE} {max(down) - top + EDGE}"
     return {"box": box, "paths": [_path(path) for path in paths]}
+
+
+def _lower(path: Sequence[int], by: int) -> Iterator[int]:
+    for place, number in enumerate(path):
+        yield number + by if place % 2 else number
 
 
 def _path(stroke: Sequence[int]) -> str:
