@@ -59,7 +59,8 @@ class Server:
             person.cookies = dict(self.cookies)
             return person
         path = urlsplit(self.address).path
-        assert person.get(path).status == 302
+        got = person.get(path)
+        assert got.status == 302, got.text
         self.cookies = dict(person.cookies)
         return person
 

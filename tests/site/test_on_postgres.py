@@ -1,4 +1,4 @@
-"""The tests that write and read, once more on PostgreSQL."""
+"""Every test of the site that needs no browser, once more on PostgreSQL."""
 
 import os
 import subprocess
@@ -10,21 +10,6 @@ import pytest
 from tests.postgres import binaries, missing
 
 HERE = Path(__file__).parent
-NOT_ABOUT_DATA = frozenset(
-    {
-        "test_gate",
-        "test_headers",
-        "test_launch",
-        "test_live",
-        "test_messages",
-        "test_names",
-        "test_network",
-        "test_on_postgres",
-        "test_pairing",
-        "test_pictures",
-    }
-)
-"""These do not ask the database anything that the others do not."""
 
 
 @pytest.mark.postgres
@@ -36,7 +21,7 @@ def test_the_site_does_the_same_on_postgres():
     if binaries() is None:
         missing("PostgreSQL")
     files = [
-        str(path) for path in sorted(HERE.glob("test_*.py")) if path.stem not in NOT_ABOUT_DATA
+        str(path) for path in sorted(HERE.rglob("test_*.py")) if path.name != Path(__file__).name
     ]
     done = subprocess.run(
         [
