@@ -1,6 +1,6 @@
 """A past talk as it stood, at its end or after any of its steps."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields
 from typing import Any
 
