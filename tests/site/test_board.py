@@ -102,7 +102,8 @@ def test_whoever_only_knows_the_token_gets_no_pen(cast):
 
 def test_strokes_on_the_board_are_kept_and_can_be_rubbed_out(cast):
     path = f"/board/{cast.talk.board_token}/events"
-    strokes = {"kind": "strokes-drawn", "id": "s1", "problem": problem_id(cast.talk)}
+    problem = problem_id(cast.talk)
+    strokes = {"kind": "strokes-drawn", "id": "s1", "problem": problem, "on": "problem"}
     drawn = {"sequence": 0, **strokes, "on": "problem", "strokes": [[10, 20, 30, 40]]}
     kept = cast.panel.post(path, sent(drawn, client="b"), content_type="application/json")
     assert kept.status_code == 200

@@ -78,6 +78,7 @@ body = st.one_of(
         st.none() | problem,
         st.none() | way,
         st.lists(line, max_size=2).map(tuple),
+        st.sampled_from(happened.Ground),
     ),
     st.builds(happened.Erased, thing),
     st.builds(happened.TurnAndTalk, st.booleans()),

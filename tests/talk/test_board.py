@@ -207,6 +207,31 @@ def test_connecting_shows_what_was_given_until_the_class_settles() -> None:
     assert settled["connect"]["rows"][0]["answers"] == ["55"]
 
 
+def test_what_is_drawn_by_hand_shows_where_it_was_drawn_and_nowhere_else() -> None:
+    line = ((1, 2, 30, 40),)
+    drawn = [
+        happened.StrokesDrawn("s1", "p1", None, line, happened.Ground.PROBLEM),
+        happened.StrokesDrawn("s2", "p1", "w1", line),
+        happened.StrokesDrawn("s3", None, None, line, happened.Ground.STRING),
+        happened.StrokesDrawn("s4", "p2", None, line),
+    ]
+    seen = {
+        phase: [
+            each["id"]
+            for each in view(happened.ProblemShown("p1"), *drawn, happened.PhaseSet(phase))[
+                "strokes"
+            ]
+        ]
+        for phase in (Phase.THINK, Phase.ANSWERS, Phase.WAYS, Phase.CONNECT)
+    }
+    assert seen == {
+        Phase.THINK: ["s1"],
+        Phase.ANSWERS: ["s1"],
+        Phase.WAYS: ["s2"],
+        Phase.CONNECT: ["s3"],
+    }
+
+
 def test_a_what_if_shows_no_answer_until_a_child_says_it() -> None:
     places = (Mark("p1", 0), Mark("p2", 0))
     what_if = happened.WhatIf("q1", 2, places, "c3")

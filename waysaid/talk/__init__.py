@@ -2,7 +2,7 @@
 
 from waysaid.talk.board import Signal, Wall, board_view, telling_of
 from waysaid.talk.codec import BadEventError, body_from_json, body_json, kind_of
-from waysaid.talk.event import Body, Mark, Phase, PlannedProblem, Record, Relation, SaidStep
+from waysaid.talk.event import Body, Ground, Mark, Phase, PlannedProblem, Record, Relation, SaidStep
 from waysaid.talk.fold import fold
 from waysaid.talk.state import Answer, Noticing, State, Supposing, WayTold
 
@@ -10,6 +10,7 @@ __all__ = [
     "Answer",
     "BadEventError",
     "Body",
+    "Ground",
     "Mark",
     "Noticing",
     "Phase",

@@ -29,9 +29,9 @@ from waysaid.number import (
     value_of,
 )
 from waysaid.talk.connect import connect_view
-from waysaid.talk.event import Phase, PlannedProblem, Relation, SaidStep
+from waysaid.talk.event import Ground, Phase, PlannedProblem, Relation, SaidStep
 from waysaid.talk.sheet import WORD_SIZE, Sheet, read, shown
-from waysaid.talk.state import State, WayTold
+from waysaid.talk.state import Drawn, State, WayTold
 from waysaid.ways import Step
 
 
@@ -82,8 +82,7 @@ def board_view(state: State, wall: Wall, wide: int) -> dict[str, Any]:
         "tiles": [_tile(state, way, names, sheet) for way in state.ways_of(state.now)],
         "strokes": [
             {"id": each.id, "way": each.way, "strokes": [list(line) for line in each.strokes]}
-            for each in state.drawn
-            if each.problem == state.now
+            for each in _drawn(state)
         ],
         "connect": connect_view(state, names, sheet) if state.phase is Phase.CONNECT else None,
     }
@@ -109,6 +108,14 @@ def _number(answer: str | None) -> Exact | None:
         return None if answer is None else value_of(parse_expression(answer))
     except (Unreadable, NoValue):
         return None
+
+
+def _drawn(state: State) -> list[Drawn]:
+    """Return what was drawn by hand on what the board shows now."""
+    if state.phase is Phase.CONNECT:
+        return [each for each in state.drawn if each.on is Ground.STRING]
+    ground = Ground.SHEET if state.phase is Phase.WAYS else Ground.PROBLEM
+    return [each for each in state.drawn if each.on is ground and each.problem == state.now]
 
 
 def _problem(state: State, planned: PlannedProblem | None) -> dict[str, Any] | None:

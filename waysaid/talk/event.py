@@ -170,14 +170,29 @@ class Passed:
     child: str
 
 
+class Ground(StrEnum):
+    """What is drawn on by hand, and moves and grows with what is drawn: our choice.
+
+    A stroke on a way counts from the top left corner of its drawing or else of its tile, one on
+    the sheet from the sheet's, in tenths of a percent of the screen's height, and across a drawing
+    in thousandths of its width; one on the problem from the middle of its text, in thousandths of
+    its letters' size; one on the string from its drawing's corner, in the drawing's own units.
+    """
+
+    SHEET = "sheet"
+    PROBLEM = "problem"
+    STRING = "string"
+
+
 @dataclass(frozen=True, slots=True)
 class StrokesDrawn:
-    """Drawn by hand on the board: x, y, x, y ... in tenths of a percent of the screen's height."""
+    """Drawn by hand on the board: x, y, x, y ... as its ground counts."""
 
     id: str
     problem: str | None
     way: str | None = None
     strokes: tuple[tuple[int, ...], ...] = ()
+    on: Ground = Ground.SHEET
 
 
 @dataclass(frozen=True, slots=True)

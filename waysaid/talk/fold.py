@@ -204,7 +204,7 @@ def _passed(state: State, body: happened.Passed) -> State:
 
 
 def _strokes_drawn(state: State, body: happened.StrokesDrawn) -> State:
-    drawn = Drawn(body.id, body.problem, body.way, body.strokes)
+    drawn = Drawn(body.id, body.problem, body.way, body.strokes, body.on)
     return replace(state, drawn=(*(each for each in state.drawn if each.id != body.id), drawn))
 
 

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from waysaid.drawing import Picture
-from waysaid.talk.event import Mark, Phase, PlannedProblem, Relation, SaidStep
+from waysaid.talk.event import Ground, Mark, Phase, PlannedProblem, Relation, SaidStep
 from waysaid.ways import Family
 
 
@@ -37,12 +37,13 @@ class WayTold:
 
 @dataclass(frozen=True, slots=True)
 class Drawn:
-    """Strokes by hand on a problem's sheet."""
+    """Strokes by hand, and what they are drawn on; on a way where they have one."""
 
     id: str
     problem: str | None
     way: str | None
     strokes: tuple[tuple[int, ...], ...]
+    on: Ground = Ground.SHEET
 
 
 @dataclass(frozen=True, slots=True)

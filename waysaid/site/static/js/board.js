@@ -3,6 +3,7 @@
 import { connectView } from "./connect-view.js";
 import { fill, make } from "./dom.js";
 import { fitText, stacked, unit } from "./fit.js";
+import { groundOf } from "./ground.js";
 import { PLAIN_VIEWS, viewOf } from "./phases.js";
 import { sideColumn } from "./side.js";
 import { strokeGroups, strokeLayer } from "./strokes.js";
@@ -13,9 +14,10 @@ const WITH_SIDE = new Set(["think", "answers", "ways"]);
 /**
  * Return what the sheet holds, what stands beside it, and what to do once it is in its place.
  * @param {string} view @param {any} state @param {any} words
+ * @param {() => void} again called when ways were folded or unfolded
  */
-function build(view, state, words) {
-  if (view === "ways") return waysView(state, words, stacked());
+function build(view, state, words, again) {
+  if (view === "ways") return waysView(state, words, stacked(), again);
   if (view === "connect" && state.connect) return connectView(state, words);
   const plain = PLAIN_VIEWS[view] ?? PLAIN_VIEWS.think;
   return { nodes: plain(state, words), beside: null, settle: () => {} };
@@ -29,7 +31,9 @@ export class Board {
     this.words = words;
     this.side = make("nav", { class: "side", "aria-label": words.problems_so_far });
     this.sheet = make("section", { class: "sheet" });
-    this.layer = strokeLayer(new DOMRect(0, 0, 100, 100), 1);
+    this.layer = strokeLayer();
+    /** What this window has drawn and the state does not hold yet. */
+    this.fresh = /** @type {import("./strokes.js").Drawn[]} */ ([]);
     this.state = /** @type {any} */ (null);
     this.shown = "";
     this.onShown = () => {};
@@ -71,14 +75,21 @@ export class Board {
   /** @param {string} view */
   paintSheet(view) {
     const { state, words, sheet } = this;
-    const built = build(view, state, words);
-    this.layer = strokeLayer(sheet.getBoundingClientRect(), unit());
+    const built = build(view, state, words, () => this.drawStrokes());
+    this.layer = strokeLayer();
     const earlier = WITH_SIDE.has(view) && sideColumn(state.earlier, words);
     fill(this.side, earlier, built.beside);
     fill(sheet, built.nodes, this.layer);
     this.fitLines();
     built.settle();
-    if (view === "ways") this.layer.replaceChildren(...strokeGroups(state.strokes));
+    this.drawStrokes();
+  }
+
+  /** Lay what was drawn by hand where its ground lies now. */
+  drawStrokes() {
+    const on = groundOf(viewOf(this.state));
+    const drawn = on ? this.state.strokes.map((/** @type {any} */ one) => ({ ...one, on })) : [];
+    this.layer.replaceChildren(...strokeGroups(this.sheet, [...drawn, ...this.fresh]));
   }
 
   /** Make the problem and titles as large as their place allows. */

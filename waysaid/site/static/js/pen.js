@@ -1,14 +1,30 @@
-/** Draw on the ways with a pen, a finger or a mouse; each stroke is sent when it is finished. */
+/** Draw on the board with a pen, a finger or a mouse; a stroke is sent when it is finished. */
 
-import { fill, make, randomId } from "./dom.js";
+import { draw, fill, make, randomId } from "./dom.js";
 import { unit } from "./fit.js";
+import { groundOf, groundUnder, placeOf } from "./ground.js";
 import { viewOf } from "./phases.js";
-import { strokeGroups, strokePath } from "./strokes.js";
+import { groupAt, lineThrough } from "./strokes.js";
+import { thinned } from "./thin.js";
 
-/** Points nearer than this to the last one are left out, in tenths of a unit. */
-const NEAR = 6;
+/** Points nearer than this to the last one are left out, in units of the board. */
+const NEAR = 0.25;
+/** How far the line may be from where the hand was, in units of the board. */
+const HAIR = 0.12;
 /** Numbers in one stroke; a longer one goes on as the next. */
 const LONGEST = 1200;
+/** Milliseconds after a pen's stroke in which a touch is the side of the hand that holds it. */
+const PALM = 1000;
+
+/**
+ * @typedef {object} Stroke the one being drawn
+ * @property {number} pointer
+ * @property {import("./ground.js").Ground} ground
+ * @property {import("./ground.js").Place} place
+ * @property {number[]} points
+ * @property {SVGElement} group
+ * @property {SVGElement} path
+ */
 
 export class Pen {
   /**
@@ -19,22 +35,26 @@ export class Pen {
     this.board = board;
     this.tell = tell;
     this.on = false;
-    /** @type {{id: string, problem: string, strokes: number[][]}[]} */
+    /** @type {(import("./strokes.js").Drawn & {problem: string | null})[]} */
     this.drawn = [];
-    this.points = /** @type {number[]} */ ([]);
-    this.path = /** @type {SVGElement | null} */ (null);
+    this.stroke = /** @type {Stroke | null} */ (null);
+    this.penSeen = -PALM;
     this.onChange = () => {};
     const { sheet } = board;
     sheet.addEventListener("pointerdown", (event) => this.down(event));
     sheet.addEventListener("pointermove", (event) => this.move(event));
-    sheet.addEventListener("pointerup", () => this.up());
-    sheet.addEventListener("pointercancel", () => this.up());
+    sheet.addEventListener("pointerup", (event) => this.up(event));
+    sheet.addEventListener("pointercancel", (event) => this.up(event));
+  }
+
+  get view() {
+    return viewOf(this.board.state);
   }
 
   /** Whether there is something to draw on. */
   get ready() {
     const { state } = this.board;
-    return Boolean(state?.problem) && viewOf(state) === "ways";
+    return Boolean(state?.problem || state?.connect) && groundOf(this.view) !== null;
   }
 
   turn(on = !this.on) {
@@ -43,78 +63,119 @@ export class Pen {
     this.onChange();
   }
 
-  /** The board was painted anew: draw what is not in its state yet. */
+  /** The board was painted anew: keep what is not in its state yet. */
   shown() {
-    const { state, layer } = this.board;
+    const { state } = this.board;
     const saved = new Set((state.strokes ?? []).map((/** @type {any} */ one) => one.id));
-    const problem = state.problem?.id;
-    this.drawn = this.drawn.filter((one) => !saved.has(one.id) && one.problem === problem);
-    layer.append(...strokeGroups(this.drawn));
-    if (this.path) layer.append(this.path);
+    this.drawn = this.drawn.filter((one) => !saved.has(one.id));
+    this.lay();
+    if (this.stroke) this.board.layer.append(this.stroke.group);
     if (this.on && !this.ready) this.turn(false);
     this.onChange();
   }
 
-  /** @param {PointerEvent} event @returns {[number, number]} */
-  place(event) {
+  /** Those of this window's strokes that belong to what is shown. */
+  get here() {
+    const on = groundOf(this.view);
+    const problem = on === "string" ? null : this.board.state.problem?.id;
+    return this.drawn.filter((one) => one.on === on && one.problem === problem);
+  }
+
+  lay() {
+    this.board.fresh = this.here;
+    this.board.drawStrokes();
+  }
+
+  /** @param {PointerEvent} event @param {import("./ground.js").Place} place */
+  point(event, place) {
     const box = this.board.sheet.getBoundingClientRect();
-    const tenth = unit() / 10;
     return [
-      Math.round((event.clientX - box.left) / tenth),
-      Math.round((event.clientY - box.top) / tenth),
+      Math.round((event.clientX - box.left - place.x) / place.wide),
+      Math.round((event.clientY - box.top - place.y) / place.scale),
     ];
+  }
+
+  /** Tell whether this touch is the hand that holds a pen. */
+  isPalm(/** @type {PointerEvent} */ event) {
+    if (event.pointerType === "pen") this.penSeen = event.timeStamp;
+    return event.pointerType === "touch" && event.timeStamp - this.penSeen < PALM;
   }
 
   /** @param {PointerEvent} event */
   down(event) {
-    if (!this.on || !event.isPrimary || event.button > 0) return;
+    if (!this.on || event.button > 0 || this.isPalm(event)) return;
+    if (this.stroke && event.pointerType !== "pen") return;
+    this.stroke?.group.remove();
+    const { sheet } = this.board;
+    const ground = groundUnder(sheet, this.view, event.clientX, event.clientY);
+    const place = placeOf(sheet, ground);
+    if (!place) return;
     event.preventDefault();
-    this.board.sheet.setPointerCapture(event.pointerId);
-    this.begin(this.place(event));
+    sheet.setPointerCapture(event.pointerId);
+    this.begin(event.pointerId, ground, place, this.point(event, place));
   }
 
-  /** @param {number[]} points */
-  begin(points) {
-    this.points = [...points];
-    this.path = strokePath(this.points);
-    this.board.layer.append(this.path);
+  /**
+   * @param {number} pointer @param {import("./ground.js").Ground} ground
+   * @param {import("./ground.js").Place} place @param {number[]} points
+   */
+  begin(pointer, ground, place, points) {
+    const path = draw("path", { d: lineThrough(points) });
+    const group = groupAt(place, "");
+    group.append(path);
+    this.board.layer.append(group);
+    this.stroke = { pointer, ground, place, points, group, path };
   }
 
   /** @param {PointerEvent} event */
   move(event) {
-    if (!this.path || !event.isPrimary) return;
-    const [x, y] = this.place(event);
-    const [lastX, lastY] = this.points.slice(-2);
-    if (Math.hypot(x - lastX, y - lastY) < NEAR) return;
-    this.points.push(x, y);
-    this.path.setAttribute("d", strokePath(this.points).getAttribute("d") ?? "");
-    if (this.points.length >= LONGEST) {
-      this.up();
-      this.begin([x, y]);
+    const { stroke } = this;
+    if (stroke?.pointer !== event.pointerId) return;
+    if (event.pointerType === "pen") this.penSeen = event.timeStamp;
+    const every = event.getCoalescedEvents?.() ?? [];
+    const near = (NEAR * unit()) / stroke.place.scale;
+    for (const each of every.length ? every : [event]) {
+      const [x, y] = this.point(each, stroke.place);
+      const [lastX, lastY] = stroke.points.slice(-2);
+      if (Math.hypot(x - lastX, y - lastY) >= near) stroke.points.push(x, y);
     }
+    stroke.path.setAttribute("d", lineThrough(stroke.points));
+    if (stroke.points.length < LONGEST) return;
+    const { pointer, ground, place, points } = stroke;
+    this.finish();
+    this.begin(pointer, ground, place, points.slice(-2));
   }
 
-  up() {
-    if (!this.path) return;
-    const stroke = { id: randomId(), problem: this.board.state.problem.id, strokes: [this.points] };
-    this.path.remove();
-    this.path = null;
-    this.drawn.push(stroke);
-    this.board.layer.append(...strokeGroups([stroke]));
-    this.tell("strokes-drawn", stroke).catch(() => this.forget(stroke.id));
+  /** @param {PointerEvent} event */
+  up(event) {
+    if (this.stroke?.pointer === event.pointerId) this.finish();
+  }
+
+  finish() {
+    const { stroke } = this;
+    if (!stroke) return;
+    const points = thinned(stroke.points, (HAIR * unit()) / stroke.place.scale);
+    const problem = stroke.ground.on === "string" ? null : this.board.state.problem?.id ?? null;
+    const drawn = { id: randomId(), problem, ...stroke.ground, strokes: [points] };
+    stroke.group.remove();
+    this.stroke = null;
+    this.drawn.push(drawn);
+    this.lay();
+    this.tell("strokes-drawn", drawn).catch(() => this.forget(drawn.id));
     this.onChange();
   }
 
   /** @param {string} id */
   forget(id) {
     this.drawn = this.drawn.filter((one) => one.id !== id);
+    this.lay();
     this.board.layer.querySelector(`[data-id="${CSS.escape(id)}"]`)?.remove();
     this.onChange();
   }
 
   /** The last stroke on the board, or null. */
   get last() {
-    return this.drawn.at(-1)?.id ?? this.board.state?.strokes?.at(-1)?.id ?? null;
+    return this.here.at(-1)?.id ?? this.board.state?.strokes?.at(-1)?.id ?? null;
   }
 
   /** Rub the last stroke out. */

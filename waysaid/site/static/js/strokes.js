@@ -1,27 +1,45 @@
-/** What was drawn by hand, over the sheet: lines in tenths of a percent of the board's height. */
+/** What was drawn by hand, over the sheet, each group of strokes where its ground lies. */
 
 import { draw } from "./dom.js";
+import { placeOf } from "./ground.js";
 
-/** Return a path through the points of one stroke: x, y, x, y ... */
-export function strokePath(/** @type {number[]} */ points) {
+/**
+ * @typedef {{id: string, on: import("./ground.js").Ground["on"], way: string | null,
+ *   strokes: number[][]}} Drawn
+ */
+
+/** Return the line through the points of one stroke: x, y, x, y ... */
+export function lineThrough(/** @type {number[]} */ points) {
   const pairs = [];
   for (let index = 0; index + 1 < points.length; index += 2) {
     pairs.push(`${points[index]} ${points[index + 1]}`);
   }
-  const dot = pairs.length === 1 ? `l0.1 0` : "";
-  return draw("path", { d: `M${pairs.join("L")}${dot}` });
+  return `M${pairs.join("L")}${pairs.length === 1 ? "l0.1 0" : ""}`;
 }
 
-/** @param {{id: string, strokes: number[][]}[]} drawn */
-export function strokeGroups(drawn) {
-  return drawn.map((one) => draw("g", { "data-id": one.id }, one.strokes.map(strokePath)));
-}
-
-/** Return the layer that lies over a sheet of this size in pixels; `u` is one unit in pixels. */
-export function strokeLayer(/** @type {DOMRect} */ sheet, /** @type {number} */ u) {
-  return draw("svg", {
-    class: "strokes",
-    viewBox: `0 0 ${(sheet.width / u) * 10} ${(sheet.height / u) * 10}`,
-    "aria-hidden": "true",
+/** Return a group that lies at a place of the sheet. */
+export function groupAt(/** @type {import("./ground.js").Place} */ place, /** @type {string} */ id) {
+  return draw("g", {
+    "data-id": id,
+    transform: `translate(${place.x} ${place.y}) scale(${place.wide} ${place.scale})`,
   });
+}
+
+/**
+ * Return the groups whose ground is to be seen.
+ * @param {HTMLElement} sheet @param {Drawn[]} drawn
+ */
+export function strokeGroups(sheet, drawn) {
+  return drawn.flatMap((one) => {
+    const place = placeOf(sheet, one);
+    if (!place) return [];
+    const group = groupAt(place, one.id);
+    group.append(...one.strokes.map((points) => draw("path", { d: lineThrough(points) })));
+    return [group];
+  });
+}
+
+/** Return the layer that lies over the sheet, one unit a pixel. */
+export function strokeLayer() {
+  return draw("svg", { class: "strokes", "aria-hidden": "true" });
 }

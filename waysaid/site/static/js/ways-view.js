@@ -30,8 +30,9 @@ function foldedTag(tile, words, again) {
 /**
  * @param {any} state @param {any} words
  * @param {boolean} all whether every way is open, one under another, as on a phone
+ * @param {() => void} again called when other ways are open than before
  */
-export function waysView(state, words, all) {
+export function waysView(state, words, all, again) {
   const folded = make("ul", { class: "fold", "aria-label": words.folded_ways });
   const grid = make("div", { class: "ways" });
   const bench = make("div", { class: "ways bench", "aria-hidden": "true" });
@@ -58,6 +59,7 @@ export function waysView(state, words, all) {
         .filter((/** @type {any} */ tile) => !open.includes(tile.id))
         .map((/** @type {any} */ tile) => foldedTag(tile, words, arrange)),
     );
+    again();
   };
   const head = make(
     "header",
