@@ -24,6 +24,8 @@ PLAINEST = 3
 """Steps that a teacher takes in at a glance."""
 FROM_ELSEWHERE = 3
 """Tenths of effort that it counts to begin with another number than the problem does."""
+AT_ONCE = (Family.ADD_UP, Family.JUMP)
+"""Families whose ways go in more than one hop where they are told at all."""
 THUMBNAIL = Frame(540, 300, 60)
 """A small picture beside a chip's equations, in the drawing's own units."""
 
@@ -39,20 +41,27 @@ def foreseen(problem_text: str) -> tuple[Way, ...]:
     first: dict[str, Way] = {}
     for way in sorted(found, key=lambda each: _plainness(each, problem)):
         first.setdefault(way.family.value, way)
-    leaders = tuple(way for way in found if first[way.family.value] is way)
+    leading = [way for way in found if first[way.family.value] is way]
+    leaders = tuple(sorted(leading, key=_idle))
     return leaders + tuple(way for way in found if way not in leaders)
 
 
-def _plainness(way: Way, problem: Problem) -> tuple[bool, int, int]:
+def _plainness(way: Way, problem: Problem) -> tuple[bool, bool, int, int]:
     """Rank a family's ways by how plainly they are told: few steps, from the first number on.
 
-    Our choice; a difference found in one hop is left to those who know the missing part.
+    Our choice; a difference found in one hop, and a number put on in one go, are left to those who
+    just know it.
     """
     steps = len(way.steps)
-    long = steps > PLAINEST or (steps == 1 and way.family is Family.ADD_UP)
+    long = steps > PLAINEST or (steps == 1 and way.family in AT_ONCE)
     begins = next(iter(leaves_of(way.steps[0].equation)))
     elsewhere = FROM_ELSEWHERE if begins != leaves_of(problem)[0] else 0
-    return (long, steps, effort_of(way).tenths + elsewhere)
+    return (_idle(way), long, steps, effort_of(way).tenths + elsewhere)
+
+
+def _idle(way: Way) -> bool:
+    """Tell whether a step takes nothing on or off, as in 0 + 5: nobody would say it."""
+    return any(0 in leaves_of(step.equation.left) for step in way.steps)
 
 
 def chips_for(problem_text: str, history: History, language: str) -> list[dict[str, Any]]:
@@ -85,7 +94,7 @@ def ordered(
     ranked = []
     for place, way in enumerate(known):
         family = way.family.value
-        nth = seen[family] = seen.get(family, -1) + 1
+        nth = seen[family] = seen.get(family, -1 + _idle(way)) + 1
         liked = by_class.get(family, 0) + OWN * by_child.get(family, 0)
         ranked.append((nth, -(liked + EASIEST / (1 + place)), place))
     return [place for _, _, place in sorted(ranked)]
