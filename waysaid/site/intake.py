@@ -1,15 +1,16 @@
 """From what a client posts to events that may be written down."""
 
 import re
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Mapping, Sequence
 from typing import Any
 
 from django.utils.translation import get_language
 from django.utils.translation import gettext as _
 
+from waysaid.drawing import Picture
 from waysaid.number import Language, Unreadable, parse
 from waysaid.site.models import Talk
-from waysaid.site.reading import way_from_line
+from waysaid.site.reading import usual_picture, way_from_line
 from waysaid.site.record import SERVER, Sent, at_hand
 from waysaid.site.refusal import RefusalError
 from waysaid.talk import BadEventError, State, body_from_json, kind_of
@@ -44,6 +45,7 @@ DRAWER = frozenset(
     }
 )
 """What the drawer of the one screen may record: all that a class may watch being written."""
+TELLING = frozenset({"way-shared", "way-edited"})
 HAND = frozenset({"strokes-drawn", "erased"})
 """What a board may record: what is drawn on it by hand, and rubbed out again."""
 
@@ -63,7 +65,9 @@ def delivery(
         most = {"most": MOST_EVENTS}
         raise RefusalError(400, _("‘events’ takes a list of 1 to %(most)s events.") % most)
     children = {str(pk) for pk in talk.school_class.children.values_list("pk", flat=True)}
-    sent = [_sent(event, talk, kinds) for event in events]
+    state = at_hand(talk.pk).state
+    texts = _texts(events, state)
+    sent = [_sent(event, state, texts, kinds) for event in events]
     for each in sent:
         child = getattr(each.body, "child", None)
         if child is not None and child not in children:
@@ -71,7 +75,7 @@ def delivery(
     return client, sent
 
 
-def _sent(event: object, talk: Talk, kinds: Collection[str]) -> Sent:
+def _sent(event: object, state: State, texts: Mapping[str, str], kinds: Collection[str]) -> Sent:
     if not isinstance(event, Mapping):
         raise RefusalError(400, _("An event is a JSON object."))
     sequence = event.get("sequence")
@@ -79,12 +83,12 @@ def _sent(event: object, talk: Talk, kinds: Collection[str]) -> Sent:
         raise RefusalError(400, _("‘sequence’ takes a whole number from 0."))
     _check_problem(event)
     try:
-        body = body_from_json(_with_reading(event, talk) if kinds == DRAWER else event)
+        body = body_from_json(_with_reading(event, texts, kinds == DRAWER))
     except BadEventError as error:
         raise RefusalError(400, str(error)) from None
     kind = kind_of(body)
     allowed = kind in kinds if kinds else kind not in SERVER_ONLY
-    if not allowed or (kinds == HAND and not _by_hand(kind, event, at_hand(talk.pk).state)):
+    if not allowed or (kinds == HAND and not _by_hand(kind, event, state)):
         raise RefusalError(422, _("This screen may not record that."))
     return Sent(sequence, body)
 
@@ -100,23 +104,42 @@ def _check_problem(event: Mapping[str, Any]) -> None:
             raise RefusalError(400, error.sentence(language)) from None
 
 
-def _with_reading(event: Mapping[str, Any], talk: Talk) -> Mapping[str, Any]:
-    """Return the event; a way told as a `line` on the one screen is read here.
+def _with_reading(
+    event: Mapping[str, Any], texts: Mapping[str, str], drawer: bool
+) -> Mapping[str, Any]:
+    """Return the event; a way told as a `line` is read here, and drawn as nobody asked otherwise.
 
-    So what was understood, or foreseen, never reaches that screen.
+    So what was understood never reaches the one screen, and a line that a desk typed while it was
+    out of touch is read once it comes through. `texts` are those of the problems, by the id of
+    each problem and of each way.
     """
-    if event.get("kind") != "way-shared":
+    kind = event.get("kind")
+    if kind not in TELLING:
         return event
-    if event.get("foreseen") or event.get("family"):
+    if drawer and (event.get("foreseen") or event.get("family")):
         raise RefusalError(422, _("This screen may not record that."))
     line = event.get("line")
     if not isinstance(line, str):
         return event
-    rest = {key: value for key, value in event.items() if key != "line"}
-    planned = at_hand(talk.pk).state.problem(str(event.get("problem")))
-    if planned is None:
+    text = texts.get(str(event.get("problem" if kind == "way-shared" else "way")))
+    if text is None:
         raise RefusalError(400, _("No problem of this talk has the id that was sent."))
-    return {**rest, **way_from_line(planned.text, line)}
+    rest = {key: value for key, value in event.items() if key != "line"}
+    told = way_from_line(text, line)
+    picture = rest.get("picture") or usual_picture(text, line)
+    return {**rest, **told, "picture": picture if told["steps"] else Picture.WORDS.value}
+
+
+def _texts(events: Sequence[object], state: State) -> dict[str, str]:
+    """Return the text of each problem, by its id and by its ways'; those of this delivery too."""
+    texts = {planned.id: planned.text for planned in state.problems}
+    ways = [(way.id, way.problem) for way in state.ways]
+    for event in events:
+        if isinstance(event, Mapping) and event.get("kind") == "problem-added":
+            texts[str(event.get("problem"))] = str(event.get("text"))
+        elif isinstance(event, Mapping) and event.get("kind") == "way-shared":
+            ways.append((str(event.get("id")), str(event.get("problem"))))
+    return {**texts, **{way: texts[problem] for way, problem in ways if problem in texts}}
 
 
 def _by_hand(kind: str, event: Mapping[str, Any], state: State) -> bool:

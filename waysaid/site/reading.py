@@ -33,16 +33,25 @@ def way_from_line(problem_text: str, line: str) -> dict[str, Any]:
     }
 
 
+def usual_picture(problem_text: str, line: str) -> str:
+    """Return how what a line says is drawn when nobody asks for a picture."""
+    return str(pictures_of(_telling(problem_text, _read(problem_text, line)))["picture"])
+
+
+def _telling(problem_text: str, reading: Reading) -> Telling:
+    hidden = tuple(frozenset(part.value for part in told.unsaid) for told in reading.told)
+    steps = tuple(told.step for told in reading.told)
+    return Telling(parse(problem_text), steps, hidden, reading.answer)
+
+
 def preview(problem_text: str, line: str, language: str) -> dict[str, Any]:
     """Return what the desk shows of a line while it is typed; it corrects nothing."""
     reading = _read(problem_text, line)
-    hidden = tuple(frozenset(part.value for part in told.unsaid) for told in reading.told)
-    steps = tuple(told.step for told in reading.told)
-    telling = Telling(parse(problem_text), steps, hidden, reading.answer)
+    telling = _telling(problem_text, reading)
     family = reading.family
     return {
         **way_from_line(problem_text, line),
-        "lines": list(lines(telling)) if steps else [],
+        "lines": list(lines(telling)) if telling.steps else [],
         "family_name": family_name(family, Language(language)) if family else None,
         "scene": thumbnail(telling, language),
         **pictures_of(telling),

@@ -49,7 +49,6 @@ export class Line {
     this.input.addEventListener("input", () => this.typed());
     this.drawButtons();
     this.last = "";
-    this.reading = Promise.resolve();
   }
 
   /** What is typed, parted into who and what; a child who was tapped needs no name. */
@@ -129,7 +128,7 @@ export class Line {
   }
 
   /** Put the line on the board, drawn as asked, or as the desk would draw it. */
-  async put(/** @type {string | null} */ picture) {
+  put(/** @type {string | null} */ picture) {
     const { desk } = this;
     const { who, said } = this.parted();
     if (who.length > 1) return this.showWho(who);
@@ -140,25 +139,22 @@ export class Line {
     if (!desk.problem || !said) return this.input.focus();
     if (who.length === 1) desk.speaker = who[0].id;
     const { telling } = desk;
-    // The line is free at once: what is typed while this one is read is the next child's.
+    const told = this.told(this.reader.known(desk.problem, said), said, picture);
     desk.done();
-    this.reading = this.reading.then(() => this.record(said, telling, picture));
-    await this.reading;
+    desk.record(told, telling);
   }
 
-  /** @param {string} said @param {import("./desk.js").Desk["telling"]} telling @param {string | null} picture */
-  async record(said, telling, picture) {
-    const reading = await this.reader.read(telling.problem, said);
-    const steps = reading?.steps ?? [];
-    const told = {
-      steps,
-      words: said,
-      family: reading?.family ?? null,
-      answer: reading?.answer ?? null,
-      picture: steps.length ? (picture ?? reading.picture ?? "equations") : "words",
-      foreseen: false,
-    };
-    this.desk.record(told, telling);
+  /**
+   * What goes into the record: what was understood, or the line itself, to be read once it comes
+   * through.
+   * @param {any} reading null where it was not read yet
+   * @param {string} said @param {string | null} picture
+   */
+  told(reading, said, picture) {
+    if (!reading) return { line: said, words: said, steps: [], picture, foreseen: false };
+    const { steps, family, answer } = reading;
+    const drawn = steps.length ? (picture ?? reading.picture ?? "equations") : "words";
+    return { steps, words: said, family, answer, picture: drawn, foreseen: false };
   }
 
   /** Write a way of the board anew. */

@@ -18,7 +18,7 @@ export function reader({ address, csrf, onRead }) {
   const keyOf = (/** @type {string} */ problem, /** @type {string} */ line) =>
     `${problem}\n${line}`;
 
-  /** @param {string} problem @param {string} line @param {AbortSignal} [signal] */
+  /** @param {string} problem @param {string} line @param {AbortSignal} signal */
   async function ask(problem, line, signal) {
     const key = keyOf(problem, line);
     if (last?.key === key) return last.reading;
@@ -41,12 +41,11 @@ export function reader({ address, csrf, onRead }) {
 
   return {
     /**
-     * Read now, for the record; no later key breaks it off.
-     * @param {string} problem @param {string} line @returns {Promise<any>} null out of touch
+     * Return how the line was read, for the record; null where that is not known yet.
+     * @param {string} problem @param {string} line
      */
-    read(problem, line) {
-      letGo();
-      return ask(problem, line);
+    known(problem, line) {
+      return last?.key === keyOf(problem, line) ? last.reading : null;
     },
     /**
      * Read soon, for the preview; `onRead` hears of the newest line only.
