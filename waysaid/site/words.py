@@ -117,6 +117,7 @@ DESK: Words = {
     "leave_open": _("leave it open"),
     "looking": _("Looking…"),
     "marked": _("marked on the string"),
+    "more_links": _("Others"),
     "more_ways": _("More ways"),
     "network_off": _("Close the network"),
     "network_on": _("Let a device join"),

@@ -72,8 +72,7 @@ def _scene(
     marks = tuple(
         StringMark(tuple(_spots(each.marks, places)), each.join) for each in state.noticings
     )
-    tall = SCREEN - 180 if not state.supposings else SCREEN // 2 - 90
-    room = Frame(sheet.wide * 52 // 100, tall, WAY_SIZE)
+    room = Frame(sheet.wide * 52 // 100, SCREEN - 180, WAY_SIZE)
     return dict(scene_json(draw_string(rows, marks, room, Language(state.board_language))))
 
 

@@ -3,6 +3,9 @@
 import { make, panel, put, randomId } from "./dom.js";
 import { Marks } from "./marks.js";
 
+/** Links shown at a time, beside a string of so many problems, so that nothing has to scroll. */
+const atOnce = (/** @type {number} */ problems) => (problems > 5 ? 2 : 3);
+
 /** @param {string} key @param {string} text @param {() => void} click @param {string} [look] */
 function button(key, text, click, look = "quiet") {
   const name = `button small ${look}`;
@@ -21,6 +24,7 @@ export class ConnectDesk {
     this.marks = new Marks(() => this.update());
     this.links = /** @type {any[] | null} */ (null);
     this.sentence = "";
+    this.first = 0;
     const part = (/** @type {string} */ name) =>
       /** @type {HTMLElement} */ (root.querySelector(`[data-part="${name}"]`));
     this.showString = panel(part("string"), ({ rows }) =>
@@ -126,6 +130,7 @@ export class ConnectDesk {
     try {
       const response = await fetch(this.linksAddress, { credentials: "same-origin" });
       this.links = response.ok ? (await response.json()).links : null;
+      this.first = 0;
       this.sentence = this.links ? (this.links.length ? "" : words.no_links) : words.no_touch;
     } catch {
       this.sentence = words.no_touch;
@@ -134,20 +139,22 @@ export class ConnectDesk {
   }
 
   /** @param {any} given */
-  linkList({ links, sentence, speaker }) {
+  linkList({ links, first, some, sentence, speaker }) {
     const { words } = this.desk;
     return [
       make(
         "p",
         { class: "ask" },
         button("ask-links", words.ask_links, () => this.ask(), ""),
+        (links?.length ?? 0) > some &&
+          button("more-links", words.more_links, () => this.turnLinks()),
         sentence,
       ),
       links &&
         make(
           "ul",
           {},
-          links.map((/** @type {any} */ link, /** @type {number} */ index) =>
+          links.slice(first, first + some).map((/** @type {any} */ link, /** @type {number} */ index) =>
             make(
               "li",
               {},
@@ -166,6 +173,13 @@ export class ConnectDesk {
           ),
         ),
     ];
+  }
+
+  /** Show the links after those that are shown, and after the last the first again. */
+  turnLinks() {
+    this.first += atOnce(this.desk.state.board.connect.rows.length);
+    if (this.first >= (this.links?.length ?? 0)) this.first = 0;
+    this.update();
   }
 
   /** @param {any} link */
@@ -259,7 +273,14 @@ export class ConnectDesk {
     this.showString({ rows, chosen });
     this.showTold({ noticings: connect.noticings });
     const speaker = this.desk.speaker && this.desk.name(this.desk.speaker);
-    this.showLinks({ links: this.links, sentence: this.sentence, speaker });
+    const some = atOnce(rows.length);
+    this.showLinks({
+      links: this.links,
+      first: this.first,
+      some,
+      sentence: this.sentence,
+      speaker,
+    });
     this.showWhatIf({ what_if: connect.what_if });
   }
 }

@@ -39,6 +39,8 @@ function noticingNode(noticing, words) {
 /** @param {any} whatIf @param {any} words */
 function whatIfPart(whatIf, words) {
   if (!whatIf) return null;
+  const rows = rowList(whatIf.rows, "rows", words.what_if);
+  rows.style.setProperty("--rows", String(whatIf.rows.length));
   return make(
     "section",
     { class: "what-if" },
@@ -49,7 +51,7 @@ function whatIfPart(whatIf, words) {
       " ",
       whatIf.name && nameTag(whatIf.name, words),
     ),
-    rowList(whatIf.rows, "rows", words.what_if),
+    rows,
   );
 }
 

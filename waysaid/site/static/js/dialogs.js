@@ -51,7 +51,6 @@ export function moreDialog(desk) {
   named.addEventListener("change", () => desk.tell("answers-named", { on: named.checked }));
   hidden.addEventListener("change", () => desk.tell("names-hidden", { on: hidden.checked }));
   node.querySelector("[data-do=close-talk]")?.addEventListener("click", () => {
-    desk.tell("phase-set", { phase: "after" });
     desk.tell("closed");
     node.close();
   });

@@ -2,6 +2,7 @@
 
 const FIRST_WAIT = 1000;
 const LONGEST_WAIT = 15000;
+/** The server sends something every 15 seconds; after three times that the stream is dead. */
 const SILENCE = 45000;
 
 /**
@@ -21,7 +22,6 @@ export function follow({ address, onState, onTouch }) {
   let wait = FIRST_WAIT;
   let timer = 0;
   let watchdog = 0;
-  let pinged = false;
 
   const again = () => {
     source?.close();
@@ -34,12 +34,13 @@ export function follow({ address, onState, onTouch }) {
 
   const heard = () => {
     clearTimeout(watchdog);
-    if (pinged) watchdog = setTimeout(again, SILENCE);
+    watchdog = setTimeout(again, SILENCE);
   };
 
   function open() {
     clearTimeout(timer);
     source?.close();
+    heard();
     let order = -1;
     const stream = new EventSource(address());
     source = stream;
@@ -52,11 +53,7 @@ export function follow({ address, onState, onTouch }) {
       order = state.order;
       onState(state);
     });
-    // Only a server that sends pings as events is watched for silence.
-    stream.addEventListener("ping", () => {
-      pinged = true;
-      heard();
-    });
+    stream.addEventListener("ping", heard);
     stream.addEventListener("error", () => {
       clearTimeout(watchdog);
       if (stream === source) again();

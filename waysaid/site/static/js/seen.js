@@ -4,6 +4,9 @@ import { make, panel } from "./dom.js";
 
 const PHASES = ["before", "think", "answers", "ways"];
 const STEPS = 3;
+const MANY = 4;
+/** The newest ways are shown with their steps; of those before only who told them. */
+const newest = () => (innerHeight < 900 ? 2 : 3);
 
 /** @param {HTMLElement} node @param {any} words */
 export function phasesPanel(node, words) {
@@ -84,7 +87,7 @@ export function seenPanel(node, words, edit) {
   const wayItem = (/** @type {any} */ way, /** @type {string} */ opened) =>
     make(
       "li",
-      {},
+      { class: way.id === opened ? "opened" : null },
       make(
         "button",
         {
@@ -99,13 +102,41 @@ export function seenPanel(node, words, edit) {
       ),
       way.flags
         .slice(0, way.id === opened ? undefined : 1)
-        .map((/** @type {string} */ flag) => make("p", { class: "flag" }, flag)),
+        .map((/** @type {string} */ flag) => make("p", { class: "flag", title: flag }, flag)),
       way.id === opened && options(way, words, desk, edit),
     );
+  const olderItem = (/** @type {any} */ way, /** @type {string} */ opened) =>
+    make(
+      "li",
+      {},
+      make(
+        "button",
+        {
+          type: "button",
+          class: "button small quiet",
+          "data-key": `seen-${way.id}`,
+          "aria-expanded": String(way.id === opened),
+          click: () => turn(way.id),
+        },
+        way.name || words.no_name,
+      ),
+    );
+  /** Return the ways in the order told, the older ones as names alone until one is opened. */
+  const list = (/** @type {any[]} */ ways, /** @type {string} */ opened) => {
+    const older = ways.length > newest() + 1 ? ways.slice(0, -newest()) : [];
+    const folded = older.filter((way) => way.id !== opened);
+    const shown = ways.filter((way) => !folded.includes(way));
+    return [
+      folded.length > 0 &&
+        make("ul", { class: "seen-older" }, folded.map((way) => olderItem(way, opened))),
+      make("ul", {}, shown.map((way) => wayItem(way, opened))),
+    ];
+  };
   const show = panel(node, ({ problem, ways, answers, phase, opened }) => [
-    make("p", { class: "small-problem" }, problem ?? words.nothing_yet),
+    // Many ways need the room; the problem stands in the bar as well.
+    ways.length < MANY && make("p", { class: "small-problem" }, problem ?? words.nothing_yet),
     phase === "answers" && make("p", {}, answers.join(", ")),
-    make("ul", {}, ways.map((/** @type {any} */ way) => wayItem(way, opened))),
+    list(ways, opened),
   ]);
   return (/** @type {import("./desk.js").Desk} */ given) => {
     desk = given;

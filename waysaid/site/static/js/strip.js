@@ -2,6 +2,9 @@
 
 import { make, panel } from "./dom.js";
 
+/** With more problems than this they stand closer. */
+const MANY = 5;
+
 /** @param {any} problem @param {(kind: string, body: any) => void} tell */
 function problemButton(problem, tell) {
   const name = problem.now ? "stop now" : problem.shown ? "stop shown" : "stop";
@@ -23,10 +26,11 @@ export function stripPanel(node, words, add) {
   let tell = (/** @type {string} */ _kind, /** @type {any} */ _body) => {};
   const show = panel(node, ({ problems, phase }) => {
     const connecting = phase === "connect";
+    const stops = problems.map((/** @type {any} */ each) =>
+      problemButton({ ...each, now: each.now && !connecting }, (kind, body) => tell(kind, body)),
+    );
     return [
-      problems.map((/** @type {any} */ each) =>
-        problemButton({ ...each, now: each.now && !connecting }, (kind, body) => tell(kind, body)),
-      ),
+      make("span", { class: stops.length > MANY ? "stops many" : "stops" }, stops),
       make(
         "button",
         {
@@ -55,5 +59,8 @@ export function stripPanel(node, words, add) {
   return (/** @type {import("./desk.js").Desk} */ desk) => {
     tell = (kind, body) => desk.tell(kind, body);
     show({ problems: desk.state.problems, phase: desk.state.phase });
+    const stops = node.querySelector(".stops");
+    const now = stops?.querySelector(".now");
+    if (stops && now instanceof HTMLElement) stops.scrollLeft = now.offsetLeft - stops.clientWidth / 2;
   };
 }
