@@ -105,7 +105,8 @@ import asyncio, sys, uvicorn
 PAGE = b"""<!doctype html><title>echo</title><p id=said>0</p><button id=tap>tap</button>
 <script>
 let count = 0;
-document.querySelector("#tap").onclick = () => fetch("/say", {method: "POST", body: String(++count)});
+document.querySelector("#tap").onclick = () =>
+  fetch("/say", {method: "POST", body: String(++count)});
 new EventSource("/live").addEventListener("state", (event) => {
   document.querySelector("#said").textContent = event.data;
 });
@@ -143,6 +144,11 @@ PORT = int(sys.argv[1])
 Server(uvicorn.Config(app, port=PORT, log_level="critical", lifespan="off")).run()
 '''
 """The least that a tap can cost: a post, an event to the other page, a change of its text."""
+
+
+THERE = """document.querySelectorAll('.ways:not(.bench) .way').length
+  + document.querySelectorAll('.folded').length"""
+"""How many ways stand on a board, open or folded to a tag."""
 
 
 def one_tap(desk: Page, selector: str, board: Page, ready: str) -> float:
@@ -209,11 +215,7 @@ def bench_taps(hall: Hall, browser: Browser) -> list[float]:
             for told in range(4):
                 names.nth(len(times) % 32).click()
                 chip = f'#chips [data-key="chip-{told}"]'
-                told_there = (
-                    "document.querySelectorAll('.ways:not(.bench) .way').length"
-                    " + document.querySelectorAll('.folded').length"
-                )
-                times.append(one_tap(desk, chip, board, f"{told_there} === {told + 1}"))
+                times.append(one_tap(desk, chip, board, f"{THERE} === {told + 1}"))
                 desk.wait_for_selector("#saved.full", state="attached")
         desk.context.close()
         board.context.close()
