@@ -6,10 +6,12 @@
 import { Board } from "./board.js";
 import { fill, make, panel, put, randomId, started, words as pageWords } from "./dom.js";
 import { follow, onReshape, wide } from "./live.js";
+import { Marks } from "./marks.js";
 import { splitLine } from "./names.js";
 import { csrfToken, Outbox } from "./outbox.js";
 import { Pen, penButtons } from "./pen.js";
 import { savedMark } from "./saved-mark.js";
+import { laySpots } from "./spots.js";
 import { remembered, touchMark } from "./touch.js";
 import { Undo } from "./undo.js";
 
@@ -124,12 +126,8 @@ function done() {
 /** Put what was said on the board: a way, or while connecting what a child noticed. */
 function shareWay() {
   const given = said();
+  if (given && state?.phase === "connect") return shareNoticing(given);
   if (!given?.line || !state?.problem) return;
-  if (state.phase === "connect") {
-    const { child, line } = given;
-    tell("noticed", { id: randomId(), child, words: line, marks: [], join: false });
-    return done();
-  }
   tell("way-shared", {
     id: randomId(),
     problem: state.problem.id,
@@ -137,6 +135,31 @@ function shareWay() {
     line: given.line,
     picture: picture.value,
   });
+  done();
+}
+
+/** @param {{child: string | null, line: string}} given */
+function shareNoticing({ child, line }) {
+  const { chosen } = marks;
+  if (!line && !chosen.length) return;
+  const join = chosen.length > 1;
+  tell("noticed", { id: randomId(), child, words: line, marks: chosen, join });
+  marks.clear();
+  done();
+}
+
+/** Change the numbers chosen on the board by what stands in the line. */
+function suppose() {
+  const given = said();
+  if (!given) return;
+  const amount = Number(given.line.replace("−", "-"));
+  const places = marks.chosen.filter((mark) => typeof mark.place === "number");
+  if (!Number.isInteger(amount) || amount === 0 || !places.length) {
+    alarm.textContent = words.what_if_needs;
+    return input.focus();
+  }
+  tell("what-if", { id: randomId(), amount, places, child: given.child });
+  marks.clear();
   done();
 }
 
@@ -173,6 +196,7 @@ function next() {
 const main = make("button", { class: "button small main" }, words.as_way);
 const asAnswer = button(words.as_answer, shareAnswer);
 const asProblem = button(words.as_problem, shareProblem);
+const whatIf = button(words.what_if, suppose);
 const form = make(
   "form",
   {
@@ -188,7 +212,10 @@ const form = make(
   picture,
   asAnswer,
   asProblem,
+  whatIf,
 );
+/** What is chosen on the board while connecting. */
+const marks = new Marks(() => laySpots(board, marks));
 const pen = new Pen(board, tell);
 const tools = make(
   "div",
@@ -234,16 +261,21 @@ function take(given) {
   const connecting = given.phase === "connect";
   main.textContent = connecting ? words.put_on_board : words.as_way;
   for (const node of [picture, asAnswer, asProblem]) node.hidden = connecting;
+  whatIf.hidden = !connecting;
+  if (!connecting && marks.chosen.length) marks.clear();
 }
 
-/** Leave the drawer its room, where what is shown can give way. */
+/** Leave the drawer its room; the names lie over the board for as long as one is chosen. */
 new ResizeObserver(() => {
   const high = inside.hidden ? 0 : inside.offsetHeight;
   document.body.style.setProperty("--drawer", `${high}px`);
   board.again();
 }).observe(inside);
 
-board.onShown = () => pen.shown();
+board.onShown = () => {
+  pen.shown();
+  laySpots(board, marks);
+};
 const before = memory.get();
 if (before) take(before);
 open(true);
