@@ -2,6 +2,11 @@
 
 import { draw, make, panel } from "./dom.js";
 
+/** Letters of a name that fit on one line where three names stand beside each other. */
+const LONG = 8;
+/** A class of so many children has room for wider names. */
+const FEW = 22;
+
 /** @param {boolean} full */
 function mark(full) {
   return draw(
@@ -72,7 +77,7 @@ function nameButton(child, given, choose) {
         title: said,
         click: () => choose(child.id),
       },
-      make("span", { class: "who" }, child.name),
+      make("span", { class: child.name.length > LONG ? "who long" : "who" }, child.name),
       child.passed && [dash(), make("span", { class: "unseen" }, `, ${given.words.passed}`)],
       said && mark(child.heard),
       said && make("span", { class: "unseen" }, `, ${said}`),
@@ -95,6 +100,7 @@ export function namesPanel(node, legend, words) {
   ]);
   return (/** @type {import("./desk.js").Desk} */ desk) => {
     choose = (id) => desk.choose(id);
+    node.classList.toggle("few", desk.state.roster.length <= FEW);
     list({ roster: desk.state.roster, history: desk.state.history, speaker: desk.speaker });
     const passed = desk.state.roster.some((/** @type {any} */ child) => child.passed);
     marks({ history: desk.state.history, passed });

@@ -4,7 +4,7 @@ import { make, panel } from "./dom.js";
 
 const PHASES = ["before", "think", "answers", "ways"];
 const STEPS = 3;
-const MANY = 4;
+const MANY = 7;
 /** The newest ways are shown with their steps; of those before only who told them. */
 const newest = () => (innerHeight < 900 ? 2 : 3);
 
@@ -144,7 +144,7 @@ export function seenPanel(node, words, edit) {
     show({
       problem: board.problem?.text,
       ways: desk.ways,
-      answers: answers.map((/** @type {any} */ each) => each.text),
+      answers: [...new Set(answers.map((/** @type {any} */ each) => each.text))],
       phase,
       opened: open,
     });
