@@ -1,36 +1,15 @@
 """The live pages in a real browser: what they promise of sizes, taps, keys and lost touch."""
 
-from dataclasses import dataclass
+import signal
 
 import pytest
-from playwright.sync_api import BrowserContext, Page
 
-from tests.site.server import Person, begin
+from tests.site.live_room import NAMES, cookies, letters, open_room
+from tests.site.server import begin
 
 pytestmark = [pytest.mark.browser, pytest.mark.slow]
 
-NAMES = "Bram\nElif\nMei\nMilo\nNoor\nTomas\nWren"
 SCREENS = {"4:3": (1024, 768), "16:9": (1920, 1080), "21:9": (2560, 1080)}
-LETTERS = """() => {
-  const high = innerHeight / 100;
-  const found = [];
-  const walk = document.createTreeWalker(document.getElementById("main"), NodeFilter.SHOW_TEXT);
-  while (walk.nextNode()) {
-    const text = walk.currentNode;
-    const holder = text.parentElement;
-    if (!text.data.trim() || holder.closest(".unseen, .bench, title, desc")) continue;
-    let size = parseFloat(getComputedStyle(holder).fontSize);
-    const scene = holder.closest("svg.scene");
-    if (scene) {
-      const scale = scene.getBoundingClientRect().width / scene.viewBox.baseVal.width;
-      size = parseFloat(holder.getAttribute("font-size")) * scale;
-    }
-    const kind = holder.closest("h1.problem") ? "problem"
-      : holder.closest(".lines, .said") ? "way" : "other";
-    found.push([kind, size / high, text.data]);
-  }
-  return found;
-}"""
 CUT_OFF = """() => [...document.querySelectorAll(".ways:not(.bench) .way")].filter((way) => {
   const box = way.getBoundingClientRect();
   return [...way.querySelectorAll("li, .scene, .said")].some((one) => {
@@ -38,62 +17,16 @@ CUT_OFF = """() => [...document.querySelectorAll(".ways:not(.bench) .way")].filt
     return inner.right > box.right + 1 || inner.bottom > box.bottom + 1;
   });
 }).map((way) => way.textContent)"""
-
-
-@dataclass
-class Room:
-    """A talk with its desk and its board open in one browser."""
-
-    desk: Page
-    board: Page
-    context: BrowserContext
-    one_address: str
-    talk: int
-
-    def line(self, text: str) -> None:
-        """Type a line at the desk and put it on the board."""
-        field = self.desk.locator("#line .said-line")
-        field.fill(text)
-        field.press("Enter")
-        self.desk.wait_for_function("() => !document.querySelector('#line .said-line').value")
-        self.settled()
-
-    def settled(self) -> None:
-        """Wait until all is saved."""
-        self.desk.wait_for_selector("#saved.full", state="attached")
-
-    def shows(self, text: str) -> None:
-        """Wait until the board shows a text."""
-        self.board.get_by_text(text, exact=True).first.wait_for(state="attached")
+OVER = """() => ["html", ".who-part", ".how-part", ".see-part", ".seen", ".stops", ".links"]
+    .map((name) => document.querySelector(name))
+    .filter((node) => node.scrollHeight > node.clientHeight + 1 ||
+        node.scrollWidth > node.clientWidth + 1)
+    .map((node) => node.className || node.nodeName)"""
 
 
 @pytest.fixture
 def room(serve, open_page):
-    server = serve()
-    teacher = server.teacher()
-    given = begin(teacher, names=NAMES)
-    desk = open_page(viewport={"width": 1180, "height": 820})
-    context = desk.context
-    context.add_cookies(cookies(teacher))
-    desk.goto(f"{teacher.origin}/talks/{given['talk']}/desk")
-    desk.wait_for_selector(".chip")
-    board = context.new_page()
-    board.set_viewport_size({"width": 1920, "height": 1080})
-    board.goto(f"{teacher.origin}/board/{given['board_token']}")
-    board.wait_for_selector("h1.problem")
-    yield Room(desk, board, context, f"{teacher.origin}/one/{given['one_token']}", given["talk"])
-    context.close()
-
-
-def cookies(person: Person):
-    return [
-        {"name": name, "value": value, "url": person.origin}
-        for name, value in person.cookies.items()
-    ]
-
-
-def letters(page: Page):
-    return page.evaluate(LETTERS)
+    yield from open_room(serve, open_page)
 
 
 def test_nothing_a_child_reads_is_smaller_than_promised(room):
@@ -180,66 +113,44 @@ def test_a_board_that_lost_touch_keeps_its_last_state_and_says_so(room):
     room.board.wait_for_function("() => document.getElementById('touch').textContent === ''")
 
 
-def test_the_one_screen_shows_only_what_is_typed(room):
-    page = room.context.new_page()
-    page.goto(room.one_address)
-    field = page.locator(".one-line")
-    field.fill("wr, 39+1=40 40+26=66")
-    page.wait_for_timeout(300)
-    assert "bridge" not in page.content()
-    field.press("Enter")
-    page.get_by_text("39 + 1 = 40", exact=True).first.wait_for(state="attached")
-    assert "bridge" not in page.content()
-    assert page.locator(".chip, .flag, .card").count() == 0
+def test_a_stream_that_fell_silent_is_opened_anew(serve, open_page):
+    server = serve()
+    teacher = server.teacher()
+    given = begin(teacher, names=NAMES)
+    page = open_page()
+    page.context.add_cookies(cookies(teacher))
+    page.clock.install()
+    page.goto(f"{teacher.origin}/talks/{given['talk']}/desk")
+    page.wait_for_selector(".chip")
+    server.process.send_signal(signal.SIGSTOP)
+    page.clock.fast_forward(46_000)
+    page.wait_for_function("() => document.getElementById('touch').textContent !== ''")
+    server.process.send_signal(signal.SIGCONT)
+    page.clock.fast_forward(2_000)
+    page.wait_for_function("() => document.getElementById('touch').textContent === ''")
 
 
-LOWEST = """() => {
-    const drawer = document.querySelector(".drawer-row").getBoundingClientRect().top;
-    const ways = document.querySelectorAll(
-        ".ways:not(.bench) .lines li, .ways:not(.bench) .scene text");
-    return [...ways].filter((line) => {
-        const box = line.getBoundingClientRect();
-        return box.bottom - 0.2 * box.height > drawer;
-    }).map((line) => line.textContent);
-}"""
-
-
-@pytest.mark.parametrize(("width", "height"), [(1366, 768), (1920, 1080), (1024, 768)])
-def test_the_drawer_lies_over_no_way_and_no_letter_shrinks(room, width, height):
-    for name in ("br", "el"):
-        room.line(f"{name}, 30+20=50 9+7=16 50+16=66")
-        room.line("no, 40+27=67-1=66")
-    page = room.context.new_page()
-    page.set_viewport_size({"width": width, "height": height})
-    page.goto(room.one_address)
-    page.wait_for_selector(".drawer-row")
-    page.wait_for_timeout(900)
-    assert page.locator(".ways:not(.bench) .way").count() == 4
-    assert page.evaluate(LOWEST) == []
-    least = {"problem": 12, "way": 8, "other": 6}
-    assert [each for each in letters(page) if each[1] < least[each[0]] - 0.01] == []
-    assert page.locator(".drawer select").first.is_visible()
-
-
-def test_numbers_are_chosen_on_the_one_screen_by_a_tap(room):
-    room.line("no, 40+27=67-1=66")
-    room.desk.locator('[data-key="connect"]').click()
-    page = room.context.new_page()
-    page.goto(room.one_address)
-    numbers = page.locator(".number")
-    numbers.nth(2).wait_for()
-    labels = [each.get_attribute("aria-label") for each in numbers.all()]
-    assert labels == ["39, 39 + 27", "27, 39 + 27", "66, 39 + 27"]
-    numbers.nth(0).click()
-    numbers.nth(2).click()
-    page.locator(".one-line").fill("no, both end near a ten")
-    page.locator(".one-line").press("Enter")
-    room.board.get_by_text("“both end near a ten”").wait_for()
-    assert room.board.locator(".string .scene rect").count() == 2
-    numbers.nth(0).click()
-    page.locator(".one-line").fill("+1")
-    page.get_by_role("button", name="What if?").click()
-    room.board.locator(".what-if", has_text="40 + 27").wait_for()
+def test_many_ways_and_problems_scroll_nothing_out_of_sight(room):
+    desk = room.desk
+    for name in ("br", "el", "mei", "mil", "no", "to", "br", "el", "mei"):
+        room.line(f"{name}, 40+27=67 67-1=66")
+    desk.locator(".name", has_text="Wren").click()
+    desk.locator("#line .said-line").fill("39+1=40 40+26=66")
+    desk.wait_for_selector("#preview .read")
+    assert desk.evaluate(OVER) == []
+    desk.keyboard.press("Escape")
+    for number in range(6):
+        desk.locator('[data-key="add"]').click()
+        desk.locator("#add-problem input").fill(f"4{number} + 2{number}")
+        desk.locator("#add-problem [data-show]").click()
+        desk.locator("#strip .now", has_text=f"4{number} + 2{number}").wait_for()
+    desk.locator('[data-key="connect"]').click()
+    desk.locator('[data-key="tab-link"]').click()
+    desk.locator('[data-key="ask-links"]').click()
+    desk.wait_for_selector(".links li")
+    assert desk.evaluate(OVER) == []
+    tops = desk.evaluate("[...document.querySelectorAll('.string li')].map((li) => li.offsetTop)")
+    assert tops == sorted(set(tops))
 
 
 def test_nothing_scrolls_on_the_desk_of_a_large_class(serve, open_page):
@@ -293,77 +204,6 @@ def test_a_way_that_ends_elsewhere_looks_just_the_same(room):
             room.settled()
         room.board.wait_for_selector('[data-view="think"]')
     assert looks[0] == looks[1]
-
-
-def test_a_stroke_by_hand_is_kept_and_rubbed_out(room):
-    room.line("no, 40+27=67-1=66")
-    room.shows("Noor")
-    board = room.board
-    board.locator(".hand-button").first.click()
-    board.mouse.move(900, 500)
-    board.mouse.down()
-    board.mouse.move(1100, 600, steps=8)
-    with board.expect_response("**/events"):
-        board.mouse.up()
-    board.reload()
-    board.wait_for_selector(".strokes path", state="attached")
-    board.locator(".hand-button").first.click()
-    board.locator(".hand-button").nth(1).click()
-    board.wait_for_selector(".strokes path", state="detached")
-
-
-def underline(board: Page, what: str) -> None:
-    """Draw a line under something with the pen, and wait until it is saved."""
-    if board.locator(".hand-button").first.get_attribute("aria-pressed") != "true":
-        board.locator(".hand-button").first.click()
-    box = board.locator(what).last.bounding_box()
-    low = box["y"] + box["height"] - 4
-    board.mouse.move(box["x"] + 4, low)
-    board.mouse.down()
-    board.mouse.move(box["x"] + box["width"] / 2, low - 4, steps=5)
-    with board.expect_response("**/events"):
-        board.mouse.up()
-
-
-def off(board: Page, what: str) -> list[float]:
-    """Return how far the last stroke begins from a thing's lower left corner, in units."""
-    board.wait_for_selector(".strokes path", state="attached")
-    ends = """(what) => {
-        const line = [...document.querySelectorAll(".strokes path")].at(-1);
-        const box = [...document.querySelectorAll(what)].at(-1).getBoundingClientRect();
-        const mark = line.getBoundingClientRect();
-        const unit = innerHeight / 100;
-        return [(mark.left - box.left) / unit, (mark.bottom - box.bottom) / unit];
-    }"""
-    return board.evaluate(ends, what)
-
-
-@pytest.mark.parametrize("ground", ["h1.problem", ".ways:not(.bench) .scene", ".string .scene"])
-def test_a_stroke_stays_at_what_it_was_drawn_on(room, ground):
-    if ground != "h1.problem":
-        room.line("no, 40+27=67-1=66")
-        room.shows("Noor")
-    if ground.startswith(".string"):
-        room.desk.locator('[data-key="connect"]').click()
-        room.board.wait_for_selector(ground)
-    underline(room.board, ground)
-    room.board.wait_for_timeout(300)
-    before = off(room.board, ground)
-    room.board.set_viewport_size({"width": 1024, "height": 768})
-    room.board.wait_for_timeout(900)
-    assert off(room.board, ground) == pytest.approx(before, abs=1)
-
-
-def test_a_stroke_folds_and_comes_back_with_its_way(room):
-    room.line("br, 40+27=67-1=66")
-    room.shows("Bram")
-    underline(room.board, ".ways:not(.bench) .scene")
-    for name in ("el", "mei", "no", "to"):
-        room.line(f"{name}, 40+27=67-1=66")
-    room.shows("Tomas")
-    room.board.wait_for_selector(".strokes path", state="detached")
-    room.board.locator(".fold button").click()
-    room.board.wait_for_selector(".strokes path", state="attached")
 
 
 def test_ending_the_talk_is_taken_back_by_one_tap(room):

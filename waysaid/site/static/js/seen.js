@@ -4,7 +4,7 @@ import { make, panel } from "./dom.js";
 
 const PHASES = ["before", "think", "answers", "ways"];
 const STEPS = 3;
-const MANY = 7;
+const MANY = 5;
 /** The newest ways are shown with their steps; of those before only who told them. */
 const newest = () => (innerHeight < 900 ? 2 : 3);
 
