@@ -5,6 +5,7 @@ import contextlib
 import json
 import signal
 import socket
+import sys
 import threading
 import time
 import webbrowser
@@ -27,6 +28,9 @@ from waysaid.site.network import NETWORK, server_config
 from waysaid.site.opening import make_opening
 from waysaid.site.views.running import RUNNING_KEY
 
+HAND_OVER_SECONDS = 0.0005
+"""How long a thread that makes a desk's state may keep the streams' loop waiting (our choice; the
+interpreter's own 5 ms is as long as all the rest of a tap)."""
 STOPPING = (signal.SIGINT, signal.SIGTERM)
 
 
@@ -87,6 +91,7 @@ def serve(mark: Path, listener: socket.socket, *, open_browser: bool) -> None:
     )
     mark.write_text(json.dumps({"port": port, "key": RUNNING_KEY}), encoding="utf-8")
     announcing.start()
+    sys.setswitchinterval(HAND_OVER_SECONDS)
     try:
         asyncio.run(_run(server, listener, port))
     finally:
