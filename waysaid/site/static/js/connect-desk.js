@@ -293,4 +293,3 @@ export function middlePanel(/** @type {HTMLElement} */ ways, /** @type {HTMLElem
     connect.hidden = !connecting;
   };
 }
-
