@@ -91,7 +91,10 @@ def bridges(left: int, right: int) -> set[str]:
 
 
 def adjusts(left: int, right: int) -> set[str]:
-    """Sums: one number taken as a round one above, both taken as round ones, a round total."""
+    """Sums: one number taken as a round one above, both taken as round ones, a round total.
+
+    Both are taken as a hundred where each is at most 5 below it.
+    """
     found = set()
     for one in range(left, 131):
         for other in range(right, 131):
@@ -104,6 +107,8 @@ def adjusts(left: int, right: int) -> set[str]:
             ends = left % 10 and right % 10 and (one + other) % 10 == 0
             if (round_one and near) or (ends and over + more <= 2):
                 found.add(f"{one} + {other} = {one + other}; {_mend(one + other, over + more)}")
+    if min(left, right) >= 95 and left + right < 200:
+        found.add(f"100 + 100 = 200; {_mend(200, 200 - left - right)}")
     for one in range(10, 131, 10):
         for other in range(10, 131, 10):
             over, more = one - left, other - right

@@ -39,15 +39,18 @@ def nearest(picture: Picture, telling: Telling) -> Picture:
 
 
 def draw(picture: Picture, telling: Telling, frame: Frame, lang: Language = Language.EN) -> Scene:
-    """Return the drawing, as equations where the picture does not suit; never raises.
+    """Return the drawing, or equations where it does not suit or where only they fit.
 
-    Only the words: an empty scene, for the board writes the child's words itself.
+    Never raises. Only the words: an empty scene, for the board writes the child's words itself.
     """
     if picture is Picture.WORDS:
         title = title_of(picture, telling.problem, lang)
         return Scene(0, 0, title, sentence((), lang))
     drawn = _picture(picture, telling, frame, lang)
-    return drawn or draw_equations(telling, frame, lang)
+    if drawn is not None and (frame.thumbnail or _fits(drawn, frame.rooms[-1])):
+        return drawn
+    written = draw_equations(telling, frame, lang)
+    return written if drawn is None or _fits(written, frame.rooms[-1]) else drawn
 
 
 def _picture(picture: Picture, telling: Telling, frame: Frame, lang: Language) -> Scene | None:

@@ -2,7 +2,8 @@
 
 A way is a story for a line when each hop starts where the one before it ended. Steps that only
 say how a number was opened or what is left over (split, the other half of a give and take) are
-no hops; the sum of the hops (gather) is kept apart, and so is the gap of a shift.
+no hops; the sum of the hops (gather) is kept apart, and so is the gap of a shift. Several pieces
+put together at once are no hops either: where they meet on the way was never said.
 """
 
 from dataclasses import dataclass, replace
@@ -93,6 +94,8 @@ def story_of(telling: Telling) -> Story | None:
     for place, (step, hops) in enumerate(told):
         if step.kind in (Kind.SPLIT, Kind.GATHER):
             continue
+        if step.kind is Kind.JOIN and len(hops) > 1:
+            return None
         if step.kind is Kind.MOVE and not _goes_on(hops, told[place + 1 :]):
             continue
         joined = _joined(chain, hops)

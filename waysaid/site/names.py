@@ -14,7 +14,7 @@ class BadNamesError(ValueError):
 def clean(name: str) -> str:
     """Return a name without odd spaces, bullets or numbering, at most `LONGEST_NAME` long."""
     printable = "".join(each if each.isprintable() else " " for each in name)
-    bare = re.sub(r"^\s*(?:[-*•·]|\d{1,3}[.)])\s+", "", printable)
+    bare = re.sub(r"^\s*(?:(?:[-*•·]|\d{1,3}[.)])\s+)+", "", printable)
     return " ".join(bare.split())[:LONGEST_NAME].strip()
 
 
