@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.site.made import child_id, problem_id, sent
+from tests.site.made import child_id, problem_id, sent, way
 from waysaid.site.record import at_hand
 
 
@@ -59,3 +59,17 @@ def test_a_line_for_what_nobody_knows_is_refused(cast, kind):
     if kind == "way-edited":
         event = {"sequence": 0, "kind": kind, "way": "x", "line": "39+1"}
     assert post(cast, event).status_code == 400
+
+
+@pytest.mark.parametrize(
+    "words", ["palabra " * 250, "قلت أربعين ثم\u200f 22", "𝟛𝟟 ＝ 40 👩\u200d👧", "<b>37</b>"]
+)
+def test_words_of_any_letters_and_length_are_read_and_kept_as_they_are(cast, words):
+    at, problem = f"/talks/{cast.talk.pk}", problem_id(cast.talk)
+    line = {"problem": problem, "line": words}
+    read = cast.owner.post(f"{at}/read", line, content_type="application/json")
+    told = sent(way(problem, None, 0, words=words))
+    kept = cast.owner.post(f"{at}/events", told, content_type="application/json")
+    assert (read.status_code, kept.status_code) == (200, 200)
+    assert read.json()["words"] == words
+    assert cast.owner.get(f"{at}/desk.json").json()["ways"][0]["words"] == words

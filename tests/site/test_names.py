@@ -44,3 +44,7 @@ def test_names_told_apart_keep_their_order_and_differ(names):
     assert len({name.casefold() for name in apart}) == len(apart)
     for given_name, name in zip(names, apart, strict=True):
         assert name.startswith(given_name[:50])
+
+
+def test_names_that_look_alike_are_told_apart():
+    assert told_apart([clean("Zo\u00eb"), clean("Zoe\u0308")]) == ("Zo\u00eb", "Zo\u00eb (2)")

@@ -1,6 +1,7 @@
 """One child's name: made plain, and told apart from the others on the list."""
 
 import re
+import unicodedata
 from collections.abc import Collection, Iterable
 
 MOST_NAMES = 60
@@ -12,8 +13,13 @@ class BadNamesError(ValueError):
 
 
 def clean(name: str) -> str:
-    """Return a name without odd spaces, bullets or numbering, at most `LONGEST_NAME` long."""
-    printable = "".join(each if each.isprintable() else " " for each in name)
+    """Return a name without odd spaces, bullets or numbering, at most `LONGEST_NAME` long.
+
+    Letters and their marks become one sign where there is one (Unicode's NFC), so that two names
+    that look alike are told apart.
+    """
+    whole = unicodedata.normalize("NFC", name)
+    printable = "".join(each if each.isprintable() else " " for each in whole)
     bare = re.sub(r"^\s*(?:(?:[-*•·]|\d{1,3}[.)])\s+)+", "", printable)
     return " ".join(bare.split())[:LONGEST_NAME].strip()
 

@@ -17,7 +17,8 @@ from waysaid.site.refusal import RefusalError
 from waysaid.site.views.guards import json_of, plain, seat_at
 from waysaid.strings import Link, link_question, link_says, links
 
-LONGEST_LINE = 500
+LONGEST_LINE = 2000
+"""Characters: as many as the words of a way may have, so that what is kept can be read."""
 
 
 @require_safe
