@@ -8,7 +8,7 @@ from waysaid.ways import Family, effort_of, ways
 
 
 def test_a_problem_nobody_wrote_ways_for_has_none():
-    for problem in ("5 - 9", "3 x 4", "1/2 + 1/4", "8 + 4 = _ + 5"):
+    for problem in ("5 - 9", "3 + 4 x 2", "1/2 + 1/4", "8 + 4 = _ + 5", "7 x _ = 30"):
         assert ways(parse(problem)) == ()
 
 
@@ -35,7 +35,16 @@ def test_family_and_variant_name_one_way_where_no_number_is_missing(problem):
 
 
 def test_every_family_comes_up_somewhere():
-    problems = ("37 + 25", "26 + 27", "71 - 34", "13 - 7", "7 + 26 + 3")
+    problems = (
+        "37 + 25",
+        "26 + 27",
+        "71 - 34",
+        "13 - 7",
+        "7 + 26 + 3",
+        "30 x 14",
+        "19 x 7",
+        "96 / 6",
+    )
     met = {way.family for problem in problems for way in ways(parse(problem))}
     assert met == set(Family)
 

@@ -12,6 +12,8 @@ from functools import lru_cache
 
 from waysaid.number import Blank, Equation, Exact, Expression, Operation, Sign, leaves
 from waysaid.ways.costs import SUM_FACTS, TAKE_FACTS, TENTHS, Charge
+from waysaid.ways.factor import TABLES, bare
+from waysaid.ways.group_costs import share_costs, times_costs
 from waysaid.ways.step import Kind, Step
 from waysaid.ways.way import Family, Way
 
@@ -98,10 +100,20 @@ _UNSAID = frozenset(
         Family.SPLIT,
         Family.SPLIT_THEN_JUMP,
         Family.ADD_UP,
+        Family.NEAR_FACT,
+        Family.BREAK_UP,
+        Family.FACTOR_STEPS,
+        Family.THINK_TIMES,
+        Family.CHUNK_OUT,
+        Family.RENAME,
     }
 )
 """Families that can swap or cut a number without a step for it, and keep the rest in mind."""
 _REWRITING = frozenset({Kind.SPLIT, Kind.MOVE, Kind.SHIFT})
+_SCALING = frozenset({Family.DOUBLE_HALVE, Family.SCALE_BOTH})
+"""Families where a number scaled is a number rewritten, not the work itself."""
+_ALIKE = frozenset({Kind.SHIFT, Kind.SCALE})
+_GROUPED = frozenset({Sign.TIMES, Sign.OVER})
 
 _Sizes = tuple[int, ...]
 
@@ -110,6 +122,7 @@ def _measure(way: Way) -> _Sizes:
     """Return the tenths for each reason, in the order of `Reason`."""
     steps = facts = crossing = size = counting = negative = rewritten = alike = 0
     counted: object = None
+    scaling = way.family in _SCALING
     for step in way.steps:
         kind = step.kind
         if kind is Kind.COUNT:
@@ -127,9 +140,9 @@ def _measure(way: Way) -> _Sizes:
         crossing += cost[2]
         size += cost[3]
         negative += cost[4]
-        if kind in _REWRITING:
+        if kind in _REWRITING or (scaling and kind is Kind.SCALE):
             rewritten += _REWRITE
-            if kind is Kind.SHIFT and isinstance(step.equation.right, Operation):
+            if kind in _ALIKE and isinstance(step.equation.right, Operation):
                 rewritten += _REWRITE
                 alike += 1
     family = way.family
@@ -159,8 +172,24 @@ def _unsaid(way: Way) -> tuple[int, int]:
             return (_at_once(steps[0]), 0) if length == 1 else (0, 0)
         case Family.NEAR_DOUBLE if length == 1:
             return 2 * _REWRITE, 1
+        case Family.BREAK_UP:
+            return (2 if way.variant.startswith("both") else 1) * _CUT, 0
+        case Family.NEAR_FACT:
+            return _REWRITE + _MEND, 1
+        case Family.FACTOR_STEPS | Family.RENAME:
+            return _CUT, 0
+        case Family.THINK_TIMES if length == 1:
+            return _tried(steps[0]), 0
+        case Family.THINK_TIMES | Family.CHUNK_OUT:
+            return _CUT, sum(step.kind is Kind.GROUP for step in steps)
         case _:
             return (_swapped(way), 1) if length > 1 else (0, 0)
+
+
+def _tried(step: Step) -> int:
+    """Return the tenths for a factor found in one go: one of the tables costs none."""
+    factors = _numbers(step.equation.left)
+    return 0 if all(type(one) is int and bare(one) <= TABLES for one in factors) else _MATCH + _CUT
 
 
 def _at_once(step: Step) -> int:
@@ -251,20 +280,39 @@ def _equation_cost(equation: Equation) -> _Cost:
         return _alike(left, right)
     one, other = left.left, left.right
     if type(one) is int and type(other) is int:
+        if left.sign in _GROUPED:
+            return _group_cost(left.sign, one, other)
         return _whole_cost(left.sign is Sign.MINUS, one, other)
     return _longer_cost(left)
 
 
 def _alike(before: Operation, after: Operation) -> _Cost:
-    """Return the cost of two numbers changed alike in one breath: 62 - 25 = 67 - 30."""
+    """Return the cost of two numbers changed in one breath: 62 - 25 = 67 - 30, 16 x 5 = 8 x 10."""
     facts = crossing = size = 0
+    grouped = before.sign in _GROUPED
     for old, new in zip(_numbers(before), _numbers(after), strict=False):
         if type(old) is int and type(new) is int and old != new:
-            cost = _whole_cost(new < old, old, abs(new - old))
+            cost = _scaled(old, new) if grouped else _whole_cost(new < old, old, abs(new - old))
             facts += cost[1]
             crossing += cost[2]
             size += cost[3]
     return 2 * _STEP, facts, crossing, size, 0
+
+
+def _scaled(old: int, new: int) -> _Cost:
+    """Return the cost of one number scaled to another."""
+    if new > old > 0:
+        return _group_cost(Sign.TIMES, old, new // old)
+    return _group_cost(Sign.OVER, old, old // max(new, 1))
+
+
+def _group_cost(sign: Sign, left: int, right: int) -> _Cost:
+    """Return the cost of one product or quotient of two whole numbers."""
+    times = sign is Sign.TIMES
+    facts, crossing = (times_costs if times else share_costs)(abs(left), abs(right))
+    result = left * right if times or not right else left // right
+    size = _DIGIT * (_digits(abs(left)) + _digits(abs(right)) + _digits(abs(result)))
+    return _STEP, facts, crossing, size, 0
 
 
 def _longer_cost(expression: Operation) -> _Cost:

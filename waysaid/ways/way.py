@@ -9,7 +9,7 @@ from waysaid.ways.step import Step
 
 
 class Family(StrEnum):
-    """The families of ways for sums and differences; the slugs are in files and never change."""
+    """The families of ways for whole numbers; the slugs are in files and never change."""
 
     COUNTING = "counting"
     KNOWN_FACT = "known-fact"
@@ -25,6 +25,14 @@ class Family(StrEnum):
     PARTNERS = "partners"
     COLUMN = "column"
     THINK_ADD = "think-add"
+    NEAR_FACT = "near-fact"
+    BREAK_UP = "break-up"
+    DOUBLE_HALVE = "double-halve"
+    FACTOR_STEPS = "factor-steps"
+    THINK_TIMES = "think-times"
+    CHUNK_OUT = "chunk-out"
+    SCALE_BOTH = "scale-both"
+    RENAME = "rename"
 
 
 @dataclass(frozen=True, slots=True)
