@@ -134,7 +134,7 @@ ORDERINGS = (
     ("two digits times one (Year 3) before two times two", "eng-nc2014", READ,
      Least("17 x 6"), Least("17 x 26")),
     ("600 / 3 comes from 2 x 3 (Year 4)", "eng-nc2014", READ,
-     Least("600 / 3", (F.KNOWN_FACT, F.RENAME)), Least("600 / 3", (F.CHUNK_OUT, F.SCALE_BOTH))),
+     Least("600 / 3", (F.KNOWN_FACT, F.RENAME)), Least("600 / 3", (F.ADJUST,))),
     ("one group fewer pays off just below a ten", OUR_CHOICE, MEMORY,
      Least("19 x 7", (F.NEAR_FACT,)), Least("19 x 7", (F.BREAK_UP,))),
     ("two parts pay off just above a ten", OUR_CHOICE, MEMORY,

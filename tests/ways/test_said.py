@@ -9,8 +9,9 @@ from hypothesis import strategies as some
 from waysaid.number import BLANK, Equation, Language, Operation, Problem, Sign, leaves, parse
 from waysaid.ways import Family, Kind, Step, Way, family_name, how_said, opened, step, ways
 from waysaid.ways.phrases import PHRASES
+from waysaid.ways.plan import scaled
 
-PLUS, MINUS = Sign.PLUS, Sign.MINUS
+PLUS, MINUS, TIMES, OVER = Sign.PLUS, Sign.MINUS, Sign.TIMES, Sign.OVER
 J, M = Kind.JUMP, Kind.MOVE
 
 TOLD = (
@@ -46,6 +47,31 @@ TOLD = (
      "then 67 take away 30 is 37."),
      ("Cambié los dos números igual: 62 menos 25 es lo mismo que 67 menos 30, "
      "luego 67 menos 30 son 37.")),
+    (Family.NEAR_FACT, (step(Kind.GROUP, 20, TIMES, 7), step(Kind.MEND, 140, MINUS, 7)), 133,
+     "I used a fact close by: 20 times 7 is 140, then 140 less 7 is 133.",
+     "Usé un producto cercano: 20 por 7 son 140, luego 140 menos 7 son 133."),
+    (Family.FACTOR_STEPS, (step(Kind.SCALE, 253, TIMES, 2), step(Kind.SCALE, 506, TIMES, 2)), 1012,
+     "I did it in steps: double 253 is 506, then double 506 is 1012.",
+     "Lo hice por pasos: el doble de 253 son 506, luego el doble de 506 son 1012."),
+    (Family.FACTOR_STEPS, (step(Kind.SCALE, 90, OVER, 2), step(Kind.SCALE, 45, OVER, 3)), 15,
+     "I did it in steps: half of 90 is 45, then 45 divided by 3 is 15.",
+     "Lo hice por pasos: la mitad de 90 son 45, luego 45 entre 3 son 15."),
+    (Family.DOUBLE_HALVE,
+     (scaled(TIMES, (16, 5), (8, 10)), step(Kind.RECALL, 8, TIMES, 10)), 80,
+     ("I made one number bigger and the other smaller: 16 times 5 is the same as 8 times 10, "
+     "then 8 times 10 is 80."),
+     ("Hice un número más grande y el otro más pequeño: 16 por 5 es lo mismo que 8 por 10, "
+     "luego 8 por 10 son 80.")),
+    (Family.CHUNK_OUT,
+     (step(Kind.GROUP, 10, TIMES, 6), step(Kind.TAKE, 96, MINUS, 60), step(Kind.GROUP, 6, TIMES, 6),
+      step(Kind.GATHER, 10, PLUS, 6)), 16,
+     ("I took out groups: 10 times 6 is 60, 96 take away 60 is 36, 6 times 6 is 36, "
+     "then 10 and 6 is 16 altogether."),
+     ("Saqué grupos: 10 por 6 son 60, 96 menos 60 son 36, 6 por 6 son 36, "
+     "luego 10 y 6 son 16 en total.")),
+    (Family.THINK_TIMES, (step(Kind.RECALL, 8, TIMES, 7),), 7,
+     "I thought of times: 8 times 7 is 56, so it’s 7.",
+     "Pensé en multiplicar: 8 por 7 son 56, así que es 7."),
 )  # fmt: skip
 
 
@@ -96,16 +122,24 @@ def _problems() -> some.SearchStrategy[Problem]:
     )
     three = some.builds(lambda a, b, c: parse(f"{a} + {b} + {c}"), number, number, number)
     missing = some.builds(lambda a, b: parse(f"{a} + _ = {a + b}"), number, number)
-    return two | three | missing
+    factor = some.integers(0, 99)
+    product = some.builds(lambda a, b: parse(f"{a} x {b}"), factor, factor)
+    quotient = some.builds(lambda a, b: parse(f"{a * b} / {b}"), factor, some.integers(1, 99))
+    return two | three | missing | product | quotient
 
 
 def _must_be_said(way: Way) -> set[int]:
-    """Every number of the steps but the size of a count, and a negative piece by its size."""
+    """Every number of the steps but the size of a count, and a negative piece by its size.
+
+    Nor the two of a double or a half, which has a word of its own.
+    """
     said: set[int] = set()
     for one in way.steps:
         numbers = (*leaves(one.equation.left), *leaves(one.equation.right))
         if one.kind is Kind.COUNT:
             numbers = (one.equation.right,) if isinstance(one.equation.right, int) else ()
+        if one.kind is Kind.SCALE and 2 in numbers:
+            numbers = tuple(number for number in numbers if number != 2)
         said |= {abs(number) for number in numbers if isinstance(number, int)}
     return said | {int(way.answer)}
 

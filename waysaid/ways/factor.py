@@ -15,6 +15,8 @@ _WIDEST = {1: 10**9, 2: 1000, 3: 200, 4: 200}
 """Below what the other number must be, by the digit it is multiplied by; our choice."""
 _WIDE = 100
 """The same for any other digit; our choice."""
+MOST_STEPS = 4
+"""The most factors a child would multiply by one after another; our choice."""
 _ADDED_REST = 5
 """How little may be left of a number over twenty-five for 25 to be taken first; our choice."""
 
@@ -70,7 +72,7 @@ def cuts(number: int) -> Iterator[tuple[str, tuple[int, ...]]]:
         yield "two-and-rest", (number - 2, 2)
     if number in (7, 9):
         yield "nearly-halves", (number // 2 + 1, number // 2)
-    if 25 < number <= 25 + _ADDED_REST:
+    if 25 < number < 25 + _ADDED_REST:
         yield "twenty-five-and-rest", (25, number - 25)
 
 
@@ -91,11 +93,11 @@ def factored(number: int) -> Iterator[tuple[int, ...]]:
     twos, rest = 0, number
     while rest % 2 == 0 and rest != 10:
         twos, rest = twos + 1, rest // 2
-    for doubles in range(2, twos + 1):
+    for doubles in range(2, min(twos, MOST_STEPS) + 1):
         other = number // 2**doubles
         if other == 1 and doubles > 2:
             yield (2,) * doubles
-        elif 2 < other < 10 or other == 10:
+        elif 2 < other <= 10 and doubles < MOST_STEPS:
             yield (*((2,) * doubles), other)
             yield (other, *((2,) * doubles))
 

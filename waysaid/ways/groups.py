@@ -30,7 +30,7 @@ def _cuts(part: int, groups: int) -> Iterator[tuple[str, tuple[int, ...]]]:
         yield "by-place", found
     yield from chunks(groups)
     tens, ones = divmod(groups, 10)
-    if tens > 1:
+    if 1 < tens < 10:
         yield "ten-first", (10, groups - 10)
     if 1 < tens <= MOST_TENS:
         yield "tens-one-by-one", (10,) * tens + ((ones,) if ones else ())

@@ -18,7 +18,8 @@ def plans(problem: Factors) -> Iterator[Plan]:
         first, second = (factors[place] for place in pair)
         together = first * second
         rest = [factor for place, factor in enumerate(factors) if place not in pair]
-        if together % 10 and not knows(first, second):
+        friendly = together % 10 == 0 and can_do(first, second)
+        if not friendly and not knows(first, second):
             continue
         slug = f"pair-{pair[0] + 1}-{pair[1] + 1}"
         start: Move = (Kind.GROUP, first, TIMES, second)

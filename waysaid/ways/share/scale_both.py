@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.ways.factor import bare, can_do, can_share, knows
+from waysaid.ways.factor import bare, can_do, can_share
 from waysaid.ways.plan import OVER, TIMES, Plan, scaled
 from waysaid.ways.shape import Quotient
 from waysaid.ways.step import Kind, Step
@@ -18,17 +18,18 @@ _Pair = tuple[int, int]
 
 
 def plans(problem: Quotient) -> Iterator[Plan]:
-    """Yield the ways down to a smaller divisor and up to a round one."""
+    """Yield the ways down to a smaller divisor and up to a round one; none where it is round."""
     start = (problem.whole, problem.part)
-    if bare(problem.part) > 1 or problem.part < problem.whole // 2:
-        yield from _down(start, (), "")
+    if bare(problem.part) == 1:
+        return
+    yield from _down(start, (), "")
     for by in UP:
         after = (start[0] * by, start[1] * by)
-        if bare(after[1]) == 1 and bare(start[1]) > 1:
+        if bare(after[1]) == 1:
             yield from _scaled(start, after, f"up-by-{by}")
     once = (start[0] * 2, start[1] * 2)
     twice = (start[0] * 4, start[1] * 4)
-    if bare(twice[1]) == 1 and bare(start[1]) > 1 and bare(once[1]) > 1:
+    if bare(twice[1]) == 1 and bare(once[1]) > 1 and can_do(2, once[0]):
         said = (scaled(OVER, start, once), scaled(OVER, once, twice))
         yield "up-by-2-2", (*said, (Kind.RECALL, twice[0], OVER, twice[1]))
 
@@ -69,7 +70,7 @@ def _scaled(before: _Pair, after: _Pair, slug: str) -> Iterator[Plan]:
     """Go up in one: said of both at once, or of each number by itself."""
     by = after[1] // before[1]
     last = (Kind.RECALL, after[0], OVER, after[1])
-    if not knows(by, before[0]) and not can_do(by, before[0]):
+    if not can_do(by, before[0]):
         return
     yield slug, (scaled(OVER, before, after), last)
     moves = tuple((Kind.SCALE, number, TIMES, by) for number in before)

@@ -12,7 +12,7 @@ from waysaid.ways.step import Kind
 def plans(problem: Quotient) -> Iterator[Plan]:
     """Yield the product seen at once, built up from parts, and from one that is just past."""
     part, groups = problem.part, problem.groups
-    if knows(part, groups) or (part < 10 and can_do(part, groups)):
+    if knows(part, groups) or can_do(part, groups):
         yield "known-product", ((Kind.RECALL, part, TIMES, groups),)
     for slug, parts in group_cuts(part, groups):
         if len(set(parts)) < len(parts):

@@ -24,8 +24,8 @@ def _scaled_back(turn: Turn, instead: int, back: int) -> Iterator[Plan]:
     left, right = turn.placed(instead)
     used = instead * turn.other
     start = (Kind.SCALE, left, TIMES, right)
-    if can_share(used, back) or back == 2:
+    if can_share(used, back):
         yield f"{turn.tag}-as-{instead}", (start, (Kind.SCALE, used, OVER, back))
-    if back == 4:
+    if back == 4 and can_share(used, 2) and can_share(used // 2, 2):
         halves = ((Kind.SCALE, used, OVER, 2), (Kind.SCALE, used // 2, OVER, 2))
         yield f"{turn.tag}-as-{instead}-halved-twice", (start, *halves)

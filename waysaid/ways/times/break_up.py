@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.ways.factor import bare, can_do, cuts
+from waysaid.ways.factor import bare, can_do, can_share, cuts
 from waysaid.ways.place import pieces
 from waysaid.ways.plan import OVER, PLUS, TIMES, Move, Moves, Plan, hops, summed
 from waysaid.ways.shape import Product, Turn
@@ -13,10 +13,12 @@ MOST_PARTS = 8
 
 
 def plans(problem: Product) -> Iterator[Plan]:
-    """Yield the ways to cut either factor, and both by place."""
+    """Yield the ways to cut either factor, and both by place; the double of a digit needs none."""
     if 1 in (bare(problem.left), bare(problem.right)):
         return
     for turn in problem.turns():
+        if turn.other == 2 and turn.factor < 10:
+            continue
         for slug, parts in cuts(turn.factor):
             if all(can_do(part, turn.other) for part in parts):
                 yield from _cut(turn, parts, slug)
@@ -56,7 +58,7 @@ def _as_you_go(turn: Turn, parts: tuple[int, ...]) -> Moves:
 def _half_as_much(turn: Turn) -> Iterator[Plan]:
     """Fifteen as ten and half of that again: 14 x 15 as 140, and 70."""
     tens, half = 10 * turn.other, 5 * turn.other
-    if turn.factor == 15:
+    if turn.factor == 15 and can_share(tens, 2):
         left, right = turn.placed(10)
         ten = (Kind.GROUP, left, TIMES, right)
         last = hops(tens, half, kind=Kind.JOIN)

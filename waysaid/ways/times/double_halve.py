@@ -14,10 +14,15 @@ MOST_DOUBLES = 3
 
 
 def plans(problem: Product) -> Iterator[Plan]:
-    """Yield the ways that make either factor smaller, by doubles again and again or by another."""
+    """Yield the ways that make either factor smaller, by doubles again and again or by another.
+
+    A double needs none.
+    """
     if 1 in (bare(problem.left), bare(problem.right)):
         return
     for turn in problem.turns():
+        if turn.other == 2:
+            continue
         for by in BY:
             yield from _once(turn, by)
         yield from _again(turn)
@@ -27,7 +32,7 @@ def _once(turn: Turn, by: int) -> Iterator[Plan]:
     """Move a factor across once: said of both at once, or of each in turn."""
     less, over = divmod(turn.factor, by)
     more = turn.other * by
-    if over or less < 2 or not _easier(less, more, turn, by):
+    if over or less < 2 or not _easier(less, more, turn, by) or not can_do(by, less):
         return
     new = _placed(turn, less, more)
     last = (Kind.RECALL, new[0], TIMES, new[1])
@@ -40,8 +45,9 @@ def _once(turn: Turn, by: int) -> Iterator[Plan]:
 
 def _easier(less: int, more: int, turn: Turn, by: int) -> bool:
     """Tell whether the new product is done in one go, and past doubling is about a round number."""
-    nearly_round = (more + 1) % 10 < 3 if by == 3 else more % 10 == 0
-    return can_do(less, more) and (by == 2 or nearly_round or bare(more) < bare(turn.other))
+    nearly_round = more % 10 in (0, 9) if by == 3 else more % 10 == 0
+    done = can_do(less, more) and can_do(turn.other, by)
+    return done and (by == 2 or nearly_round or bare(more) < bare(turn.other))
 
 
 def _again(turn: Turn) -> Iterator[Plan]:
@@ -50,6 +56,8 @@ def _again(turn: Turn) -> Iterator[Plan]:
     said: list[Step] = []
     while less % 2 == 0 and less > 3 and len(said) < MOST_DOUBLES:
         before = _placed(turn, less, more)
+        if not can_do(more, 2) or not can_do(less // 2, 2):
+            return
         less, more = less // 2, more * 2
         after = _placed(turn, less, more)
         said.append(_said(before, after))

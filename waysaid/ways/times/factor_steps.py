@@ -12,11 +12,14 @@ FRIENDLY = (10, 100)
 
 
 def plans(problem: Product) -> Iterator[Plan]:
-    """Yield either factor in steps, doubles also as sums, and a ten made from both."""
+    """Yield either factor in steps, doubles also as sums, and a ten made from both.
+
+    A double needs no steps.
+    """
     if 1 in (bare(problem.left), bare(problem.right)):
         return
     for turn in problem.turns():
-        for steps in factored(turn.factor):
+        for steps in factored(turn.factor) if turn.other > 2 else ():
             yield from _in_steps(turn, steps)
     yield from _ten_from_both(problem.left, problem.right)
 

@@ -13,7 +13,7 @@ def plans(problem: Product) -> Iterator[Plan]:
     if 1 in (bare(problem.left), bare(problem.right)):
         return
     for turn in problem.turns():
-        for friendly, slug in near(turn.factor):
+        for friendly, slug in near(turn.factor) if turn.other > 2 else ():
             yield from _from(turn, friendly, slug)
         yield from _next_fact(turn)
     yield from _square_between(problem.left, problem.right)
@@ -27,11 +27,10 @@ def _from(turn: Turn, friendly: int, slug: str) -> Iterator[Plan]:
     start = _group(turn, friendly)
     used, change = friendly * turn.other, off * turn.other
     name = f"{turn.tag}-{slug}"
-    yield name, (start, *hops(used, change, kind=Kind.MEND))
     many = abs(off)
-    if many == 1:
-        return
-    if off < 0:
+    if can_do(many, turn.other):
+        yield name, (start, *_mended(used, change))
+    if off < -1 and can_do(many, turn.other):
         yield f"{name}-groups-said", (start, _group(turn, many), *_mended(used, change))
     if many == 2:
         yield f"{name}-one-by-one", (start, *_mended(used, change // 2, change // 2))
