@@ -57,6 +57,7 @@ def _groups(dice: random.Random) -> str:
     if part and product < HIGHEST * 10:
         share = product // part
         forms += [f"{product} / {part}"] * 3
+        forms += [f"{product + dice.randrange(part)} / {part}"] * 2
         forms += [f"_ x {part} = {product}", f"{part} x _ = {product}", f"{product} / _ = {part}"]
         forms += [f"_ / {part} = {share}", f"{product} = _ x {part}"]
     return dice.choice(forms)

@@ -7,7 +7,13 @@ answer, and could a listener tell where each number comes from?
 from collections.abc import Iterator, Sequence
 from itertools import combinations, pairwise
 
-from tests.ways.judge_groups import explained_by_groups, grouped, taken, too_much
+from tests.ways.judge_groups import (
+    explained_by_groups,
+    grouped,
+    taken,
+    tells_what_is_left,
+    too_much,
+)
 from waysaid.number import Equation, Operation, Problem, Sign, leaves, parse, solve
 from waysaid.ways import Family, Kind, Step, Way, effort_of, ways
 
@@ -46,7 +52,8 @@ def faults_of(problem: Problem, way: Way) -> Iterator[str]:
             yield f"{step.text} is not true"
         if too_much(step):
             yield f"{step.text} is too much in one go"
-    if way.answer != solve(problem) or not _ends_well(way):
+    ends = _ends_well(way) if way.remainder is None else tells_what_is_left(problem, way)
+    if way.answer != solve(problem) or not ends:
         yield "the last step does not give the answer"
     given = _numbers(problem)
     known, gone = set(given), 0

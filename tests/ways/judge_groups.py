@@ -5,8 +5,8 @@ Part of the judge: it reads equations and knows nothing of how ways are made.
 
 from collections.abc import Iterable
 
-from waysaid.number import Equation, Expression, Operation, Problem, Sign
-from waysaid.ways import Kind, Step
+from waysaid.number import Equation, Expression, Operation, Problem, Sign, leaves
+from waysaid.ways import Kind, Step, Way
 
 SCALES = (*range(2, 13), 100, 1000)
 """By what a number is made larger or smaller in one breath."""
@@ -68,6 +68,20 @@ def _fits(number: int, one: int, group: int) -> bool:
 def _fits_shared(number: int, one: int, group: int) -> bool:
     """Tell whether a number is what groups that fit take: 60 of 96 in sixes."""
     return group > 1 and number % group == 0 and _fits(number // group, one, group)
+
+
+def tells_what_is_left(problem: Problem, way: Way) -> bool:
+    """Tell whether a division told with a remainder says its groups and what is left of it."""
+    if not isinstance(problem, Operation) or way.remainder is None:
+        return False
+    whole, part = problem.left, problem.right
+    if not isinstance(whole, int) or not isinstance(part, int):
+        return False
+    groups, left = divmod(whole, part)
+    said = {one for step in way.steps for one in leaves(step.equation.left)}
+    said |= {step.equation.right for step in way.steps}
+    shown = (way.remainder.groups, way.remainder.left) == (groups, left)
+    return shown and left > 0 and {groups, left} <= said
 
 
 def taken(step: Step) -> int:

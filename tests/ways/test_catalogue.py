@@ -5,19 +5,29 @@ from pathlib import Path
 import waysaid.ways
 from waysaid.ways import Family
 from waysaid.ways.catalogue import CATALOGUE
-from waysaid.ways.shape import Difference, Factors, Missing, Product, Quotient, Several, Sum
+from waysaid.ways.shape import (
+    Difference,
+    Factors,
+    Leftover,
+    Missing,
+    Product,
+    Quotient,
+    Several,
+    Sum,
+)
 
 FOLDERS = {
     "add": Sum,
     "take": Difference,
     "times": Product,
     "share": Quotient,
+    "leftover": Leftover,
     "factors": Factors,
     "missing": Missing,
     "several": Several,
 }
 
-GROUPED = (Product(14, 6), Quotient(84, 4), Factors((2, 7, 5)))
+GROUPED = (Product(14, 6), Quotient(84, 4), Leftover(16, 3), Factors((2, 7, 5)))
 
 
 def test_every_module_of_a_way_is_listed_under_the_shape_of_its_folder():

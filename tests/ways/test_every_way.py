@@ -1,6 +1,7 @@
 """What holds of every way of every problem, judged by a reader that knows no way-maker."""
 
 from concurrent.futures import ProcessPoolExecutor
+from dataclasses import replace
 from itertools import chain
 
 import pytest
@@ -8,7 +9,7 @@ import pytest
 from tests.counts import count
 from tests.ways.asked import asked, asked_in_groups
 from tests.ways.judge import faults, faults_of
-from waysaid.number import Equation, Operation, Sign, parse, solve
+from waysaid.number import Equation, Operation, Remainder, Sign, parse, solve
 from waysaid.ways import Family, Kind, Step, Way, step, ways
 
 BATCH = 1000
@@ -99,6 +100,20 @@ BAD_GROUPS = {
             step(Kind.JOIN, 186, Sign.PLUS, 96),
         ),
     ),
+    "a remainder that is not said": (
+        "16 / 3",
+        Way(Family.BREAK_UP, "bad", (step(Kind.GROUP, 15, Sign.OVER, 3),), 0, Remainder(5, 1)),
+    ),
+    "a remainder that is wrong": (
+        "16 / 3",
+        Way(
+            Family.THINK_TIMES,
+            "bad",
+            (step(Kind.RECALL, 3, Sign.TIMES, 4), step(Kind.TAKE, 16, Sign.MINUS, 12)),
+            0,
+            Remainder(4, 4),
+        ),
+    ),
     "a count of groups that is no answer": (
         "96 / 6",
         _way(
@@ -111,7 +126,7 @@ BAD_GROUPS = {
 
 @pytest.mark.parametrize(("problem", "bad"), BAD_GROUPS.values(), ids=BAD_GROUPS.keys())
 def test_the_judge_finds_in_products_and_quotients(problem, bad):
-    told = Way(bad.family, bad.variant, bad.steps, solve(parse(problem)))
+    told = replace(bad, answer=solve(parse(problem)))
     assert list(faults_of(parse(problem), told))
 
 

@@ -1,12 +1,23 @@
 """How a child might say a way: natural, complete, in two languages."""
 
 import re
+from fractions import Fraction
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as some
 
-from waysaid.number import BLANK, Equation, Language, Operation, Problem, Sign, leaves, parse
+from waysaid.number import (
+    BLANK,
+    Equation,
+    Language,
+    Operation,
+    Problem,
+    Remainder,
+    Sign,
+    leaves,
+    parse,
+)
 from waysaid.ways import Family, Kind, Step, Way, family_name, how_said, opened, step, ways
 from waysaid.ways.phrases import PHRASES
 from waysaid.ways.plan import scaled
@@ -84,6 +95,17 @@ def test_a_way_is_told_in_both_languages(
     assert how_said(way, Language.ES) == spanish
 
 
+def test_what_is_left_over_is_said_in_the_end() -> None:
+    steps = (step(Kind.RECALL, 3, TIMES, 5), step(Kind.TAKE, 16, MINUS, 15))
+    way = Way(Family.THINK_TIMES, "", steps, Fraction(16, 3), Remainder(5, 1))
+    assert how_said(way, Language.EN) == (
+        "I thought of times: 3 times 5 is 15, then 16 take away 15 is 1, so it’s 5 and 1 left over."
+    )
+    assert how_said(way, Language.ES) == (
+        "Pensé en multiplicar: 3 por 5 son 15, luego 16 menos 15 es 1, así que es 5 y queda 1."
+    )
+
+
 def test_a_way_without_steps_says_its_answer() -> None:
     assert how_said(Way(Family.KNOWN_FACT, "", (), 12), Language.EN) == "12."
 
@@ -125,7 +147,8 @@ def _problems() -> some.SearchStrategy[Problem]:
     factor = some.integers(0, 99)
     product = some.builds(lambda a, b: parse(f"{a} x {b}"), factor, factor)
     quotient = some.builds(lambda a, b: parse(f"{a * b} / {b}"), factor, some.integers(1, 99))
-    return two | three | missing | product | quotient
+    leftover = some.builds(lambda a, b: parse(f"{a} / {b}"), number, some.integers(1, 99))
+    return two | three | missing | product | quotient | leftover
 
 
 def _must_be_said(way: Way) -> set[int]:
@@ -141,7 +164,9 @@ def _must_be_said(way: Way) -> set[int]:
         if one.kind is Kind.SCALE and 2 in numbers:
             numbers = tuple(number for number in numbers if number != 2)
         said |= {abs(number) for number in numbers if isinstance(number, int)}
-    return said | {int(way.answer)}
+    answer = {int(way.answer)} if isinstance(way.answer, int) else set()
+    told = {way.remainder.groups, way.remainder.left} if way.remainder else set()
+    return said | answer | told
 
 
 @given(_problems(), some.sampled_from(list(Language)))

@@ -8,6 +8,7 @@ from waysaid.number import Sign, parse, solve
 from waysaid.ways.shape import (
     Difference,
     Factors,
+    Leftover,
     Missing,
     Nothing,
     Product,
@@ -38,6 +39,7 @@ SEEN = {
     "7 / 1": (Nothing(7, Sign.OVER, 1),),
     "7 / 7": (Nothing(7, Sign.OVER, 7),),
     "0 / 7": (Nothing(0, Sign.OVER, 7),),
+    "16 / 3": (Leftover(16, 3),),
     "2 x 7 x 5": (Factors((2, 7, 5)),),
     "_ x 6 = 54": (Missing(9, Sign.TIMES, 6, 0), Quotient(54, 6)),
     "6 x _ = 54": (Missing(6, Sign.TIMES, 9, 1), Quotient(54, 6)),
@@ -52,6 +54,7 @@ NOT_SEEN = (
     "1/2 + 1/4",
     "1/2 x 4",
     "48 / 4 / 2",
+    "3 / 4 ",
     "7 x _ = 30",
     "_ / 4 = -2",
     "30 / _ = 4",
@@ -89,6 +92,14 @@ def test_a_blank_of_a_product_or_a_quotient_is_filled_with_the_answer(known, fou
         missing = shapes(problem)[0]
         assert isinstance(missing, Missing)
         assert (missing.left, missing.right)[missing.asked] == solve(problem) == found
+
+
+@given(st.integers(1, 9999), st.integers(1, 99))
+def test_what_is_left_over_is_less_than_a_group(whole, part):
+    for shape in shapes(parse(f"{whole} / {part}")):
+        if isinstance(shape, Leftover):
+            assert shape.nearest + shape.left == whole
+            assert 0 < shape.left < part
 
 
 def test_either_factor_is_changed_and_equal_ones_once():

@@ -21,6 +21,10 @@ from waysaid.ways.add import split as add_split
 from waysaid.ways.add import split_then_jump as add_split_then_jump
 from waysaid.ways.factors import in_turn as factors_in_turn
 from waysaid.ways.factors import partners as factors_partners
+from waysaid.ways.leftover import break_up as leftover_break_up
+from waysaid.ways.leftover import chunk_out as leftover_chunk_out
+from waysaid.ways.leftover import counting as leftover_counting
+from waysaid.ways.leftover import think_times as leftover_think_times
 from waysaid.ways.missing import add_up as missing_add_up
 from waysaid.ways.missing import counting as missing_counting
 from waysaid.ways.missing import own_fact as missing_own_fact
@@ -32,6 +36,7 @@ from waysaid.ways.several import split as several_split
 from waysaid.ways.shape import (
     Difference,
     Factors,
+    Leftover,
     Missing,
     Nothing,
     Product,
@@ -73,7 +78,7 @@ from waysaid.ways.times import near_fact as times_near_fact
 from waysaid.ways.times import rename as times_rename
 from waysaid.ways.way import Family
 
-S = TypeVar("S", Sum, Difference, Product, Quotient, Factors, Nothing, Several, Missing)
+S = TypeVar("S", Sum, Difference, Product, Quotient, Leftover, Factors, Nothing, Several, Missing)
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,6 +99,7 @@ AnyMaker = (
     | Maker[Difference]
     | Maker[Product]
     | Maker[Quotient]
+    | Maker[Leftover]
     | Maker[Factors]
     | Maker[Nothing]
     | Maker[Several]
@@ -152,4 +158,8 @@ CATALOGUE: tuple[AnyMaker, ...] = (
     Maker(Family.THINK_TIMES, Quotient, share_think_times.plans),
     Maker(Family.CHUNK_OUT, Quotient, share_chunk_out.plans),
     Maker(Family.COLUMN, Product, times_column.plans),
+    Maker(Family.COUNTING, Leftover, leftover_counting.plans),
+    Maker(Family.BREAK_UP, Leftover, leftover_break_up.plans),
+    Maker(Family.THINK_TIMES, Leftover, leftover_think_times.plans),
+    Maker(Family.CHUNK_OUT, Leftover, leftover_chunk_out.plans),
 )

@@ -1,9 +1,12 @@
-"""How the groups of a division, and so the number shared, are cut into friendly lots."""
+"""How the groups of a division, and so the number shared, are cut; how a division ends."""
 
 from collections.abc import Iterator
 
 from waysaid.ways.factor import bare, can_do
 from waysaid.ways.place import chunks, pieces
+from waysaid.ways.plan import MINUS, OVER, Move, Moves, Plan
+from waysaid.ways.shape import Leftover
+from waysaid.ways.step import Kind
 
 MOST_TENS = 5
 """The most single tens of groups a child would take out; our choice."""
@@ -46,3 +49,14 @@ def _cuts(part: int, groups: int) -> Iterator[tuple[str, tuple[int, ...]]]:
 def _round_groups(part: int, groups: int) -> int:
     """Return the most groups, fewer than all, that make a multiple of ten: 15 of the 16 in 96."""
     return next((some for some in range(groups - 1, 1, -1) if part * some % 10 == 0), 0)
+
+
+def taken_off(left: int, product: int) -> Move:
+    """Return the move that takes a product from what is left: 16 - 15."""
+    return (Kind.TAKE, left, MINUS, product)
+
+
+def both_endings(slug: str, moves: Moves, problem: Leftover) -> Iterator[Plan]:
+    """Yield a way as it is, with so many left over, and with the exact value said: 5 1/3."""
+    yield f"{slug}-left-over", moves
+    yield slug, (*moves, (Kind.JOIN, problem.whole, OVER, problem.part))

@@ -34,6 +34,7 @@ class Phrases:
     skipped: Mapping[Sign, str]
     then: str
     so: str
+    left_over: str
 
 
 _PLUS, _MINUS = Sign.PLUS, Sign.MINUS
@@ -120,6 +121,7 @@ _ENGLISH = Phrases(
     },
     then=", then ",
     so=", so it’s {answer}",
+    left_over=", so it’s {groups} and {left} left over",
 )
 
 _SPANISH = Phrases(
@@ -199,6 +201,7 @@ _SPANISH = Phrases(
     },
     then=", luego ",
     so=", así que es {answer}",
+    left_over=", así que es {groups} y queda {left}",
 )
 
 PHRASES: Mapping[Language, Phrases] = {Language.EN: _ENGLISH, Language.ES: _SPANISH}

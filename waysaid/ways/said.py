@@ -37,7 +37,10 @@ def how_said(way: Way, language: Language) -> str:
     opener = _opener(way, phrases)
     told = phrases.then.join((", ".join(clauses[:-1]), clauses[-1])) if clauses[1:] else clauses[0]
     whole = f"{opener} {told}" if opener else told
-    if way.steps[-1].equation.right != way.answer:
+    if way.remainder is not None:
+        left = way.remainder
+        whole += phrases.left_over.format(groups=left.groups, left=left.left)
+    elif way.steps[-1].equation.right != way.answer:
         whole += phrases.so.format(answer=number_text(way.answer, Print.TRUE))
     return f"{whole[0].upper()}{whole[1:]}."
 

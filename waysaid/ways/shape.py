@@ -113,6 +113,29 @@ class Quotient:
 
 
 @dataclass(frozen=True, slots=True)
+class Leftover:
+    """A whole number divided by another, of which something is left over."""
+
+    whole: int
+    part: int
+
+    @property
+    def groups(self) -> int:
+        """Return how many whole groups there are."""
+        return self.whole // self.part
+
+    @property
+    def left(self) -> int:
+        """Return what is left over."""
+        return self.whole % self.part
+
+    @property
+    def nearest(self) -> int:
+        """Return what the whole groups make: 15 of 16 in threes."""
+        return self.groups * self.part
+
+
+@dataclass(frozen=True, slots=True)
 class Factors:
     """Three or more whole numbers multiplied."""
 
@@ -148,7 +171,7 @@ class Missing:
     asked: int
 
 
-Shape = Sum | Difference | Product | Quotient | Factors | Nothing | Several | Missing
+Shape = Sum | Difference | Product | Quotient | Leftover | Factors | Nothing | Several | Missing
 
 
 def shapes(problem: Problem) -> tuple[Shape, ...]:
@@ -213,8 +236,10 @@ def _pair(left: int, sign: Sign, right: int) -> tuple[Shape, ...]:
 
 
 def _share(whole: int, part: int) -> tuple[Shape, ...]:
-    if not part or whole % part:
+    if (whole < part and whole) or not part:
         return ()
+    if whole % part:
+        return (Leftover(whole, part),)
     if part == 1 or whole in (0, part):
         return (Nothing(whole, Sign.OVER, part),)
     return (Quotient(whole, part),)

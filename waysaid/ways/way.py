@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
-from waysaid.number import Exact
+from waysaid.number import Exact, Remainder
 from waysaid.ways.leans import Leans, leans_of
 from waysaid.ways.step import Step
 
@@ -37,12 +37,17 @@ class Family(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Way:
-    """One worked derivation: `variant` is a slug that tells ways of one family apart."""
+    """One worked derivation: `variant` is a slug that tells ways of one family apart.
+
+    `answer` is exact. A division told as groups and what is left over has its `remainder` too:
+    that, and not the answer, is what the child says in the end.
+    """
 
     family: Family
     variant: str
     steps: tuple[Step, ...]
     answer: Exact
+    remainder: Remainder | None = None
 
     @property
     def leans(self) -> Leans:

@@ -45,7 +45,12 @@ def _in_steps(turn: Turn, steps: tuple[int, ...]) -> Iterator[Plan]:
 
 
 def _ten_from_both(left: int, right: int) -> Iterator[Plan]:
-    """Take a factor from each that make ten or a hundred: 15 x 16 as 5 x 2, 3 x 8, 10 x 24."""
+    """Take a factor from each that make ten or a hundred: 15 x 16 as 5 x 2, 3 x 8, 10 x 24.
+
+    A number that ends in zero has its ten already.
+    """
+    if left % 10 == 0 or right % 10 == 0:
+        return
     for first in range(2, 51):
         for friendly in FRIENDLY:
             second, over = divmod(friendly, first)
