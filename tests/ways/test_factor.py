@@ -92,7 +92,17 @@ def test_a_number_near_by_is_near(number):
 
 @pytest.mark.parametrize(
     ("number", "friendly"),
-    [(9, [10]), (19, [20]), (17, [20]), (7, []), (6, [5]), (52, [50]), (396, [400]), (24, [25])],
+    [
+        (9, [10]),
+        (19, [20]),
+        (17, [20]),
+        (7, [5]),
+        (6, [5]),
+        (14, []),
+        (52, [50]),
+        (396, [400]),
+        (24, [25]),
+    ],
 )
 def test_the_friendly_numbers_of_groups(number, friendly):
     assert [found for found, _ in near(number)] == friendly

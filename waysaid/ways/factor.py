@@ -105,8 +105,8 @@ def factored(number: int) -> Iterator[tuple[int, ...]]:
 def near(number: int) -> Iterator[tuple[int, str]]:
     """Yield the numbers of groups that are easy near a number, each with a slug.
 
-    One more or fewer at five, 25 and 50; up to three below a ten (two for a single digit) and up
-    to five below a hundred or a thousand; two above any of them. Our choice.
+    One more or fewer at five and 25, or two more than five; up to three below a ten (two for a
+    single digit) and up to five below a hundred or a thousand; two above any of them. Our choice.
     """
     found: dict[int, str] = {}
     for unit, most in ((10, 3 if number > 10 else 2), (100, 5), (1000, 5)):
@@ -115,7 +115,7 @@ def near(number: int) -> Iterator[tuple[int, str]]:
             found[number + gap] = f"up-to-{number + gap}"
         if 0 < over <= 2 and number > unit:
             found[number - over] = f"down-to-{number - over}"
-    for friendly in (5, 25):
-        if abs(number - friendly) == 1:
+    for friendly, most in ((5, 2), (25, 1)):
+        if friendly - 1 <= number <= friendly + most and number != friendly:
             found[friendly] = f"from-{friendly}"
     yield from found.items()

@@ -67,7 +67,7 @@ def _in_steps(before: _Pair, after: _Pair, by: int) -> Iterator[Plan]:
 
 
 def _scaled(before: _Pair, after: _Pair, slug: str) -> Iterator[Plan]:
-    """Go up in one: said of both at once, or of each number by itself."""
+    """Go up in one: said of both at once, of each number by itself, or of the whole only."""
     by = after[1] // before[1]
     last = (Kind.RECALL, after[0], OVER, after[1])
     if not can_do(by, before[0]):
@@ -75,3 +75,4 @@ def _scaled(before: _Pair, after: _Pair, slug: str) -> Iterator[Plan]:
     yield slug, (scaled(OVER, before, after), last)
     moves = tuple((Kind.SCALE, number, TIMES, by) for number in before)
     yield f"{slug}-in-steps", (*moves, last)
+    yield f"{slug}-whole-only", (moves[0], last)

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.ways.factor import can_do, knows, near
+from waysaid.ways.factor import MOST_STEPS, can_do, knows, near
 from waysaid.ways.groups import group_cuts
 from waysaid.ways.plan import MINUS, PLUS, TIMES, Move, Plan, gathered, hops
 from waysaid.ways.shape import Quotient
@@ -22,6 +22,15 @@ def plans(problem: Quotient) -> Iterator[Plan]:
         reached = hops(*products, kind=Kind.JOIN)
         yield f"up-{slug}", (*up, *reached, *gathered(*parts))
     yield from _near(problem)
+    yield from _doubled(part, groups)
+
+
+def _doubled(part: int, groups: int) -> Iterator[Plan]:
+    """Double the groups until they fill the number: 6 x 2, 6 x 4, 6 x 8, 6 x 16."""
+    doubles = groups.bit_length() - 1
+    if 2 <= doubles <= MOST_STEPS and groups == 2**doubles and can_do(part, groups):
+        lots = tuple(2**step for step in range(1, doubles + 1))
+        yield "up-by-doubling", tuple((Kind.GROUP, part, TIMES, lot) for lot in lots)
 
 
 def _near(problem: Quotient) -> Iterator[Plan]:

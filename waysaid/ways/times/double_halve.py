@@ -29,7 +29,10 @@ def plans(problem: Product) -> Iterator[Plan]:
 
 
 def _once(turn: Turn, by: int) -> Iterator[Plan]:
-    """Move a factor across once: said of both at once, or of each in turn."""
+    """Move a factor across once: said of both at once, of each in turn, or of the smaller only.
+
+    The last where ten or a hundred comes of it: half of 48, then times 10.
+    """
     less, over = divmod(turn.factor, by)
     more = turn.other * by
     if over or less < 2 or not _easier(less, more, turn, by) or not can_do(by, less):
@@ -41,6 +44,8 @@ def _once(turn: Turn, by: int) -> Iterator[Plan]:
     down: Move = (Kind.SCALE, turn.factor, OVER, by)
     up: Move = (Kind.SCALE, turn.other, TIMES, by)
     yield f"{slug}-in-steps", (*((down, up) if turn.first else (up, down)), last)
+    if bare(more) == 1:
+        yield f"{slug}-halved-only", (down, last)
 
 
 def _easier(less: int, more: int, turn: Turn, by: int) -> bool:
