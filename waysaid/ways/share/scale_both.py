@@ -10,7 +10,7 @@ from waysaid.ways.step import Kind, Step
 DOWN = (2, 3, 5, 10, 100)
 """By what a child would make both smaller; our choice."""
 UP = (2, 4)
-"""By what a child would make both larger, to divide by ten or a hundred; our choice."""
+"""By what a child would make both larger, to divide by a rounder number; our choice."""
 MOST_TIMES = 3
 """How often a child would scale in a row; our choice."""
 
@@ -25,7 +25,8 @@ def plans(problem: Quotient) -> Iterator[Plan]:
     yield from _down(start, (), "")
     for by in UP:
         after = (start[0] * by, start[1] * by)
-        if bare(after[1]) == 1:
+        fifteens = by == 2 and start[1] % 10 == 5 and can_share(*after)
+        if bare(after[1]) == 1 or fifteens:
             yield from _scaled(start, after, f"up-by-{by}")
     once = (start[0] * 2, start[1] * 2)
     twice = (start[0] * 4, start[1] * 4)
@@ -75,4 +76,5 @@ def _scaled(before: _Pair, after: _Pair, slug: str) -> Iterator[Plan]:
     yield slug, (scaled(OVER, before, after), last)
     moves = tuple((Kind.SCALE, number, TIMES, by) for number in before)
     yield f"{slug}-in-steps", (*moves, last)
-    yield f"{slug}-whole-only", (moves[0], last)
+    if bare(after[1]) == 1:
+        yield f"{slug}-whole-only", (moves[0], last)
