@@ -48,7 +48,7 @@ def test_the_drawer_lies_over_no_way_and_no_letter_shrinks(room, width, height):
     assert page.evaluate(LOWEST) == []
     least = {"problem": 12, "way": 8, "other": 6}
     assert [each for each in letters(page) if each[1] < least[each[0]] - 0.01] == []
-    assert page.locator(".drawer select").first.is_visible()
+    page.locator(".drawer select").first.wait_for()
 
 
 def test_numbers_are_chosen_on_the_one_screen_by_a_tap(room):

@@ -108,7 +108,7 @@ def test_a_board_that_lost_touch_keeps_its_last_state_and_says_so(room):
     room.context.set_offline(True)
     room.board.evaluate("dispatchEvent(new Event('online'))")
     room.board.wait_for_function("() => document.getElementById('touch').textContent !== ''")
-    assert room.board.get_by_text("“I gave one away”").is_visible()
+    room.board.get_by_text("“I gave one away”").wait_for()
     room.context.set_offline(False)
     room.board.wait_for_function("() => document.getElementById('touch').textContent === ''")
 

@@ -31,6 +31,7 @@ NAMES = (
 )  # fmt: skip
 """First names that we thought up, from many places; none is of a child we know."""
 CLASS_NAME = "2B"
+GRADE = 2
 PAST = (
     "tens-then-the-rest",
     "fill-up-to-a-ten",
@@ -55,6 +56,7 @@ def make_demo() -> None:
         if SchoolClass.objects.exists():
             return
         school_class = empty_class(local_teacher().pk, CLASS_NAME, "en", "en")
+        school_class.grade = GRADE
         school_class.save()
         Child.objects.bulk_create(
             Child(school_class=school_class, name=name, order=order)

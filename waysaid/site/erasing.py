@@ -77,6 +77,7 @@ def class_record(school_class: SchoolClass) -> dict[str, Any]:
     return {
         "class": {
             "name": school_class.name,
+            "grade": school_class.grade,
             "desk_language": school_class.desk_language,
             "board_language": school_class.board_language,
             "signals": school_class.signals,

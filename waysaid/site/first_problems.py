@@ -20,12 +20,14 @@ def ready_problems(grade: int) -> tuple[str, ...]:
 
 
 def grade_of(request: HttpRequest, school_class: SchoolClass) -> int:
-    """Return the grade to offer: the one asked for, used last, or of the class's last plan."""
+    """Return the grade to offer: the one asked for, the class's own, used last, or last planned."""
     asked = request.GET.get("grade", "")
     key = f"grade-{school_class.pk}"
     if asked.isdigit() and int(asked) in GRADES:
         request.session[key] = int(asked)
         return int(asked)
+    if school_class.grade in GRADES:
+        return int(school_class.grade)
     kept = request.session.get(key)
     return kept if kept in GRADES else _planned_grade(school_class)
 

@@ -33,12 +33,13 @@ class Language(models.TextChoices):
 
 
 class SchoolClass(models.Model):
-    """A class: its languages, and what hangs round its board."""
+    """A class: its grade (0 is kindergarten) if said, its languages, what hangs round its board."""
 
     owner = models.ForeignKey(
         settings.AUTH_USER_MODEL, on_delete=models.CASCADE, related_name="classes"
     )
     name = models.CharField(max_length=80)
+    grade = models.PositiveSmallIntegerField(null=True, blank=True)
     desk_language = models.CharField(max_length=5, choices=Language, default=Language.ENGLISH)
     board_language = models.CharField(max_length=5, choices=Language, default=Language.ENGLISH)
     signals = models.JSONField(default=list)

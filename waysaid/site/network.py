@@ -131,6 +131,7 @@ def server_config(app: App) -> uvicorn.Config:
         app,
         lifespan="off",
         access_log=False,
+        log_config=None,
         log_level="warning",
         timeout_graceful_shutdown=2,
         server_header=False,

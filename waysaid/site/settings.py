@@ -2,7 +2,7 @@
 
 import os
 
-from waysaid.site import assets, place
+from waysaid.site import assets, logs, place
 
 DEBUG = place.switched_on("WAYSAID_DEBUG")
 DATA = place.data_folder()
@@ -96,10 +96,4 @@ DATA_UPLOAD_MAX_MEMORY_SIZE = 1024 * 1024
 FILE_UPLOAD_MAX_MEMORY_SIZE = 6 * 1024 * 1024
 DATA_UPLOAD_MAX_NUMBER_FIELDS = 500
 
-LOGGING = {
-    "version": 1,
-    "disable_existing_loggers": False,
-    "handlers": {"console": {"class": "logging.StreamHandler"}},
-    "root": {"handlers": ["console"], "level": "WARNING"},
-    "loggers": {"django": {"handlers": [], "level": "WARNING", "propagate": True}},
-}
+LOGGING = logs.logging_settings(DATA, debug=DEBUG)

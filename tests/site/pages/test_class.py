@@ -84,6 +84,22 @@ def test_the_languages_of_desk_and_board_are_set_apart(cast):
     assert '<html lang="es">' in cast.owner.get("/class").text
 
 
+@pytest.mark.parametrize(("chosen", "kept"), [("0", 0), ("3", 3), ("", None), ("9", None)])
+def test_a_grade_of_the_class_is_kept_if_it_is_one(cast, chosen, kept):
+    do(cast, "languages", name="2B", language="en", board_language="en", grade="1")
+    do(cast, "languages", name="2B", language="en", board_language="en", grade=chosen)
+    cast.school_class.refresh_from_db()
+    assert cast.school_class.grade == kept
+
+
+@pytest.mark.parametrize("page", ["/start", "/starters"])
+def test_first_problems_and_starters_are_of_the_grade_of_the_class(cast, page):
+    do(cast, "languages", name="2B", language="en", board_language="en", grade="3")
+    assert '<a href="?grade=3" aria-current="true">' in cast.owner.get(page).text
+    assert '<a href="?grade=0" aria-current="true">' in cast.owner.get(f"{page}?grade=0").text
+    assert '<a href="?grade=3" aria-current="true">' in cast.owner.get(page).text
+
+
 def board(cast, button="save", **fields):
     return cast.owner.post("/class/board", {"do": button, **fields})
 

@@ -192,7 +192,7 @@ def test_a_plan_saves_itself_when_a_field_is_left(plan):
     plan.get_by_label("Why it is here").press("Tab")
     plan.get_by_text("Saved.").wait_for()
     plan.goto(plan.url.split("?")[0])
-    assert plan.get_by_text("over the ten").is_visible()
+    plan.get_by_text("over the ten").wait_for()
 
 
 def test_a_bad_problem_is_told_where_it_is_typed_and_not_saved(plan):
@@ -212,17 +212,17 @@ def test_arrow_keys_and_the_slider_walk_through_a_talk(enter, house):
     page = enter(f"{house.talk}/back?step=2")
     with page.expect_navigation():
         page.keyboard.press("ArrowRight")
-    assert page.get_by_text("Step 3 of").is_visible()
+    page.get_by_text("Step 3 of").wait_for()
     with page.expect_navigation():
         page.keyboard.press("Home")
-    assert page.get_by_text("Step 1 of").is_visible()
+    page.get_by_text("Step 1 of").wait_for()
     page.get_by_role("slider").focus()
     with page.expect_navigation():
         page.keyboard.press("End")
-    assert page.get_by_text("Step 6 of 6").is_visible()
+    page.get_by_text("Step 6 of 6").wait_for()
     with page.expect_navigation():
         page.keyboard.press("ArrowLeft")
-    assert page.get_by_text("Step 5 of 6").is_visible()
+    page.get_by_text("Step 5 of 6").wait_for()
     assert page.get_by_role("slider").evaluate("one => one === document.activeElement")
 
 
@@ -244,8 +244,8 @@ def test_the_first_run_is_done_with_the_keyboard_alone(enter):
         page.keyboard.press("Tab")
     page.get_by_role("button", name="Look at the list").press("Enter")
     page.get_by_role("button", name="Make the class").press("Enter")
-    assert page.get_by_role("heading", name="3C").is_visible()
-    assert page.get_by_text("3 children").is_visible()
+    page.get_by_role("heading", name="3C").wait_for()
+    page.get_by_text("3 children").wait_for()
 
 
 def test_a_past_talk_is_seen_on_the_whole_screen_as_the_board_showed_it(house, enter, axe):
@@ -259,7 +259,7 @@ def test_a_past_talk_is_seen_on_the_whole_screen_as_the_board_showed_it(house, e
     page.get_by_text("We pause here.").wait_for()
     assert axe(page) == []
     page.get_by_role("link", name="Close").click()
-    assert page.get_by_text("Step 6 of 6").is_visible()
+    page.get_by_text("Step 6 of 6").wait_for()
 
 
 def test_the_whole_screen_fits_320_pixels(house, enter):

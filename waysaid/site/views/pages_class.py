@@ -1,4 +1,4 @@
-"""The class page: who is in it, and which languages its screens speak."""
+"""The class page: who is in it, its grade, and which languages its screens speak."""
 
 from collections.abc import Sequence
 
@@ -8,6 +8,7 @@ from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods
 
+from waysaid.site.first_problems import GRADES
 from waysaid.site.models import Child, Language, SchoolClass
 from waysaid.site.names import MOST_NAMES, BadNamesError, clean, told_apart
 from waysaid.site.roster import BadListError, read_roster, same_twice
@@ -70,10 +71,19 @@ def _languages(request: HttpRequest, school_class: SchoolClass) -> HttpResponse:
     if not name:
         return _page(request, school_class, _("Give the class a name, such as “2B”."))
     school_class.name, school_class.desk_language, school_class.board_language = name, desk, board
+    school_class.grade = _grade(request, school_class.grade)
     school_class.save()
     response = redirect("class")
     speak(response, desk)
     return response
+
+
+def _grade(request: HttpRequest, before: int | None) -> int | None:
+    """Return the grade chosen; None for none, and the one before where the form asks for none."""
+    chosen = request.POST.get("grade")
+    if chosen is None:
+        return before
+    return next((grade for grade in GRADES if str(grade) == chosen), None)
 
 
 def _rename(request: HttpRequest, school_class: SchoolClass) -> str:
@@ -132,6 +142,7 @@ def _page(request: HttpRequest, school_class: SchoolClass, error: str = "") -> H
         "left": school_class.children.filter(active=False),
         "typed": request.POST.get("names", ""),
         "languages": Language.choices,
+        "grades": GRADES,
         "error": error,
     }
     return render(request, "waysaid/class.html", context, status=400 if error else 200)
