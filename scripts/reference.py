@@ -21,9 +21,10 @@ from waysaid.ways import Family, Kind, Way, family_name, how_said, ways
 
 FOLDER = Path(__file__).parent.parent / "docs" / "reference"
 MADE = "<!-- Made by scripts/reference.py; edit the code, not this page. -->"
-PROBLEMS = ("37 + 25", "8 + 9", "62 - 25", "13 - 7", "7 + 26 + 3", "7 + 3", "41 - 38", "6 + 6")
+SUMS = ("37 + 25", "8 + 9", "62 - 25", "13 - 7", "7 + 26 + 3", "7 + 3", "41 - 38", "6 + 6")
+PROBLEMS = (*SUMS, "19 x 7", "14 x 6", "16 x 5", "96 / 6", "3 x 200")
 WRONG = (
-    *PROBLEMS,
+    *SUMS,
     "52 - 38",
     "305 - 9",
     "400 - 126",
@@ -79,7 +80,7 @@ def ways_page() -> str:
     example = {way.family: (given, way) for given in reversed(PROBLEMS) for way in _ways(given)}
     sections = [_family(family, *example[family]) for family in Family]
     kinds = ", ".join(_code(kind.value) for kind in Kind)
-    about = f"The families for sums and differences. A step is an equation and a kind: {kinds}."
+    about = f"The families for whole numbers. A step is an equation and a kind: {kinds}."
     return _page("Ways", about, sections)
 
 

@@ -1,7 +1,7 @@
-"""Published sums and differences, each worked as its source works it, are among our ways.
+"""Published problems with whole numbers, each worked as its source works it, are among our ways.
 
 The rows and their sources are in this folder; `README.md` says what was read and what is from
-memory.
+memory. Which of two numbers added or multiplied is said first makes no difference.
 """
 
 from typing import Any
@@ -9,34 +9,61 @@ from typing import Any
 import pytest
 
 from tests.published.rows import label, rows
-from waysaid.number import is_true, parse, parse_equation, text
+from waysaid.number import (
+    Expression,
+    Operation,
+    Sign,
+    is_true,
+    parse,
+    parse_equation,
+    text,
+)
 from waysaid.ways import Way, ways
 
 ROWS = rows("worked_examples.jsonl")
 
+SCALED_BACK = "scaled and scaled back; in double and halve the product never changes"
 DIFFERS = {
-    ("il-guide", "14 - 6", "6 + 8 = 14"): "the list says known-fact; a difference known by its "
-    "sum is think-add in our families",
-    ("sask", "13 - 7", "7 + 6 = 13"): "the list says known-fact; a difference known by its sum is "
-    "think-add in our families",
+    ("il-guide", "14 - 6", "6 + 8 = 14"): ("think-add", "a difference known by its sum"),
+    ("sask", "13 - 7", "7 + 6 = 13"): ("think-add", "a difference known by its sum"),
+    ("eng-y5-map", "58 x 5", "58 x 10 = 580"): ("adjust", SCALED_BACK),
+    ("eng-y5-map", "28 x 50", "28 x 100 = 2800"): ("adjust", SCALED_BACK),
+    ("nns1999", "36 x 25", "36 x 100 = 3600"): ("adjust", SCALED_BACK),
+    ("nz-ao", "4 x 4", "4 + 4 = 8"): ("factor-steps", "doubling twice is times 2, times 2"),
 }
-"""Rows that ours does not follow, by source, problem and first step, each with the reason."""
+"""Rows that ours does not follow: our family and the reason, by source, problem and first step."""
 
 
-def _differs(row: dict[str, Any]) -> str | None:
+def _differs(row: dict[str, Any]) -> tuple[str, str] | None:
     return DIFFERS.get((row["source"], row["problem"], row["steps"][0]))
 
 
 def _case(row: dict[str, Any]) -> Any:
-    reason = _differs(row)
-    marks = [pytest.mark.xfail(strict=True, reason=reason)] if reason else []
+    ours = _differs(row)
+    reason = f"the list says {row['family']}; ours is {ours[0]}: {ours[1]}" if ours else ""
+    marks = [pytest.mark.xfail(strict=True, reason=reason)] if ours else []
     name = f"{row['source_calls_it']} ({'; '.join(row['steps'])})"
     return pytest.param(row, marks=marks, id=label(row, name))
 
 
 def _same_steps(row: dict[str, Any]) -> list[Way]:
-    steps = row["steps"]
-    return [way for way in ways(parse(row["problem"])) if [s.text for s in way.steps] == steps]
+    steps = [_turned(step) for step in row["steps"]]
+    found = ways(parse(row["problem"]))
+    return [way for way in found if [_turned(step.text) for step in way.steps] == steps]
+
+
+def _turned(step: str) -> tuple[object, object]:
+    """Return both sides of an equation, with sums and products the same either way round."""
+    equation = parse_equation(step)
+    return _either_way(equation.left), _either_way(equation.right)
+
+
+def _either_way(side: Expression) -> object:
+    if not isinstance(side, Operation):
+        return side
+    both = (_either_way(side.left), _either_way(side.right))
+    swaps = side.sign in (Sign.PLUS, Sign.TIMES)
+    return (side.sign, *(sorted(both, key=repr) if swaps else both))
 
 
 @pytest.mark.parametrize("row", [_case(row) for row in ROWS])
@@ -52,7 +79,9 @@ def test_the_way_is_found_with_the_same_steps_and_family(row: dict[str, Any]) ->
 def test_a_row_that_differs_has_the_same_steps_in_the_family_of_its_reason(
     row: dict[str, Any],
 ) -> None:
-    assert [way.family.value for way in _same_steps(row)] == ["think-add"]
+    ours = _differs(row)
+    assert ours is not None
+    assert {way.family.value for way in _same_steps(row)} == {ours[0]}
 
 
 def test_every_reason_belongs_to_a_row() -> None:
@@ -60,13 +89,13 @@ def test_every_reason_belongs_to_a_row() -> None:
     assert set(DIFFERS) <= named
 
 
-def test_at_least_forty_rows_that_were_read_are_found() -> None:
+def test_at_least_eighty_rows_that_were_read_are_found() -> None:
     found = [
         row
         for row in ROWS
         if row["read"] and row["family"] in {way.family.value for way in _same_steps(row)}
     ]
-    assert len(found) >= 40
+    assert len(found) >= 80
 
 
 @pytest.mark.parametrize("row", ROWS, ids=lambda row: f"{row['source']}: {row['steps']}")

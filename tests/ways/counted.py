@@ -22,10 +22,35 @@ _OTHERS = (
     "45 + 80 + 55 + 20",
     "37 + 41 + 40 + 38",
 )
+_IN_GROUPS = (
+    "14 x 6",
+    "19 x 7",
+    "18 x 5",
+    "16 x 25",
+    "24 x 36",
+    "253 x 4",
+    "345 x 6",
+    "1234 x 56",
+    "2 x 7 x 5",
+    "96 / 6",
+    "84 / 4",
+    "354 / 6",
+    "800 / 40",
+    "8928 / 48",
+    "16 / 3",
+    "98 / 6",
+    "_ x 6 = 54",
+    "54 / _ = 9",
+    "_ / 6 = 9",
+)
 
 
 def problems() -> Iterator[str]:
-    """Yield the problems that are counted: all within 20, a few larger, a few of other forms."""
+    """Yield the problems that are counted.
+
+    Sums and differences within 20, products and quotients of the tables, a few larger, a few of
+    other forms.
+    """
     for total in range(21):
         for right in range(total + 1):
             yield f"{total - right} + {right}"
@@ -37,6 +62,11 @@ def problems() -> Iterator[str]:
             if 20 < left > right:
                 yield f"{left} - {right}"
     yield from _OTHERS
+    for left in range(2, 13):
+        for right in range(2, 13):
+            yield f"{left} x {right}"
+            yield f"{left * right} / {right}"
+    yield from _IN_GROUPS
 
 
 def line(problem: str) -> str:

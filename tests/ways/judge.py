@@ -7,6 +7,13 @@ answer, and could a listener tell where each number comes from?
 from collections.abc import Iterator, Sequence
 from itertools import combinations, pairwise
 
+from tests.ways.judge_groups import (
+    explained_by_groups,
+    grouped,
+    taken,
+    tells_what_is_left,
+    too_much,
+)
 from waysaid.number import Equation, Operation, Problem, Sign, leaves, parse, solve
 from waysaid.ways import Family, Kind, Step, Way, effort_of, ways
 
@@ -17,6 +24,7 @@ FINDING = {
     Family.ADD_UP,
     Family.KNOWN_FACT,
     Family.COUNTING,
+    Family.THINK_TIMES,
 }
 """Families whose last step may have the answer within, as 7 + 6 = 13 has the 6."""
 
@@ -42,17 +50,23 @@ def faults_of(problem: Problem, way: Way) -> Iterator[str]:
     for step in way.steps:
         if step.true is not True:
             yield f"{step.text} is not true"
-    if way.answer != solve(problem) or not _ends_well(way):
+        if too_much(step):
+            yield f"{step.text} is too much in one go"
+    ends = _ends_well(way) if way.remainder is None else tells_what_is_left(problem, way)
+    if way.answer != solve(problem) or not ends:
         yield "the last step does not give the answer"
     given = _numbers(problem)
     known, gone = set(given), 0
+    groups, sharing = grouped(problem), way.answer < max(given)
     for step in way.steps:
         left = {abs(number - gone) for number in given}
         strange = [one for one in _new(step) if not _explained(one, known | left)]
+        if groups:
+            strange = [one for one in strange if not explained_by_groups(one, known, left, sharing)]
         if len(strange) > _free(step, problem, way):
             yield f"where do {strange} come from?"
         known |= {abs(leaf) for leaf in _numbers(step.equation)}
-        gone += _hop(step)
+        gone += taken(step) if groups else _hop(step)
 
 
 def _free(step: Step, problem: Problem, way: Way) -> int:
@@ -64,7 +78,7 @@ def _free(step: Step, problem: Problem, way: Way) -> int:
     whole = step.equation.left
     if not isinstance(step.equation.right, int):
         return 1
-    if isinstance(whole, Operation) and whole.sign is Sign.TIMES:
+    if isinstance(whole, Operation) and whole.sign is Sign.TIMES and not grouped(problem):
         return int(not isinstance(problem, Equation) and whole.left == len([*leaves(problem)]))
     return int(isinstance(problem, Equation) and way.steps == (step,))
 

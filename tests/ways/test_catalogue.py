@@ -5,9 +5,29 @@ from pathlib import Path
 import waysaid.ways
 from waysaid.ways import Family
 from waysaid.ways.catalogue import CATALOGUE
-from waysaid.ways.shape import Difference, Missing, Several, Sum
+from waysaid.ways.shape import (
+    Difference,
+    Factors,
+    Leftover,
+    Missing,
+    Product,
+    Quotient,
+    Several,
+    Sum,
+)
 
-FOLDERS = {"add": Sum, "take": Difference, "missing": Missing, "several": Several}
+FOLDERS = {
+    "add": Sum,
+    "take": Difference,
+    "times": Product,
+    "share": Quotient,
+    "leftover": Leftover,
+    "factors": Factors,
+    "missing": Missing,
+    "several": Several,
+}
+
+GROUPED = (Product(14, 6), Quotient(84, 4), Leftover(16, 3), Factors((2, 7, 5)))
 
 
 def test_every_module_of_a_way_is_listed_under_the_shape_of_its_folder():
@@ -25,6 +45,6 @@ def test_no_way_is_listed_twice_and_every_family_is():
 
 def test_a_maker_plans_nothing_for_a_shape_that_is_not_its_own():
     for maker in CATALOGUE:
-        for shape in (Sum(37, 25), Difference(71, 34), Several((7, 26, 3))):
+        for shape in (Sum(37, 25), Difference(71, 34), Several((7, 26, 3)), *GROUPED):
             if not isinstance(shape, maker.shape):
                 assert list(maker.of(shape)) == []

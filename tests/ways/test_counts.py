@@ -5,6 +5,7 @@ from pathlib import Path
 
 from tests.counts import count
 from tests.ways.counted import line, problems
+from tests.ways.slow_groups import break_ups, one_group_off, two_factors
 from tests.ways.slow_ways import adjusts, bridges, jumps, splits
 from tests.ways.telling import told
 from waysaid.number import parse
@@ -65,6 +66,46 @@ def test_a_slow_enumerator_finds_the_same_jumps_bridges_splits_and_adjustments(s
     sweep_note(
         "the ways of four families below 100 are those a slow enumerator finds",
         sum(99 + start - 1 for start in starts),
+        len(wrong),
+    )
+    assert wrong == []
+
+
+def _products_of(left: int) -> list[str]:
+    wrong: list[str] = []
+    for right in range(2, 100):
+        problem = f"{left} x {right}"
+        every = {"; ".join(step.text for step in way.steps) for way in ways(parse(problem))}
+        cut = {one for one in told(problem, Family.BREAK_UP) if " / " not in one}
+        off = {one for one in told(problem, Family.NEAR_FACT) if _one_group(one, left, right)}
+        steps = {
+            one
+            for one in told(problem, Family.FACTOR_STEPS)
+            if one.count(";") == 1 and " + " not in one
+        }
+        for slow, found in (
+            (break_ups(left, right), cut),
+            (one_group_off(left, right), off),
+            (two_factors(left, right), steps),
+        ):
+            wrong += [f"{problem}: {one}" for one in found - slow]
+            wrong += [f"{problem} lacks {one}" for one in slow - every]
+    return wrong
+
+
+def _one_group(said: str, left: int, right: int) -> bool:
+    """Tell whether a near fact starts from a product with one group more or fewer."""
+    one, _, other = said.partition(" = ")[0].partition(" x ")
+    return abs(int(one) - left) + abs(int(other) - right) == 1
+
+
+def test_a_slow_enumerator_finds_the_same_break_ups_near_facts_and_factor_steps(sweep_note):
+    starts = range(2, 100, 98 // count(test=14, sweep=98))
+    with ProcessPoolExecutor(max_workers=2) as pool:
+        wrong = [one for found in pool.map(_products_of, starts) for one in found]
+    sweep_note(
+        "the ways of three families to multiply below 100 are those a slow enumerator finds",
+        98 * len(starts),
         len(wrong),
     )
     assert wrong == []

@@ -13,7 +13,7 @@ from hypothesis import strategies as some
 
 from waysaid.number import parse
 from waysaid.ways import Family, Way, effort_of, tenths_of, ways
-from waysaid.ways.costs import COSTS, OUR_CHOICE, SUM_FACTS, TAKE_FACTS, TENTHS, Charge
+from waysaid.ways.costs import COSTS, OUR_CHOICE, SUM_FACTS, TAKE_FACTS, TENTHS, TIMES_FACTS, Charge
 from waysaid.ways.effort import Reason
 
 READ, MEMORY = "read", "from memory"
@@ -113,6 +113,40 @@ ORDERINGS = (
      Least("46 + 31", (F.JUMP,)), Least("46 + 31", (F.BRIDGE,))),
     ("changing both numbers is harder than changing one", OUR_CHOICE, MEMORY,
      Least("58 + 39", (F.ADJUST,), "second-to"), Least("58 + 39", (F.ADJUST,), "both")),
+    ("ties are easier than their neighbours", "debrauwer2006", READ,
+     Least("7 x 7", (F.KNOWN_FACT,)), Least("7 x 8", (F.KNOWN_FACT,))),
+    ("fives are easier than their size suggests", "debrauwer2006", READ,
+     Least("5 x 8", (F.KNOWN_FACT,)), Least("4 x 9", (F.KNOWN_FACT,))),
+    ("small products are easier than large ones", "debrauwer2006", READ,
+     Least("3 x 4", (F.KNOWN_FACT,)), Least("7 x 8", (F.KNOWN_FACT,))),
+    ("63 % wrong after 50 %", "caddington2013", READ,
+     Least("4 x 8", (F.KNOWN_FACT,)), Least("6 x 8", (F.KNOWN_FACT,))),
+    ("under 5 % wrong before 50 %", "caddington2013", READ,
+     Least("1 x 12"), Least("4 x 8", (F.KNOWN_FACT,))),
+    ("recall is quicker than a fact derived", "lefevre1996m", READ,
+     Least("6 x 7", (F.KNOWN_FACT,)), Least("6 x 7", (F.NEAR_FACT, F.BREAK_UP, F.COUNTING))),
+    ("a fact derived is quicker than a series counted", "steel-funnell2001", READ,
+     Least("7 x 6", (F.NEAR_FACT,)), Least("7 x 6", (F.COUNTING,))),
+    ("the fact before the quotient (3.OA.7 asks for products from memory)", "ccss", READ,
+     Least("7 x 8", (F.KNOWN_FACT,)), Least("56 / 8", (F.KNOWN_FACT,))),
+    ("a digit times tens (3.NBT.3) before two digits times one (4.NBT.5)", "ccss", READ,
+     Least("5 x 60"), Least("17 x 6")),
+    ("two digits times one (Year 3) before two times two", "eng-nc2014", READ,
+     Least("17 x 6"), Least("17 x 26")),
+    ("600 / 3 comes from 2 x 3 (Year 4)", "eng-nc2014", READ,
+     Least("600 / 3", (F.KNOWN_FACT, F.RENAME)), Least("600 / 3", (F.ADJUST,))),
+    ("one group fewer pays off just below a ten", OUR_CHOICE, MEMORY,
+     Least("19 x 7", (F.NEAR_FACT,)), Least("19 x 7", (F.BREAK_UP,))),
+    ("two parts pay off just above a ten", OUR_CHOICE, MEMORY,
+     Least("13 x 7", (F.BREAK_UP,)), Least("13 x 7", (F.COUNTING, F.COLUMN))),
+    ("doubling and halving beats four products", OUR_CHOICE, MEMORY,
+     Least("16 x 25", (F.DOUBLE_HALVE,)), Least("16 x 25", (F.BREAK_UP,), "both")),
+    ("two products beat four", OUR_CHOICE, MEMORY,
+     Least("24 x 36", (F.BREAK_UP,)), Least("24 x 36", (F.BREAK_UP,), "both")),
+    ("few large lots beat many small ones", OUR_CHOICE, MEMORY,
+     Least("186 / 6", (F.CHUNK_OUT,), "by-place"), Least("186 / 6", (F.CHUNK_OUT,), "tens-one")),
+    ("a pair that makes ten is multiplied first", "nns1999", MEMORY,
+     Least("2 x 7 x 5", (F.PARTNERS,), "pair-1-3"), Least("2 x 7 x 5", (F.PARTNERS,), "pair-2-3")),
     ("a pair that makes ten is put together first", "eng-nc2014", READ,
      Least("7 + 26 + 3", (F.PARTNERS,)), Least("7 + 26 + 3", (F.JUMP, F.SPLIT))),
 )  # fmt: skip
@@ -144,6 +178,39 @@ def test_ties_cost_less_than_every_neighbour() -> None:
 
 def test_sums_cost_the_same_turned_round() -> None:
     assert all(SUM_FACTS[a][b] == SUM_FACTS[b][a] for a in range(10) for b in range(10))
+
+
+def test_the_tables_are_missed_in_the_order_of_a_school() -> None:
+    """Caddington 2013, read in press reports: wrong in 8 % of the ones, 12 % of the twos and tens,
+    34 % of the twelves."""
+    tables = {table: sum(TIMES_FACTS[table][1:]) for table in (1, 2, 10, 12)}
+    assert tables[1] < tables[2] < tables[12]
+    assert tables[1] < tables[10] < tables[12]
+
+
+def test_tables_of_a_later_year_cost_more() -> None:
+    """eng-nc2014, read: twos, fives and tens in Year 2; threes, fours, eights in Year 3."""
+    early = [sum(TIMES_FACTS[table]) for table in (2, 5, 10)]
+    later = [sum(TIMES_FACTS[table]) for table in (3, 4, 8)]
+    assert max(early) < min(later)
+
+
+def test_products_cost_the_same_turned_round_and_ties_less_than_neighbours() -> None:
+    assert all(TIMES_FACTS[a][b] == TIMES_FACTS[b][a] for a in range(13) for b in range(13))
+    for tie in (3, 6, 7, 8):
+        assert TIMES_FACTS[tie][tie] < TIMES_FACTS[tie][tie + 1]
+
+
+def test_a_larger_factor_never_costs_less_where_no_rule_helps() -> None:
+    """debrauwer2006, read in the abstract: the size effect."""
+    for table in (3, 4, 6, 7, 8, 9):
+        plain = [TIMES_FACTS[table][by] for by in (3, 4, 6, 7, 8, 9) if by != table]
+        assert plain == sorted(plain)
+
+
+@pytest.mark.parametrize(("less", "more"), [("70 x 8", "78 x 8"), ("20 x 36", "24 x 36")])
+def test_one_more_digit_to_work_on_costs_more(less: str, more: str) -> None:
+    assert Least(less).tenths() < Least(more).tenths()
 
 
 def test_a_difference_never_costs_less_than_its_sum() -> None:
@@ -201,8 +268,10 @@ def test_a_negative_piece_is_named_among_the_parts() -> None:
 @given(some.integers(0, 500), some.integers(0, 500), some.sampled_from("+-"))
 def test_the_quick_total_is_the_sum_of_the_parts(left: int, right: int, sign: str) -> None:
     left, right = max(left, right), min(left, right)
-    for way in ways(parse(f"{left} {sign} {right}")):
-        assert tenths_of(way) == effort_of(way).tenths >= 0
+    asked = (f"{left} {sign} {right}", f"{left} x {right}", f"{left * right} / {max(right, 1)}")
+    for problem in asked:
+        for way in ways(parse(problem)):
+            assert tenths_of(way) == effort_of(way).tenths >= 0
 
 
 @given(some.integers(1, 99), some.integers(1, 99))

@@ -5,7 +5,19 @@ from hypothesis import strategies as st
 
 from waysaid.number import text
 from waysaid.ways import Kind, Step, step
-from waysaid.ways.plan import MINUS, PLUS, counts, gathered, hops, joined, same
+from waysaid.ways.plan import (
+    MINUS,
+    OVER,
+    PLUS,
+    TIMES,
+    counts,
+    gathered,
+    hops,
+    joined,
+    same,
+    scaled,
+    summed,
+)
 
 change = st.integers(-1000, 1000)
 
@@ -39,6 +51,21 @@ def test_two_parts_join_as_a_move_and_more_at_once():
 def test_a_single_hop_needs_no_gathering():
     assert gathered(5) == ()
     assert len(gathered(5, 32)) == 1
+
+
+def test_a_few_parts_are_added_at_once_or_in_turn_and_many_only_in_turn():
+    def ways_to_add(*parts):
+        return [slug for slug, _ in summed(Kind.JOIN, *parts)]
+
+    assert ways_to_add(5) == []
+    assert ways_to_add(50, 12) == [""]
+    assert ways_to_add(50, 12, 3) == ["", "-in-turn"]
+    assert ways_to_add(5, 4, 3, 2, 1) == ["-in-turn"]
+
+
+def test_two_products_or_quotients_are_said_to_be_the_same():
+    assert text(scaled(TIMES, (16, 5), (8, 10)).equation) == "16 x 5 = 8 x 10"
+    assert text(scaled(OVER, (246, 6), (123, 3)).equation) == "246 / 6 = 123 / 3"
 
 
 def test_two_differences_are_said_to_be_the_same():

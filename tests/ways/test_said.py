@@ -1,16 +1,28 @@
 """How a child might say a way: natural, complete, in two languages."""
 
 import re
+from fractions import Fraction
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as some
 
-from waysaid.number import BLANK, Equation, Language, Operation, Problem, Sign, leaves, parse
+from waysaid.number import (
+    BLANK,
+    Equation,
+    Language,
+    Operation,
+    Problem,
+    Remainder,
+    Sign,
+    leaves,
+    parse,
+)
 from waysaid.ways import Family, Kind, Step, Way, family_name, how_said, opened, step, ways
 from waysaid.ways.phrases import PHRASES
+from waysaid.ways.plan import scaled
 
-PLUS, MINUS = Sign.PLUS, Sign.MINUS
+PLUS, MINUS, TIMES, OVER = Sign.PLUS, Sign.MINUS, Sign.TIMES, Sign.OVER
 J, M = Kind.JUMP, Kind.MOVE
 
 TOLD = (
@@ -46,6 +58,31 @@ TOLD = (
      "then 67 take away 30 is 37."),
      ("Cambié los dos números igual: 62 menos 25 es lo mismo que 67 menos 30, "
      "luego 67 menos 30 son 37.")),
+    (Family.NEAR_FACT, (step(Kind.GROUP, 20, TIMES, 7), step(Kind.MEND, 140, MINUS, 7)), 133,
+     "I used a fact close by: 20 times 7 is 140, then 140 less 7 is 133.",
+     "Usé un producto cercano: 20 por 7 son 140, luego 140 menos 7 son 133."),
+    (Family.FACTOR_STEPS, (step(Kind.SCALE, 253, TIMES, 2), step(Kind.SCALE, 506, TIMES, 2)), 1012,
+     "I did it in steps: double 253 is 506, then double 506 is 1012.",
+     "Lo hice por pasos: el doble de 253 son 506, luego el doble de 506 son 1012."),
+    (Family.FACTOR_STEPS, (step(Kind.SCALE, 90, OVER, 2), step(Kind.SCALE, 45, OVER, 3)), 15,
+     "I did it in steps: half of 90 is 45, then 45 divided by 3 is 15.",
+     "Lo hice por pasos: la mitad de 90 son 45, luego 45 entre 3 son 15."),
+    (Family.DOUBLE_HALVE,
+     (scaled(TIMES, (16, 5), (8, 10)), step(Kind.RECALL, 8, TIMES, 10)), 80,
+     ("I made one number bigger and the other smaller: 16 times 5 is the same as 8 times 10, "
+     "then 8 times 10 is 80."),
+     ("Hice un número más grande y el otro más pequeño: 16 por 5 es lo mismo que 8 por 10, "
+     "luego 8 por 10 son 80.")),
+    (Family.CHUNK_OUT,
+     (step(Kind.GROUP, 10, TIMES, 6), step(Kind.TAKE, 96, MINUS, 60), step(Kind.GROUP, 6, TIMES, 6),
+      step(Kind.GATHER, 10, PLUS, 6)), 16,
+     ("I took out groups: 10 times 6 is 60, 96 take away 60 is 36, 6 times 6 is 36, "
+     "then 10 and 6 is 16 altogether."),
+     ("Saqué grupos: 10 por 6 son 60, 96 menos 60 son 36, 6 por 6 son 36, "
+     "luego 10 y 6 son 16 en total.")),
+    (Family.THINK_TIMES, (step(Kind.RECALL, 8, TIMES, 7),), 7,
+     "I thought of times: 8 times 7 is 56, so it’s 7.",
+     "Pensé en multiplicar: 8 por 7 son 56, así que es 7."),
 )  # fmt: skip
 
 
@@ -56,6 +93,17 @@ def test_a_way_is_told_in_both_languages(
     way = Way(family, "", steps, answer)
     assert how_said(way, Language.EN) == english
     assert how_said(way, Language.ES) == spanish
+
+
+def test_what_is_left_over_is_said_in_the_end() -> None:
+    steps = (step(Kind.RECALL, 3, TIMES, 5), step(Kind.TAKE, 16, MINUS, 15))
+    way = Way(Family.THINK_TIMES, "", steps, Fraction(16, 3), Remainder(5, 1))
+    assert how_said(way, Language.EN) == (
+        "I thought of times: 3 times 5 is 15, then 16 take away 15 is 1, so it’s 5 and 1 left over."
+    )
+    assert how_said(way, Language.ES) == (
+        "Pensé en multiplicar: 3 por 5 son 15, luego 16 menos 15 es 1, así que es 5 y queda 1."
+    )
 
 
 def test_a_way_without_steps_says_its_answer() -> None:
@@ -96,18 +144,29 @@ def _problems() -> some.SearchStrategy[Problem]:
     )
     three = some.builds(lambda a, b, c: parse(f"{a} + {b} + {c}"), number, number, number)
     missing = some.builds(lambda a, b: parse(f"{a} + _ = {a + b}"), number, number)
-    return two | three | missing
+    factor = some.integers(0, 99)
+    product = some.builds(lambda a, b: parse(f"{a} x {b}"), factor, factor)
+    quotient = some.builds(lambda a, b: parse(f"{a * b} / {b}"), factor, some.integers(1, 99))
+    leftover = some.builds(lambda a, b: parse(f"{a} / {b}"), number, some.integers(1, 99))
+    return two | three | missing | product | quotient | leftover
 
 
 def _must_be_said(way: Way) -> set[int]:
-    """Every number of the steps but the size of a count, and a negative piece by its size."""
+    """Every number of the steps but the size of a count, and a negative piece by its size.
+
+    Nor the two of a double or a half, which has a word of its own.
+    """
     said: set[int] = set()
     for one in way.steps:
         numbers = (*leaves(one.equation.left), *leaves(one.equation.right))
         if one.kind is Kind.COUNT:
             numbers = (one.equation.right,) if isinstance(one.equation.right, int) else ()
+        if one.kind is Kind.SCALE and 2 in numbers:
+            numbers = tuple(number for number in numbers if number != 2)
         said |= {abs(number) for number in numbers if isinstance(number, int)}
-    return said | {int(way.answer)}
+    answer = {int(way.answer)} if isinstance(way.answer, int) else set()
+    told = {way.remainder.groups, way.remainder.left} if way.remainder else set()
+    return said | answer | told
 
 
 @given(_problems(), some.sampled_from(list(Language)))

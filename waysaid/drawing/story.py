@@ -3,7 +3,8 @@
 A way is a story for a line when each hop starts where the one before it ended. Steps that only
 say how a number was opened or what is left over (split, the other half of a give and take) are
 no hops; the sum of the hops (gather) is kept apart, and so is the gap of a shift. Several pieces
-put together at once are no hops either: where they meet on the way was never said.
+put together at once are no hops either: where they meet on the way was never said. Groups that
+are counted in the end are no distance along the line.
 """
 
 from dataclasses import dataclass, replace
@@ -13,8 +14,11 @@ from waysaid.drawing.telling import Telling
 from waysaid.number import (
     BLANK,
     Blank,
+    Equation,
     Exact,
+    Operation,
     Print,
+    Problem,
     Sign,
     apply,
     number_text,
@@ -90,6 +94,8 @@ def story_of(telling: Telling) -> Story | None:
     told = [(step, hops_of(step, away)) for step, away in zip(telling.steps, hidden, strict=True)]
     if any(step.kind is Kind.SHIFT for step, _ in told):
         return _shifted(told, hidden)
+    if in_groups(telling.problem) and any(step.kind is Kind.GATHER for step, _ in told):
+        return None
     chain: list[Hop] = []
     for place, (step, hops) in enumerate(told):
         if step.kind in (Kind.SPLIT, Kind.GATHER):
@@ -105,6 +111,13 @@ def story_of(telling: Telling) -> Story | None:
     if not chain or any(hop.still for hop in chain):
         return None
     return Story(tuple(chain), _gathered(told, chain))
+
+
+def in_groups(problem: Problem) -> bool:
+    """Tell whether a problem multiplies or divides."""
+    if isinstance(problem, Equation):
+        return in_groups(problem.left) or in_groups(problem.right)
+    return isinstance(problem, Operation) and problem.sign in (Sign.TIMES, Sign.OVER)
 
 
 def _goes_on(hops: tuple[Hop, ...], later: _Told) -> bool:

@@ -24,6 +24,7 @@ from waysaid.number.expression import (
 )
 from waysaid.number.language import Language
 from waysaid.number.parse import parse, parse_equation, parse_expression
+from waysaid.number.remainder import Remainder, divided, remainder_of
 from waysaid.number.text import Print, number_text, sign_text, text
 from waysaid.number.words import number_words, say
 
@@ -43,12 +44,14 @@ __all__ = [
     "Print",
     "Problem",
     "Reason",
+    "Remainder",
     "Rule",
     "Sign",
     "Unreadable",
     "apply",
     "blanks",
     "chain",
+    "divided",
     "exact",
     "fill",
     "is_true",
@@ -58,6 +61,7 @@ __all__ = [
     "parse",
     "parse_equation",
     "parse_expression",
+    "remainder_of",
     "say",
     "sign_text",
     "signed_terms",

@@ -23,6 +23,16 @@ class Charge(StrEnum):
     FACT_TAKE_PAIR = "fact-take-pair"
     FACT_TAKE = "fact-take"
     FACT_TAKE_OVER = "fact-take-over"
+    TIMES_ONE = "times-one"
+    TIMES_TEN = "times-ten"
+    TIMES_DOUBLE = "times-double"
+    TIMES_ELEVEN = "times-eleven"
+    TIMES_TIE = "times-tie"
+    TIMES_FIVE = "times-five"
+    TIMES_FACT = "times-fact"
+    TIMES_SIZE = "times-size"
+    TIMES_DIGIT = "times-digit"
+    SHARE_FACT = "share-fact"
     CROSS = "cross"
     DIGIT = "digit"
     HOLD = "hold"
@@ -64,6 +74,23 @@ COSTS = (
     Cost(Charge.FACT_TAKE_PAIR, 3, "eng-nc2014", "10 - n comes from the pair to 10"),
     Cost(Charge.FACT_TAKE, 2, "dowker2014", "a fact turned round; the nearer end on top"),
     Cost(Charge.FACT_TAKE_OVER, 3, "ccss", "the same from 11 to 18 (2.OA.2)"),
+    Cost(Charge.TIMES_ONE, 1, "caddington2013", "1 x n: the fewest answers were wrong"),
+    Cost(
+        Charge.TIMES_TEN, 2, "caddington2013", "10 x n, and zeros put back: next to x 1, with x 2"
+    ),
+    Cost(Charge.TIMES_DOUBLE, 2, "caddington2013", "2 x n, as 10 x n"),
+    Cost(Charge.TIMES_ELEVEN, 3, OUR_CHOICE, "11 x n to 9: the digit twice"),
+    Cost(Charge.TIMES_TIE, 1, "debrauwer2006", "n x n, and half of what its size adds"),
+    Cost(Charge.TIMES_FIVE, 1, "debrauwer2006", "5 x n, and half of what its size adds"),
+    Cost(Charge.TIMES_FACT, 2, "ccss", "any other product of the tables (3.OA.7), its size on top"),
+    Cost(Charge.TIMES_SIZE, 1, "debrauwer2006", "each six in a product, as far as 56"),
+    Cost(Charge.TIMES_DIGIT, 3, OUR_CHOICE, "each further digit of a number multiplied in one go"),
+    Cost(
+        Charge.SHARE_FACT,
+        3,
+        "ccss",
+        "a quotient from the product turned round (3.OA.7)",
+    ),
     Cost(Charge.CROSS, 4, "beishuizen1993", "a ten or a hundred passed in one step (from memory)"),
     Cost(Charge.DIGIT, 1, "nzcer", "each digit that is not 0, in a step's numbers and result"),
     Cost(Charge.HOLD, 4, OUR_CHOICE, "a number kept in mind while another step is done"),
@@ -114,8 +141,35 @@ def take_fact(whole: int, part: int) -> int:
     return min(part, rest) + TENTHS[Charge.FACT_TAKE_OVER if over else Charge.FACT_TAKE]
 
 
+LARGEST_TIMES = 56
+"""The product from which size adds no more: 11 x 12 is missed no more than 6 x 8."""
+TIMES_SIX = 6
+
+
+def times_fact(left: int, right: int) -> int:
+    """Return the tenths for recalling a product of two numbers from 0 to 12."""
+    small, large = sorted((left, right))
+    size = TENTHS[Charge.TIMES_SIZE] * min(small * large, LARGEST_TIMES)
+    if small == 0:
+        return 0
+    if small == 1:
+        return TENTHS[Charge.TIMES_ONE]
+    if 10 in (small, large):
+        return TENTHS[Charge.TIMES_TEN]
+    if small == 2:
+        return TENTHS[Charge.TIMES_DOUBLE] + large // 10
+    if large == 11 and small < 10:
+        return TENTHS[Charge.TIMES_ELEVEN]
+    if small == large:
+        return TENTHS[Charge.TIMES_TIE] + size // (2 * TIMES_SIX)
+    if 5 in (small, large):
+        return TENTHS[Charge.TIMES_FIVE] + size // (2 * TIMES_SIX)
+    return TENTHS[Charge.TIMES_FACT] + size // TIMES_SIX
+
+
 SUM_FACTS = tuple(tuple(sum_fact(left, right) for right in range(10)) for left in range(10))
 TAKE_FACTS = tuple(
     tuple(take_fact(whole, part) if part <= whole else 0 for part in range(10))
     for whole in range(19)
 )
+TIMES_FACTS = tuple(tuple(times_fact(left, right) for right in range(13)) for left in range(13))

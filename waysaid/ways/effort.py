@@ -8,11 +8,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
-from functools import lru_cache
 
 from waysaid.number import Blank, Equation, Exact, Expression, Operation, Sign, leaves
-from waysaid.ways.costs import SUM_FACTS, TAKE_FACTS, TENTHS, Charge
+from waysaid.ways.costs import TENTHS, Charge
+from waysaid.ways.factor import TABLES, bare
+from waysaid.ways.group_costs import share_costs, times_costs
 from waysaid.ways.step import Kind, Step
+from waysaid.ways.sum_costs import Cost, digits, whole_cost
 from waysaid.ways.way import Family, Way
 
 
@@ -68,8 +70,6 @@ def tenths_of(way: Way) -> int:
 
 
 _STEP = TENTHS[Charge.STEP]
-_READ_OFF = TENTHS[Charge.READ_OFF]
-_CROSS = TENTHS[Charge.CROSS]
 _HOLD = TENTHS[Charge.HOLD]
 _REWRITE = TENTHS[Charge.REWRITE]
 _CUT = TENTHS[Charge.CUT]
@@ -79,7 +79,6 @@ _MEND_TAKEN = TENTHS[Charge.MEND_TAKEN]
 _BOTH = TENTHS[Charge.BOTH]
 _TALLY = TENTHS[Charge.TALLY]
 _DIGIT = TENTHS[Charge.DIGIT]
-_NEGATIVE = TENTHS[Charge.NEGATIVE]
 _COLUMN = TENTHS[Charge.COLUMN]
 _SKIPS = {
     1: TENTHS[Charge.HOP],
@@ -98,10 +97,20 @@ _UNSAID = frozenset(
         Family.SPLIT,
         Family.SPLIT_THEN_JUMP,
         Family.ADD_UP,
+        Family.NEAR_FACT,
+        Family.BREAK_UP,
+        Family.FACTOR_STEPS,
+        Family.THINK_TIMES,
+        Family.CHUNK_OUT,
+        Family.RENAME,
     }
 )
 """Families that can swap or cut a number without a step for it, and keep the rest in mind."""
 _REWRITING = frozenset({Kind.SPLIT, Kind.MOVE, Kind.SHIFT})
+_SCALING = frozenset({Family.DOUBLE_HALVE, Family.SCALE_BOTH})
+"""Families where a number scaled is a number rewritten, not the work itself."""
+_ALIKE = frozenset({Kind.SHIFT, Kind.SCALE})
+_GROUPED = frozenset({Sign.TIMES, Sign.OVER})
 
 _Sizes = tuple[int, ...]
 
@@ -110,6 +119,7 @@ def _measure(way: Way) -> _Sizes:
     """Return the tenths for each reason, in the order of `Reason`."""
     steps = facts = crossing = size = counting = negative = rewritten = alike = 0
     counted: object = None
+    scaling = way.family in _SCALING
     for step in way.steps:
         kind = step.kind
         if kind is Kind.COUNT:
@@ -127,9 +137,9 @@ def _measure(way: Way) -> _Sizes:
         crossing += cost[2]
         size += cost[3]
         negative += cost[4]
-        if kind in _REWRITING:
+        if kind in _REWRITING or (scaling and kind is Kind.SCALE):
             rewritten += _REWRITE
-            if kind is Kind.SHIFT and isinstance(step.equation.right, Operation):
+            if kind in _ALIKE and isinstance(step.equation.right, Operation):
                 rewritten += _REWRITE
                 alike += 1
     family = way.family
@@ -159,8 +169,24 @@ def _unsaid(way: Way) -> tuple[int, int]:
             return (_at_once(steps[0]), 0) if length == 1 else (0, 0)
         case Family.NEAR_DOUBLE if length == 1:
             return 2 * _REWRITE, 1
+        case Family.BREAK_UP:
+            return (2 if way.variant.startswith("both") else 1) * _CUT, 0
+        case Family.NEAR_FACT:
+            return _REWRITE + _MEND, 1
+        case Family.FACTOR_STEPS | Family.RENAME:
+            return _CUT, 0
+        case Family.THINK_TIMES if length == 1:
+            return _tried(steps[0]), 0
+        case Family.THINK_TIMES | Family.CHUNK_OUT:
+            return _CUT, sum(step.kind is Kind.GROUP for step in steps)
         case _:
             return (_swapped(way), 1) if length > 1 else (0, 0)
+
+
+def _tried(step: Step) -> int:
+    """Return the tenths for a factor found in one go: one of the tables costs none."""
+    factors = _numbers(step.equation.left)
+    return 0 if all(type(one) is int and bare(one) <= TABLES for one in factors) else _MATCH + _CUT
 
 
 def _at_once(step: Step) -> int:
@@ -182,7 +208,7 @@ def _swapped(way: Way) -> int:
     if way.family is not Family.NEAR_DOUBLE and min(one, other) > 9 and one % 10 and other % 10:
         cost += _MATCH
     if way.family is Family.BRIDGE:
-        return cost + _whole_cost(False, other, rest)[1] // 2
+        return cost + whole_cost(False, other, rest)[1] // 2
     if way.family is Family.ADJUST:
         cost += _MEND_TAKEN if _is_minus(way.steps[0]) else _MEND
         cost += _BOTH if way.variant.startswith("both") else 0
@@ -237,11 +263,7 @@ def _numbers(expression: Expression) -> tuple[Exact | Blank, ...]:
     return tuple(leaves(expression))
 
 
-_Cost = tuple[int, int, int, int, int]
-"""Tenths for the step itself, its facts, what it crosses, its size, and a piece below zero."""
-
-
-def _equation_cost(equation: Equation) -> _Cost:
+def _equation_cost(equation: Equation) -> Cost:
     left, right = equation.left, equation.right
     if type(left) is not Operation:
         left, right = right, left
@@ -251,27 +273,46 @@ def _equation_cost(equation: Equation) -> _Cost:
         return _alike(left, right)
     one, other = left.left, left.right
     if type(one) is int and type(other) is int:
-        return _whole_cost(left.sign is Sign.MINUS, one, other)
+        if left.sign in _GROUPED:
+            return _group_cost(left.sign, one, other)
+        return whole_cost(left.sign is Sign.MINUS, one, other)
     return _longer_cost(left)
 
 
-def _alike(before: Operation, after: Operation) -> _Cost:
-    """Return the cost of two numbers changed alike in one breath: 62 - 25 = 67 - 30."""
+def _alike(before: Operation, after: Operation) -> Cost:
+    """Return the cost of two numbers changed in one breath: 62 - 25 = 67 - 30, 16 x 5 = 8 x 10."""
     facts = crossing = size = 0
+    grouped = before.sign in _GROUPED
     for old, new in zip(_numbers(before), _numbers(after), strict=False):
         if type(old) is int and type(new) is int and old != new:
-            cost = _whole_cost(new < old, old, abs(new - old))
+            cost = _scaled(old, new) if grouped else whole_cost(new < old, old, abs(new - old))
             facts += cost[1]
             crossing += cost[2]
             size += cost[3]
     return 2 * _STEP, facts, crossing, size, 0
 
 
-def _longer_cost(expression: Operation) -> _Cost:
+def _scaled(old: int, new: int) -> Cost:
+    """Return the cost of one number scaled to another."""
+    if new > old > 0:
+        return _group_cost(Sign.TIMES, old, new // old)
+    return _group_cost(Sign.OVER, old, old // max(new, 1))
+
+
+def _group_cost(sign: Sign, left: int, right: int) -> Cost:
+    """Return the cost of one product or quotient of two whole numbers."""
+    times = sign is Sign.TIMES
+    facts, crossing = (times_costs if times else share_costs)(abs(left), abs(right))
+    result = left * right if times or not right else left // right
+    size = _DIGIT * (digits(abs(left)) + digits(abs(right)) + digits(abs(result)))
+    return _STEP, facts, crossing, size, 0
+
+
+def _longer_cost(expression: Operation) -> Cost:
     """Add up the costs of an expression of several terms; it is said as one step."""
     facts = crossing = size = negative = 0
     for operation in _whole_operations(expression):
-        cost = _whole_cost(*operation)
+        cost = whole_cost(*operation)
         facts += cost[1]
         crossing += cost[2]
         size += cost[3]
@@ -286,58 +327,3 @@ def _whole_operations(expression: Operation) -> Iterator[tuple[bool, int, int]]:
     for term in terms[1:]:
         yield minus, so_far, term
         so_far = so_far - term if minus else so_far + term
-
-
-@lru_cache(maxsize=1 << 16)
-def _whole_cost(minus: bool, left: int, right: int) -> _Cost:
-    """Return the cost of one sum or difference of two whole numbers."""
-    if right < 0 or left < 0:
-        minus = minus != (right < 0)
-        left, right = max(abs(left), abs(right)), min(abs(left), abs(right))
-    result = abs(left - right) if minus else left + right
-    size = _DIGIT * (_digits(left) + _digits(right) + _digits(result))
-    if minus and right > left:
-        return _STEP, _taken(right, left)[0], 0, size, _NEGATIVE
-    facts, crossing = _taken(left, right) if minus else _joined(left, right)
-    shared = facts or crossing or minus
-    return _STEP if shared else _READ_OFF, facts, crossing, size, 0
-
-
-def _digits(number: int) -> int:
-    """Count the digits that are not 0."""
-    said = str(number)
-    return len(said) - said.count("0")
-
-
-def _joined(left: int, right: int) -> tuple[int, int]:
-    """Return tenths for the facts, place by place, and for the tens crossed, of a sum."""
-    single = left < 10 and right < 10
-    facts = crossing = carry = 0
-    while right or (carry and left):
-        left, one = divmod(left, 10)
-        right, other = divmod(right, 10)
-        facts += SUM_FACTS[one][other]
-        total = one + other + carry
-        carry = int(total > 9)
-        if carry and not single and (total > 10 or right):
-            crossing += _CROSS
-    return facts, crossing
-
-
-def _taken(left: int, right: int) -> tuple[int, int]:
-    """Return tenths for the facts, place by place, and for the tens crossed, of a difference."""
-    single = left < 19 and right < 10
-    facts = crossing = owed = 0
-    while right or owed:
-        left, one = divmod(left, 10)
-        right, other = divmod(right, 10)
-        one -= owed
-        if one < other:
-            facts += TAKE_FACTS[one + 10][other]
-            if not single and (one > 0 or right):
-                crossing += _CROSS
-            owed = 1
-        else:
-            facts += TAKE_FACTS[one][other]
-            owed = 0
-    return facts, crossing

@@ -1,6 +1,6 @@
 """A problem -> every way to work it in the head."""
 
-from waysaid.number import Equation, Problem, Sign, solve
+from waysaid.number import Equation, Exact, Problem, Remainder, Sign, remainder_of, solve
 from waysaid.ways.catalogue import CATALOGUE
 from waysaid.ways.effort import tenths_of
 from waysaid.ways.plan import Move
@@ -20,7 +20,7 @@ def ways(problem: Problem) -> tuple[Way, ...]:
     seen = shapes(problem)
     if not seen:
         return ()
-    answer = solve(problem)
+    answer, remainder = solve(problem), remainder_of(problem)
     built: dict[Move, Step] = {}
     found: dict[tuple[_Said, ...], Way] = {}
     for shape in seen:
@@ -31,8 +31,16 @@ def ways(problem: Problem) -> tuple[Way, ...]:
                 )
                 if said not in found:
                     steps = tuple([_built(move, built) for move in moves])
-                    found[said] = Way(maker.family, variant, steps, answer)
+                    left = _left_over(steps, answer, remainder)
+                    found[said] = Way(maker.family, variant, steps, answer, left)
     return tuple(sorted(found.values(), key=_effort))
+
+
+def _left_over(
+    steps: tuple[Step, ...], answer: Exact, remainder: Remainder | None
+) -> Remainder | None:
+    """Return the remainder where the steps end with it and not with the exact answer."""
+    return None if remainder is None or steps[-1].equation.right == answer else remainder
 
 
 def _built(move: Move | Step, built: dict[Move, Step]) -> Step:

@@ -4,10 +4,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from waysaid.number import Equation, Operation, Sign
+from waysaid.ways.factor import TABLES, bare
 from waysaid.ways.place import is_friendly
 from waysaid.ways.step import Kind, Step
 
 _SIGNS = (Sign.PLUS, Sign.MINUS)
+_GROUPED = (Sign.TIMES, Sign.OVER)
 _FACTS = {
     (sign, left, right): Equation(
         Operation(sign, left, right), left + right if sign is Sign.PLUS else left - right
@@ -52,7 +54,10 @@ def _facts(step: Step) -> Iterator[Equation]:
     if step.kind is Kind.COUNT or not isinstance(whole, Operation):
         return
     left, right, sign = whole.left, whole.right, whole.sign
-    if not isinstance(left, int) or not isinstance(right, int) or sign not in _SIGNS:
+    if not isinstance(left, int) or not isinstance(right, int):
+        return
+    if sign in _GROUPED:
+        yield from _group_facts(sign, abs(left), abs(right))
         return
     left, right = abs(left), abs(right)
     while right:
@@ -63,6 +68,22 @@ def _facts(step: Step) -> Iterator[Equation]:
             left -= 1
         if from_left and from_right:
             yield _FACTS[sign, from_left, from_right]
+
+
+def _group_facts(sign: Sign, left: int, right: int) -> Iterator[Equation]:
+    """Yield the facts of a product, digit times digit; of a quotient, the product it undoes."""
+    if not left or not right:
+        return
+    if sign is Sign.OVER:
+        left //= right
+    one, other = bare(left), bare(right)
+    if max(one, other) <= TABLES:
+        pairs = [(one, other)]
+    else:
+        pairs = [(int(a), int(b)) for b in reversed(str(other)) for a in reversed(str(one))]
+    for first, second in pairs:
+        if min(first, second) > 1:
+            yield Equation(Operation(Sign.TIMES, first, second), first * second)
 
 
 def _friendly_operands(step: Step) -> Iterator[int]:

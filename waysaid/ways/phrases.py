@@ -28,10 +28,13 @@ class Phrases:
     opened: str
     same: str
     owed: str
+    doubled: str
+    halved: str
     counted: Mapping[Sign, str]
     skipped: Mapping[Sign, str]
     then: str
     so: str
+    left_over: str
 
 
 _PLUS, _MINUS = Sign.PLUS, Sign.MINUS
@@ -52,6 +55,14 @@ _ENGLISH = Phrases(
         Family.PARTNERS: "partners",
         Family.COLUMN: "columns",
         Family.THINK_ADD: "think adding",
+        Family.NEAR_FACT: "near fact",
+        Family.BREAK_UP: "break up",
+        Family.DOUBLE_HALVE: "double and halve",
+        Family.FACTOR_STEPS: "steps by factors",
+        Family.THINK_TIMES: "think times",
+        Family.CHUNK_OUT: "chunk out",
+        Family.SCALE_BOTH: "scale both",
+        Family.RENAME: "rename",
     },
     openers={
         Family.KNOWN_FACT: "I just know that",
@@ -66,6 +77,14 @@ _ENGLISH = Phrases(
         Family.PARTNERS: "I looked for numbers that go together:",
         Family.COLUMN: "I did it in columns in my head:",
         Family.THINK_ADD: "I thought of adding:",
+        Family.NEAR_FACT: "I used a fact close by:",
+        Family.BREAK_UP: "I broke it up:",
+        Family.DOUBLE_HALVE: "I made one number bigger and the other smaller:",
+        Family.FACTOR_STEPS: "I did it in steps:",
+        Family.THINK_TIMES: "I thought of times:",
+        Family.CHUNK_OUT: "I took out groups:",
+        Family.SCALE_BOTH: "I made both numbers bigger or smaller the same way:",
+        Family.RENAME: "I said it another way first:",
     },
     clauses={
         (None, Kind.JUMP, _PLUS): "{left} and {right} more {be} {result}",
@@ -79,6 +98,8 @@ _ENGLISH = Phrases(
         (Family.BRIDGE, Kind.MOVE, _MINUS): "{left} without {right} leaves {result}",
         (Family.NEAR_DOUBLE, Kind.MEND, _PLUS): "{right} more than {left} {be} {result}",
         (Family.NEAR_DOUBLE, Kind.MEND, _MINUS): "{right} less than {left} {be} {result}",
+        (Family.NEAR_FACT, Kind.MEND, _PLUS): "{left} and {right} more {be} {result}",
+        (Family.NEAR_FACT, Kind.MEND, _MINUS): "{left} less {right} {be} {result}",
     },
     signs={
         Sign.PLUS: "and",
@@ -91,6 +112,8 @@ _ENGLISH = Phrases(
     opened="{left} is {sum}",
     same="{sum} is the same as {result}",
     owed="{sum} means {result} still to take off",
+    doubled="double {number} {be} {result}",
+    halved="half of {number} {be} {result}",
     counted={_PLUS: "I counted on from {left}: {all}", _MINUS: "I counted back from {left}: {all}"},
     skipped={
         _PLUS: "I counted on from {left} in {hop}s: {all}",
@@ -98,6 +121,7 @@ _ENGLISH = Phrases(
     },
     then=", then ",
     so=", so it’s {answer}",
+    left_over=", so it’s {groups} and {left} left over",
 )
 
 _SPANISH = Phrases(
@@ -116,6 +140,14 @@ _SPANISH = Phrases(
         Family.PARTNERS: "buscar parejas",
         Family.COLUMN: "en columnas",
         Family.THINK_ADD: "pensar en sumar",
+        Family.NEAR_FACT: "desde un producto cercano",
+        Family.BREAK_UP: "partir",
+        Family.DOUBLE_HALVE: "doble y mitad",
+        Family.FACTOR_STEPS: "por factores",
+        Family.THINK_TIMES: "pensar en multiplicar",
+        Family.CHUNK_OUT: "sacar grupos",
+        Family.SCALE_BOTH: "cambiar los dos por igual",
+        Family.RENAME: "decirlo de otra forma",
     },
     openers={
         Family.KNOWN_FACT: "Ya me sé que",
@@ -130,6 +162,14 @@ _SPANISH = Phrases(
         Family.PARTNERS: "Busqué números que van bien juntos:",
         Family.COLUMN: "Lo hice en columnas en la cabeza:",
         Family.THINK_ADD: "Pensé en sumar:",
+        Family.NEAR_FACT: "Usé un producto cercano:",
+        Family.BREAK_UP: "Lo partí:",
+        Family.DOUBLE_HALVE: "Hice un número más grande y el otro más pequeño:",
+        Family.FACTOR_STEPS: "Lo hice por pasos:",
+        Family.THINK_TIMES: "Pensé en multiplicar:",
+        Family.CHUNK_OUT: "Saqué grupos:",
+        Family.SCALE_BOTH: "Cambié los dos números por igual:",
+        Family.RENAME: "Primero lo dije de otra forma:",
     },
     clauses={
         (None, Kind.JUMP, _PLUS): "{left} y {right} más {be} {result}",
@@ -143,6 +183,8 @@ _SPANISH = Phrases(
         (Family.BRIDGE, Kind.MOVE, _MINUS): "{left} sin {right} se queda en {result}",
         (Family.NEAR_DOUBLE, Kind.MEND, _PLUS): "{right} más que {left} {be} {result}",
         (Family.NEAR_DOUBLE, Kind.MEND, _MINUS): "{right} menos que {left} {be} {result}",
+        (Family.NEAR_FACT, Kind.MEND, _PLUS): "{left} y {right} más {be} {result}",
+        (Family.NEAR_FACT, Kind.MEND, _MINUS): "{left} menos {right} {be} {result}",
     },
     signs={Sign.PLUS: "y", Sign.MINUS: "menos", Sign.TIMES: "por", Sign.OVER: "entre"},
     be=("es", "son"),
@@ -150,6 +192,8 @@ _SPANISH = Phrases(
     opened="{left} {be} {sum}",
     same="{sum} es lo mismo que {result}",
     owed="{sum}: todavía falta quitar {result}",
+    doubled="el doble de {number} {be} {result}",
+    halved="la mitad de {number} {be} {result}",
     counted={_PLUS: "Conté desde {left}: {all}", _MINUS: "Conté hacia atrás desde {left}: {all}"},
     skipped={
         _PLUS: "Conté de {hop} en {hop} desde {left}: {all}",
@@ -157,6 +201,7 @@ _SPANISH = Phrases(
     },
     then=", luego ",
     so=", así que es {answer}",
+    left_over=", así que es {groups} y queda {left}",
 )
 
 PHRASES: Mapping[Language, Phrases] = {Language.EN: _ENGLISH, Language.ES: _SPANISH}

@@ -4,11 +4,18 @@ A plan is a slug for the variant and its moves. A move says what is done, never 
 result is worked out when the step is built, so that no step can be false.
 """
 
+from collections.abc import Iterator
+
 from waysaid.number import Equation, Sign, chain, value_of
 from waysaid.ways.step import Kind, Step
 
 PLUS = Sign.PLUS
 MINUS = Sign.MINUS
+TIMES = Sign.TIMES
+OVER = Sign.OVER
+
+AT_ONCE = 4
+"""The most parts a child would add up in one breath; our choice."""
 
 Move = tuple[Kind, int, Sign, int]
 Moves = tuple[Move | Step, ...]
@@ -48,6 +55,15 @@ def joined(kind: Kind, *parts: int) -> Move | Step:
     return Step(kind, Equation(whole, value_of(whole)))
 
 
+def summed(kind: Kind, *parts: int) -> Iterator[tuple[str, Moves]]:
+    """Yield the ways to add parts up, each with a slug: all at once, or one after another."""
+    if len(parts) > 1:
+        if len(parts) <= AT_ONCE:
+            yield "", (joined(kind, *parts),)
+        if len(parts) > 2:
+            yield "-in-turn", hops(*parts, kind=kind)
+
+
 def gathered(*hopped: int) -> Moves:
     """Return the step that adds the hops up, or none for a single hop."""
     return (joined(Kind.GATHER, *hopped),) if len(hopped) > 1 else ()
@@ -55,5 +71,14 @@ def gathered(*hopped: int) -> Moves:
 
 def same(before: tuple[int, int], after: tuple[int, int]) -> Step:
     """Return the step that says two differences are one: 62 - 25 = 67 - 30."""
-    sides = (chain(whole, (MINUS, part)) for whole, part in (before, after))
-    return Step(Kind.SHIFT, Equation(*sides))
+    return _alike(Kind.SHIFT, MINUS, before, after)
+
+
+def scaled(sign: Sign, before: tuple[int, int], after: tuple[int, int]) -> Step:
+    """Return the step that says two products, or two quotients, are one: 16 x 5 = 8 x 10."""
+    return _alike(Kind.SCALE, sign, before, after)
+
+
+def _alike(kind: Kind, sign: Sign, before: tuple[int, int], after: tuple[int, int]) -> Step:
+    sides = (chain(one, (sign, other)) for one, other in (before, after))
+    return Step(kind, Equation(*sides))

@@ -37,7 +37,10 @@ def how_said(way: Way, language: Language) -> str:
     opener = _opener(way, phrases)
     told = phrases.then.join((", ".join(clauses[:-1]), clauses[-1])) if clauses[1:] else clauses[0]
     whole = f"{opener} {told}" if opener else told
-    if way.steps[-1].equation.right != way.answer:
+    if way.remainder is not None:
+        left = way.remainder
+        whole += phrases.left_over.format(groups=left.groups, left=left.left)
+    elif way.steps[-1].equation.right != way.answer:
         whole += phrases.so.format(answer=number_text(way.answer, Print.TRUE))
     return f"{whole[0].upper()}{whole[1:]}."
 
@@ -87,6 +90,12 @@ def _clause(family: Family, step: Step, phrases: Phrases) -> str:
         return phrases.opened.format(left=_said(left, phrases), sum=_said(result, phrases), be=be)
     if not isinstance(result, (Operation, Blank)) and result < 0:
         return phrases.owed.format(sum=_said(left, phrases), result=_said(-result, phrases))
+    if step.kind is Kind.SCALE and not isinstance(result, Operation):
+        scaled = _doubled(left, phrases)
+        if scaled:
+            number, form = scaled
+            be = phrases.be[result != 1]
+            return form.format(number=number, result=_said(result, phrases), be=be)
     template = phrases.same if isinstance(result, Operation) else phrases.plain
     if (
         template is phrases.plain
@@ -104,9 +113,21 @@ def _clause(family: Family, step: Step, phrases: Phrases) -> str:
     )
 
 
+def _doubled(left: Operation, phrases: Phrases) -> tuple[str, str] | None:
+    """Return the number that is doubled or halved, and how that is said; None for neither."""
+    if left.sign is Sign.TIMES and 2 in (left.left, left.right):
+        return _said(left.left if left.right == 2 else left.right, phrases), phrases.doubled
+    if left.sign is Sign.OVER and left.right == 2:
+        return _said(left.left, phrases), phrases.halved
+    return None
+
+
 def _said(expression: Expression, phrases: Phrases) -> str:
     """Return the expression with numerals for numbers and words for signs."""
     terms = signed_terms(expression)
+    if terms is None and isinstance(expression, Operation):
+        left, right = _said(expression.left, phrases), _said(expression.right, phrases)
+        return f"{left} {phrases.signs[expression.sign]} {right}"
     if terms is None:
         return number_print(expression, Print.TRUE)
     words = [number_print(terms[0][1], Print.TRUE)]

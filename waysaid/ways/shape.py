@@ -1,13 +1,22 @@
 """What a problem is about, in the few shapes that ways are written for.
 
 A problem can be seen as more than one shape: `7 + _ = 12` is a missing number, and also the
-difference 12 - 7.
+difference 12 - 7; `_ x 6 = 54` is also the quotient 54 / 6.
 """
 
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from waysaid.number import BLANK, Blank, Equation, Expression, Problem, Sign, signed_terms
+from waysaid.number import (
+    BLANK,
+    Blank,
+    Equation,
+    Expression,
+    Operation,
+    Problem,
+    Sign,
+    signed_terms,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,8 +63,88 @@ class Difference:
 
 
 @dataclass(frozen=True, slots=True)
+class Product:
+    """Two whole numbers multiplied, both of them from 2 up."""
+
+    left: int
+    right: int
+
+    @property
+    def product(self) -> int:
+        """Return the answer."""
+        return self.left * self.right
+
+    def turns(self) -> Iterator["Turn"]:
+        """Yield the factor a child would change, with the other: both, or one if equal."""
+        yield Turn(self.left, self.right, True)
+        if self.left != self.right:
+            yield Turn(self.right, self.left, False)
+
+
+@dataclass(frozen=True, slots=True)
+class Turn:
+    """One factor to change, the other to keep, and whether the first one is changed."""
+
+    factor: int
+    other: int
+    first: bool
+
+    @property
+    def tag(self) -> str:
+        """The slug of the factor that is changed."""
+        return "first" if self.first else "second"
+
+    def placed(self, factor: int) -> tuple[int, int]:
+        """Return a new factor and the other one in the order of the problem."""
+        return (factor, self.other) if self.first else (self.other, factor)
+
+
+@dataclass(frozen=True, slots=True)
+class Quotient:
+    """A whole number divided by another without remainder; part and answer from 2 up."""
+
+    whole: int
+    part: int
+
+    @property
+    def groups(self) -> int:
+        """Return the answer."""
+        return self.whole // self.part
+
+
+@dataclass(frozen=True, slots=True)
+class Leftover:
+    """A whole number divided by another, of which something is left over."""
+
+    whole: int
+    part: int
+
+    @property
+    def groups(self) -> int:
+        """Return how many whole groups there are."""
+        return self.whole // self.part
+
+    @property
+    def left(self) -> int:
+        """Return what is left over."""
+        return self.whole % self.part
+
+    @property
+    def nearest(self) -> int:
+        """Return what the whole groups make: 15 of 16 in threes."""
+        return self.groups * self.part
+
+
+@dataclass(frozen=True, slots=True)
+class Factors:
+    """Three or more whole numbers multiplied."""
+
+    factors: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Nothing:
-    """A sum or difference where nothing has to be worked: 7 + 0, 7 - 0, 7 - 7."""
+    """A problem where nothing has to be worked: 7 + 0, 7 - 0, 7 - 7, 7 x 1, 7 x 0, 7 / 1, 7 / 7."""
 
     left: int
     sign: Sign
@@ -71,7 +160,7 @@ class Several:
 
 @dataclass(frozen=True, slots=True)
 class Missing:
-    """A sum or difference with one of its two numbers missing: `left sign right = total`.
+    """A problem of two numbers with one of them missing: `left sign right = total`.
 
     The number that was missing is filled in; `asked` is its place, 0 or 1.
     """
@@ -82,7 +171,7 @@ class Missing:
     asked: int
 
 
-Shape = Sum | Difference | Nothing | Several | Missing
+Shape = Sum | Difference | Product | Quotient | Leftover | Factors | Nothing | Several | Missing
 
 
 def shapes(problem: Problem) -> tuple[Shape, ...]:
@@ -93,6 +182,8 @@ def shapes(problem: Problem) -> tuple[Shape, ...]:
 
 
 def _known(expression: Expression) -> tuple[Shape, ...]:
+    if isinstance(expression, Operation) and expression.sign in (Sign.TIMES, Sign.OVER):
+        return _grouped(expression)
     terms = _whole_terms(expression)
     if terms is None or sum(terms) < 0:
         return ()
@@ -111,11 +202,47 @@ def _whole_terms(expression: Expression) -> tuple[int, ...] | None:
     return tuple(terms) or None
 
 
+def _grouped(expression: Operation) -> tuple[Shape, ...]:
+    """Return the shapes of a product or a quotient of whole numbers from 0 up."""
+    left, right = expression.left, expression.right
+    if isinstance(left, int) and isinstance(right, int):
+        return _pair(left, expression.sign, right) if min(left, right) >= 0 else ()
+    factors = _whole_factors(expression)
+    return () if factors is None else (Factors(factors),)
+
+
+def _whole_factors(expression: Expression) -> tuple[int, ...] | None:
+    """Return the numbers of a longer product; None where they are not whole and from 0 up."""
+    if isinstance(expression, int):
+        return (expression,) if expression >= 0 else None
+    if not isinstance(expression, Operation) or expression.sign is not Sign.TIMES:
+        return None
+    before, last = _whole_factors(expression.left), expression.right
+    if before is None or not isinstance(last, int) or last < 0:
+        return None
+    return (*before, last)
+
+
 def _pair(left: int, sign: Sign, right: int) -> tuple[Shape, ...]:
     """Return the shape of `left sign right`, which is not below 0."""
+    if sign is Sign.TIMES:
+        plain = min(left, right) < 2
+        return (Nothing(left, sign, right) if plain else Product(left, right),)
+    if sign is Sign.OVER:
+        return _share(left, right)
     if not left or not right or (sign is Sign.MINUS and left == right):
         return (Nothing(left, sign, right),)
     return (Sum(left, right),) if sign is Sign.PLUS else (Difference(left, right),)
+
+
+def _share(whole: int, part: int) -> tuple[Shape, ...]:
+    if (whole < part and whole) or not part:
+        return ()
+    if whole % part:
+        return (Leftover(whole, part),)
+    if part == 1 or whole in (0, part):
+        return (Nothing(whole, Sign.OVER, part),)
+    return (Quotient(whole, part),)
 
 
 def _missing(equation: Equation) -> tuple[Shape, ...]:
@@ -127,11 +254,32 @@ def _missing(equation: Equation) -> tuple[Shape, ...]:
         return _known(shut_side)
     if isinstance(shut_side, Blank):
         return _known(open_side)
-    parts = signed_terms(open_side)
-    if not isinstance(shut_side, int) or parts is None or len(parts) != 2:
+    if not isinstance(shut_side, int) or not isinstance(open_side, Operation):
         return ()
-    (_, left), (sign, right) = parts
+    left, sign, right = open_side.left, open_side.sign, open_side.right
+    if sign in (Sign.TIMES, Sign.OVER):
+        return _filled_groups(left, sign, right, shut_side)
     return _filled(left, sign, right, shut_side)
+
+
+def _filled_groups(left: object, sign: Sign, right: object, total: int) -> tuple[Shape, ...]:
+    """Fill the blank of a product or a quotient in, and add what finds it: 54 / 6 or 9 x 6."""
+    if left is BLANK and isinstance(right, int):
+        given, place = right, 0
+    elif right is BLANK and isinstance(left, int):
+        given, place = left, 1
+    else:
+        return ()
+    if given < 1 or total < 0:
+        return ()
+    if sign is Sign.OVER and not place:
+        return (Missing(total * given, sign, given, 0), *_pair(total, Sign.TIMES, given))
+    whole, part = (total, given) if sign is Sign.TIMES else (given, total)
+    if not part or whole % part:
+        return ()
+    found = whole // part
+    both = (given, found) if place else (found, given)
+    return (Missing(both[0], sign, both[1], place), *_pair(whole, Sign.OVER, part))
 
 
 def _filled(left: object, sign: Sign, right: object, total: int) -> tuple[Shape, ...]:

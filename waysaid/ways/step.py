@@ -12,7 +12,7 @@ from waysaid.number import text as number_print
 
 
 class Kind(StrEnum):
-    """The moves a child makes in the head with sums and differences."""
+    """The moves a child makes in the head with whole numbers."""
 
     COUNT = "count"
     """On or back by ones or by equal skips: 8 + 1 = 9."""
@@ -33,7 +33,11 @@ class Kind(StrEnum):
     MEND = "mend"
     """The difference put right after a friendly number: 67 - 5 = 62."""
     GATHER = "gather"
-    """The hops added up: 5 + 32 = 37."""
+    """The hops, or the groups taken out, added up: 5 + 32 = 37."""
+    GROUP = "group"
+    """Some of the groups as a piece: 10 x 6 = 60, or a piece shared out: 60 / 6 = 10."""
+    SCALE = "scale"
+    """A number made so many times as large or small, or both: 506 x 2 = 1012, 16 x 5 = 8 x 10."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,13 +3,13 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
-from waysaid.number import Exact
+from waysaid.number import Exact, Remainder
 from waysaid.ways.leans import Leans, leans_of
 from waysaid.ways.step import Step
 
 
 class Family(StrEnum):
-    """The families of ways for sums and differences; the slugs are in files and never change."""
+    """The families of ways for whole numbers; the slugs are in files and never change."""
 
     COUNTING = "counting"
     KNOWN_FACT = "known-fact"
@@ -25,16 +25,29 @@ class Family(StrEnum):
     PARTNERS = "partners"
     COLUMN = "column"
     THINK_ADD = "think-add"
+    NEAR_FACT = "near-fact"
+    BREAK_UP = "break-up"
+    DOUBLE_HALVE = "double-halve"
+    FACTOR_STEPS = "factor-steps"
+    THINK_TIMES = "think-times"
+    CHUNK_OUT = "chunk-out"
+    SCALE_BOTH = "scale-both"
+    RENAME = "rename"
 
 
 @dataclass(frozen=True, slots=True)
 class Way:
-    """One worked derivation: `variant` is a slug that tells ways of one family apart."""
+    """One worked derivation: `variant` is a slug that tells ways of one family apart.
+
+    `answer` is exact. A division told as groups and what is left over has its `remainder` too:
+    that, and not the answer, is what the child says in the end.
+    """
 
     family: Family
     variant: str
     steps: tuple[Step, ...]
     answer: Exact
+    remainder: Remainder | None = None
 
     @property
     def leans(self) -> Leans:

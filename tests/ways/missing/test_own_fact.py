@@ -10,8 +10,12 @@ TOLD = (
     Told("_ - 5 = 7", "12 - 5 = 7", "ours"),
     Told("_ + 7 = 12", "5 + 7 = 12", "ours"),
     Told("12 = 7 + _", "7 + 5 = 12", "ours"),
+    Told("_ x 6 = 54", "9 x 6 = 54", "ours"),
+    Told("54 / _ = 9", "54 / 6 = 9", "ours"),
+    Told("_ / 6 = 9", "54 / 6 = 9", "ours"),
+    Told("7 x _ = 7", "7 x 1 = 7", "ours"),
 )
-NEVER = (("71 - _ = 34", "no child just knows it"),)
+NEVER = (("71 - _ = 34", "no child just knows it"), ("_ x 17 = 238", "the same"))
 
 
 @pytest.mark.parametrize("case", TOLD, ids=lambda case: f"{case.problem} by {case.source}")

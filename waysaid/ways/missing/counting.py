@@ -16,5 +16,5 @@ def plans(problem: Missing) -> Iterator[Plan]:
     if problem.sign is Sign.PLUS:
         found, given = (right, left) if problem.asked else (left, right)
         yield from counts_up(given, found)
-    elif problem.asked and left > right:
+    elif problem.sign is Sign.MINUS and problem.asked and left > right:
         yield from counts_down_to(left - right, right)

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from waysaid.number import Sign
 from waysaid.ways.add.known_fact import is_known
+from waysaid.ways.factor import knows
 from waysaid.ways.plan import Plan
 from waysaid.ways.shape import Missing
 from waysaid.ways.step import Kind
@@ -12,5 +13,17 @@ from waysaid.ways.step import Kind
 def plans(problem: Missing) -> Iterator[Plan]:
     """Yield the equation with its blank filled, where the fact is one to know."""
     left, sign, right = problem.left, problem.sign, problem.right
-    if is_known(left, right) if sign is Sign.PLUS else is_known(right, left - right):
+    if _knows(left, sign, right):
         yield "own-form", ((Kind.RECALL, left, sign, right),)
+
+
+def _knows(left: int, sign: Sign, right: int) -> bool:
+    match sign:
+        case Sign.PLUS:
+            return is_known(left, right)
+        case Sign.MINUS:
+            return is_known(right, left - right)
+        case Sign.TIMES:
+            return min(left, right) < 2 or knows(left, right)
+        case Sign.OVER:
+            return right in (1, left) or not left or knows(right, left // right)

@@ -1,0 +1,1 @@
+"""Ways to multiply three or more numbers, a module a way."""

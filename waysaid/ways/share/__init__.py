@@ -1,0 +1,1 @@
+"""Ways to divide one number by another, a module a way."""

@@ -1,0 +1,1 @@
+"""Ways to multiply two numbers, a module a way."""
