@@ -4,11 +4,35 @@ from fractions import Fraction
 
 from hypothesis import strategies as st
 
-from waysaid.number import BLANK, Equation, Operation, Sign, exact
+from waysaid.number import (
+    BLANK,
+    About,
+    Claim,
+    Compare,
+    Equation,
+    Image,
+    ImageKind,
+    Operation,
+    Sign,
+    Written,
+    decimal,
+    exact,
+    mixed,
+    parts,
+    percent,
+)
 
 wholes = st.integers(-999, 9999)
 fractions = st.fractions(min_value=-50, max_value=50, max_denominator=24).map(exact)
-numbers = st.one_of(wholes, fractions)
+written = st.one_of(
+    st.builds(lambda n, size: decimal(Fraction(n, 10**size), size), wholes, st.integers(0, 3)),
+    st.builds(parts, st.integers(0, 40), st.integers(1, 12)),
+    st.builds(mixed, st.integers(1, 9), st.integers(1, 12), st.integers(1, 12)),
+    st.builds(
+        lambda n, size: percent(Fraction(n, 10**size)), st.integers(0, 999), st.integers(0, 4)
+    ),
+)
+numbers = st.one_of(wholes, fractions, written)
 
 
 def _joined(children):
@@ -22,6 +46,25 @@ def expressions(leaf=numbers, most=6):
 equations = st.builds(Equation, expressions(), expressions())
 blank_equations = st.builds(
     Equation, expressions(st.one_of(st.just(BLANK), numbers)), expressions(numbers, 3)
+)
+
+claims = st.builds(Claim, equations)
+compares = st.builds(Compare, expressions(), expressions())
+estimates = st.builds(About, expressions())
+images = st.one_of(
+    st.builds(
+        lambda size, filled: Image(ImageKind.FRAME, (size, filled)),
+        st.sampled_from((10, 20)),
+        st.integers(1, 10),
+    ),
+    st.builds(
+        lambda faces: Image(ImageKind.DICE, tuple(faces)),
+        st.lists(st.integers(1, 6), min_size=1, max_size=4),
+    ),
+    st.builds(lambda n, m: Image(ImageKind.ARRAY, (n, m)), st.integers(1, 12), st.integers(1, 12)),
+    st.sets(st.tuples(st.integers(0, 100), st.integers(0, 60)), min_size=1, max_size=30).map(
+        lambda places: Image(ImageKind.DOTS, tuple(n for place in places for n in place))
+    ),
 )
 
 
@@ -42,11 +85,12 @@ def plain(expression, value=None):
     if expression is BLANK:
         return value
     if not isinstance(expression, Operation):
-        return Fraction(expression)
+        return Fraction(expression.value if isinstance(expression, Written) else expression)
     left, right = plain(expression.left, value), plain(expression.right, value)
     return {
         Sign.PLUS: lambda: left + right,
         Sign.MINUS: lambda: left - right,
         Sign.TIMES: lambda: left * right,
         Sign.OVER: lambda: left / right,
+        Sign.OF: lambda: left * right,
     }[expression.sign]()

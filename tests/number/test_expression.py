@@ -47,7 +47,7 @@ def test_a_value_is_what_sympy_finds(expression):
         with pytest.raises(ZeroDivisionError):
             plain(expression)
     else:
-        found = sympy.sympify(text(expression).replace("x", "*"), rational=True)
+        found = sympy.sympify(text(expression).replace("x", "*").replace("of", "*"), rational=True)
         assert (found.p, found.q) == (value.numerator, value.denominator)
 
 

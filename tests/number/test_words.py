@@ -67,7 +67,7 @@ SAID = [
         "one and one quarter plus two thirds",
         "uno y un cuarto más dos tercios",
     ),
-    ("5/2 - 3/2", "two and one half minus one and one half", "dos y un medio menos uno y un medio"),
+    ("5/2 - 3/2", "five halves minus three halves", "cinco medios menos tres medios"),
     ("21/100 + 0", "twenty-one hundredths plus zero", "veintiún centésimos más cero"),
     (
         "31/37 + 0",

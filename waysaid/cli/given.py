@@ -11,6 +11,7 @@ from waysaid.number import (
     Operation,
     Problem,
     Unreadable,
+    exact,
     parse,
     parse_expression,
 )
@@ -55,7 +56,7 @@ def number_in(given: Given, name: str) -> Exact:
         raise BadInputError(error.sentence(language_in(given))) from None
     if isinstance(read, (Operation, Blank)):
         raise BadInputError(f"Cannot read ‘{said}’: a number such as 26 would fit here.")
-    return read
+    return exact(read)
 
 
 def kind_of(kinds: type[_Kind], value: object, name: str) -> _Kind:

@@ -19,6 +19,7 @@ from waysaid.number import (
     Operation,
     Print,
     Sign,
+    exact,
     leaves,
     number_text,
     sign_text,
@@ -99,7 +100,8 @@ def _opened(step: Step, unsaid: frozenset[str]) -> tuple[Exact | Blank, _Parts]:
     if step.kind is Kind.SPLIT and not isinstance(left, Operation):
         shown = "result" not in unsaid
         pieces = [leaf for leaf in leaves(right) if not isinstance(leaf, Blank)]
-        return left, tuple(Mark(piece, shown) for piece in pieces) if len(pieces) > 1 else ()
+        opened = left if isinstance(left, Blank) else exact(left)
+        return opened, tuple(Mark(piece, shown) for piece in pieces) if len(pieces) > 1 else ()
     hops = hops_of(step, unsaid)
     if step.kind in (Kind.SPLIT, Kind.MOVE) and len(hops) == 1 and hops[0].sign is Sign.MINUS:
         return hops[0].start.value, (hops[0].amount, hops[0].end)

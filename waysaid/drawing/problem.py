@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from waysaid.drawing.story import Hop, Mark, hops_of
 from waysaid.drawing.telling import Telling
-from waysaid.number import Blank, Equation, Exact, Sign, leaves, signed_terms
+from waysaid.number import About, Blank, Equation, Exact, Sign, leaves, sides, signed_terms
 from waysaid.ways import Kind
 
 Terms = tuple[tuple[Sign, Exact | Blank], ...]
@@ -20,17 +20,16 @@ class Whole:
 
 def terms_of(telling: Telling) -> Terms | None:
     """Return the signed numbers of a sum or difference; None for an equation or a product."""
-    if isinstance(telling.problem, Equation):
+    told = sides(telling.problem)
+    if len(told) != 1 or isinstance(telling.problem, About):
         return None
-    terms = signed_terms(telling.problem)
+    terms = signed_terms(told[0])
     return terms if terms is not None and len(terms) > 1 else None
 
 
 def numbers_of(telling: Telling) -> tuple[Exact | Blank, ...]:
     """Return the numbers of the problem and its blank, from left to right."""
-    if isinstance(telling.problem, Equation):
-        return (*leaves(telling.problem.left), *leaves(telling.problem.right))
-    return tuple(leaves(telling.problem))
+    return tuple(leaf for side in sides(telling.problem) for leaf in leaves(side))
 
 
 def answer_of(telling: Telling) -> Exact | None:

@@ -19,6 +19,7 @@ from waysaid.number import (
     Problem,
     leaves,
     number_text,
+    sides,
     text,
 )
 
@@ -163,9 +164,7 @@ def _pieces(row: StringRow) -> list[tuple[int | str | None, str]]:
 
 
 def _leaves(problem: Problem) -> tuple[Exact | Blank, ...]:
-    if isinstance(problem, Equation):
-        return (*leaves(problem.left), *leaves(problem.right))
-    return tuple(leaves(problem))
+    return tuple(leaf for side in sides(problem) for leaf in leaves(side))
 
 
 def _row_text(row: StringRow) -> str:

@@ -5,12 +5,12 @@ from functools import lru_cache
 
 from waysaid.number import (
     Blank,
-    Equation,
     Exact,
     Expression,
     NoValue,
     Problem,
     leaves,
+    sides,
     solve,
 )
 from waysaid.ways import Way, ways
@@ -35,8 +35,7 @@ class Facts:
 @lru_cache(maxsize=32)
 def facts_of(problem: Problem) -> Facts:
     """Return what is known of the problem."""
-    sides = (problem.left, problem.right) if isinstance(problem, Equation) else (problem,)
-    found = [leaf for side in sides for leaf in leaves(side)]
+    found = [leaf for side in sides(problem) for leaf in leaves(side)]
     numbers = tuple(leaf for leaf in found if not isinstance(leaf, Blank))
     try:
         answer = solve(problem)

@@ -19,6 +19,7 @@ from waysaid.number import (
     Operation,
     Sign,
     chain,
+    exact,
     signed_terms,
 )
 from waysaid.ways import Family, Kind, Step, Way
@@ -137,7 +138,7 @@ class _Names:
             found.append(name)
             right = equation.right
             if isinstance(equation.left, Operation) and not isinstance(right, (Operation, Blank)):
-                results[right] = name
+                results[exact(right)] = name
         return tuple(found)
 
     def _step(self, equation: Equation, results: dict[Exact, int]) -> int:

@@ -40,6 +40,7 @@ class Reason(Enum):
     TOO_DEEP = "too-deep"
     BLANKS = "blanks"
     NO_ANSWER = "no-answer"
+    IMAGE = "image"
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,18 +100,18 @@ RULES = {
             "3⁄4",
             "37 + ٢٥",
             "\x00",
-            "2 % 5",
+            "2 # 5",
         ),
     ),
     Reason.COMMA: Rule(
-        "a comma fits only before three digits, as in 1,000",
-        "una coma solo cabe antes de tres cifras, como en 1,000",
-        ("1,5", "1,0000", "1234,567", "3, 4", ",5", "1,000,00"),
+        "a comma fits only before three digits, as in 1,000, or as a decimal point, as in 1,5",
+        "una coma solo cabe antes de tres cifras, como en 1,000, o como coma decimal, como en 1,5",
+        ("1,0000", "1234,567", "3, 4", ",5", "1,000,00"),
     ),
     Reason.POINT: Rule(
-        "1250 without a point, or a fraction such as 1 1/4, would fit here",
-        "aquí cabe 1250 sin punto, o una fracción como 1 1/4",
-        ("1.250 + 300", "2.125", "1.000.000"),
+        "a number with one point, such as 1.25, or 1000000 without, would fit here",
+        "aquí cabe un número con un solo punto, como 1.25, o 1000000 sin punto",
+        ("1.250.000 + 300", "2.1.25", "1.000.000"),
     ),
     Reason.BOTTOM_ZERO: Rule(
         "a fraction with a bottom number that is not 0 would fit here",
@@ -133,14 +134,19 @@ RULES = {
         ("(" * 11 + "1" + ")" * 11, "-" * 12 + "1", "(" * 200, "(-" * 6 + "1" + ")" * 6),
     ),
     Reason.BLANKS: Rule(
-        "one blank in an equation (7 + _ = 12) would fit here, and none elsewhere",
-        "aquí cabe un hueco en una ecuación (7 + _ = 12), y ninguno en otro lugar",
-        ("7 + 5 = 12", "7 + _", "_ + _ = 12", "7 + _ = ?", "_", "7 + _ ="),
+        "one blank in an equation (7 + _ = 12), or ? after a whole one (7 + 5 = 12 ?), would fit",
+        "aquí cabe un hueco en una ecuación (7 + _ = 12), o ? tras una completa (7 + 5 = 12 ?)",
+        ("7 + 5 = 12", "7 + _", "_ + _ = 12", "7 + _ = ?", "_", "7 + _ =", "3 ? _", "about _"),
     ),
     Reason.NO_ANSWER: Rule(
         "a problem that has one answer would fit here",
         "aquí cabe un problema que tenga una respuesta",
         ("7 / (2 - 2)", "0 x _ = 0", "_ / 0 = 0", "0 / _ = 5", "0 x _ = 3", "(_ - 2) / 0 = 1"),
+    ),
+    Reason.IMAGE: Rule(
+        "a picture such as image frame 10: 7, image dice: 3 2 or image array: 3 x 4 would fit here",
+        "aquí cabe una imagen como image frame 10: 7, image dice: 3 2 o image array: 3 x 4",
+        ("image", "image 7", "image frame 10: 11", "image dice: 7", "image dots: 1,1 1,1"),
     ),
 }
 

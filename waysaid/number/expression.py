@@ -1,8 +1,8 @@
 """Exact numbers, and what children and teachers write with them: expressions and equations.
 
-A leaf is a plain whole number or a `Fraction`, so that no float can enter; a `Fraction` that is
-whole never appears (see `exact`). A longer sum is nested to the left: `a + b + c` is
-`(a + b) + c`.
+A leaf is a plain whole number, a `Fraction` or a `Written` number, so that no float can enter; a
+`Fraction` that is whole never appears (see `exact`). A longer sum is nested to the left:
+`a + b + c` is `(a + b) + c`.
 """
 
 from collections.abc import Iterator
@@ -10,16 +10,17 @@ from dataclasses import dataclass
 from enum import Enum, StrEnum
 from fractions import Fraction
 
-Exact = int | Fraction
+from waysaid.number.written import Exact, Written, exact
 
 
 class Sign(StrEnum):
-    """The four operations, each with the sign that files and JSON use."""
+    """The four operations, and a part `of` a number, each with the sign of files and JSON."""
 
     PLUS = "+"
     MINUS = "-"
     TIMES = "x"
     OVER = "/"
+    OF = "of"
 
 
 class Blank(Enum):
@@ -40,7 +41,7 @@ class Operation:
     right: "Expression"
 
 
-Expression = int | Fraction | Blank | Operation
+Expression = int | Fraction | Written | Blank | Operation
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,18 +52,12 @@ class Equation:
     right: Expression
 
 
-Problem = Expression | Equation
+Arithmetic = Expression | Equation
+"""What has one number for an answer."""
 
 
 class NoValue(ValueError):  # noqa: N818  the name says what went wrong
     """Raised where an expression has no value: a blank in it, or a division by zero."""
-
-
-def exact(value: Exact) -> Exact:
-    """Return the value as an `int` where it is whole, else as a `Fraction`."""
-    if type(value) is int:
-        return value
-    return value.numerator if value.denominator == 1 else value
 
 
 def apply(sign: Sign, left: Exact, right: Exact) -> Exact:
@@ -72,7 +67,7 @@ def apply(sign: Sign, left: Exact, right: Exact) -> Exact:
             return exact(left + right)
         case Sign.MINUS:
             return exact(left - right)
-        case Sign.TIMES:
+        case Sign.TIMES | Sign.OF:
             return exact(left * right)
         case Sign.OVER:
             if right == 0:
@@ -99,15 +94,21 @@ def is_true(equation: Equation) -> bool | None:
 
 
 def leaves(expression: Expression) -> Iterator[Exact | Blank]:
-    """Yield every number and blank of an expression, from left to right."""
+    """Yield the value of every number, and every blank, of an expression, from left to right."""
+    for leaf in written(expression):
+        yield leaf if isinstance(leaf, Blank) else exact(leaf)
+
+
+def written(expression: Expression) -> Iterator[Exact | Written | Blank]:
+    """Yield every number and blank of an expression as it is written, from left to right."""
     if isinstance(expression, Operation):
-        yield from leaves(expression.left)
-        yield from leaves(expression.right)
+        yield from written(expression.left)
+        yield from written(expression.right)
     else:
         yield expression
 
 
-def blanks(problem: Problem) -> int:
+def blanks(problem: Arithmetic) -> int:
     """Count the blanks of an expression or an equation."""
     if isinstance(problem, Equation):
         return blanks(problem.left) + blanks(problem.right)
@@ -121,11 +122,17 @@ def signed_terms(expression: Expression) -> tuple[tuple[Sign, Exact | Blank], ..
     is in it, or a bracket on the right of a sign.
     """
     if not isinstance(expression, Operation):
-        return ((Sign.PLUS, expression),)
+        return ((Sign.PLUS, _value(expression)),)
     if expression.sign not in (Sign.PLUS, Sign.MINUS) or isinstance(expression.right, Operation):
         return None
     before = signed_terms(expression.left)
-    return None if before is None else (*before, (expression.sign, expression.right))
+    if before is None:
+        return None
+    return (*before, (expression.sign, _value(expression.right)))
+
+
+def _value(leaf: Exact | Written | Blank) -> Exact | Blank:
+    return leaf if isinstance(leaf, Blank) else exact(leaf)
 
 
 def chain(first: Expression, *rest: tuple[Sign, Expression]) -> Expression:
@@ -136,7 +143,7 @@ def chain(first: Expression, *rest: tuple[Sign, Expression]) -> Expression:
     return whole
 
 
-def solve(problem: Problem) -> Exact:
+def unknown(problem: Arithmetic) -> Exact:
     """Return the answer: the value of an expression, or the number that fills the one blank.
 
     Raises `NoValue` where there is none (no value, no blank, more than one, or a blank that any
@@ -172,6 +179,7 @@ _OPPOSITE = {
     Sign.MINUS: Sign.PLUS,
     Sign.TIMES: Sign.OVER,
     Sign.OVER: Sign.TIMES,
+    Sign.OF: Sign.OVER,
 }
 
 
@@ -183,6 +191,6 @@ def _undo(expression: Expression, total: Exact) -> Exact:
     if blanks(expression.left):
         return _undo(expression.left, apply(_OPPOSITE[sign], total, value_of(expression.right)))
     left = value_of(expression.left)
-    if sign in (Sign.PLUS, Sign.TIMES):
+    if sign in (Sign.PLUS, Sign.TIMES, Sign.OF):
         return _undo(expression.right, apply(_OPPOSITE[sign], total, left))
     return _undo(expression.right, apply(sign, left, total))

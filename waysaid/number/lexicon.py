@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from waysaid.number.expression import Sign
+from waysaid.number.image import ImageKind
 from waysaid.number.language import Language
 
 
@@ -25,6 +26,12 @@ class Lexicon:
     over: str
     opening: str
     closing: str
+    point: str
+    percent: str
+    claim: str
+    compare: str
+    about: str
+    pictures: Mapping[ImageKind, str]
     hundreds: tuple[str, ...] = ()
     plurals: Mapping[str, str] = field(default_factory=dict)
 
@@ -57,6 +64,7 @@ _ENGLISH = Lexicon(
         Sign.MINUS: "minus",
         Sign.TIMES: "times",
         Sign.OVER: "divided by",
+        Sign.OF: "of",
     },
     equals="equals",
     blank="blank",
@@ -65,6 +73,17 @@ _ENGLISH = Lexicon(
     over="over",
     opening="open bracket",
     closing="close bracket",
+    point="point",
+    percent="percent",
+    claim="is it true that {}?",
+    compare="which is larger, {} or {}?",
+    about="about how much is {}?",
+    pictures={
+        ImageKind.FRAME: "a ten frame with some dots",
+        ImageKind.DICE: "dots in dice patterns",
+        ImageKind.ARRAY: "dots in rows",
+        ImageKind.DOTS: "some dots",
+    },
     plurals={"half": "halves"},
 )
 
@@ -92,6 +111,7 @@ _SPANISH = Lexicon(
         Sign.MINUS: "menos",
         Sign.TIMES: "por",
         Sign.OVER: "dividido entre",
+        Sign.OF: "de",
     },
     equals="es igual a",
     blank="espacio en blanco",
@@ -100,6 +120,17 @@ _SPANISH = Lexicon(
     over="sobre",
     opening="abre paréntesis",
     closing="cierra paréntesis",
+    point="coma",
+    percent="por ciento",
+    claim="¿es verdad que {}?",
+    compare="¿cuál es mayor, {} o {}?",
+    about="¿cuánto es más o menos {}?",
+    pictures={
+        ImageKind.FRAME: "un marco de diez con algunos puntos",
+        ImageKind.DICE: "puntos como en los dados",
+        ImageKind.ARRAY: "puntos en filas",
+        ImageKind.DOTS: "algunos puntos",
+    },
 )
 
 LEXICONS: Mapping[Language, Lexicon] = {Language.EN: _ENGLISH, Language.ES: _SPANISH}

@@ -1,8 +1,11 @@
 """Read what a teacher would type: `37+25`, `37 plus 25`, `62 – 25`, `7 + _ = 12`, `37 + 25 = ?`.
 
+A question mark between two numbers compares them (`0.65 ? 0.7`), after an equation it asks whether
+that is true (`29 + 14 = 30 + 13 ?`); elsewhere it is a blank. `about` asks for an estimate.
+
 Thousands may be marked by a comma or a thin or no-break space before three digits (`1,000`); an
-ordinary space would hide a sign left out (`37 250`). `1.250` is refused: it is a thousand and more
-to some readers and a decimal to others. All of it is our choice.
+ordinary space would hide a sign left out (`37 250`). A point is a decimal point; so is a comma
+before one or two digits (`1,5`). All of it is our choice.
 """
 
 import re
@@ -16,21 +19,26 @@ from waysaid.number.expression import (
     Expression,
     NoValue,
     Operation,
-    Problem,
     Sign,
     blanks,
-    exact,
-    solve,
 )
+from waysaid.number.image import Image, image_start, parse_image
+from waysaid.number.problem import About, Claim, Compare, Problem, answer_of
+from waysaid.number.written import Form, Number, Written, decimal, exact, mixed, negative, parts
 
 _SIGNS = {
     **dict.fromkeys(("+", "plus", "and", "más", "mas", "y"), Sign.PLUS),
     **dict.fromkeys(("-", "−", "–", "—", "minus", "take away", "menos"), Sign.MINUS),
     **dict.fromkeys(("x", "×", "*", "·", "times", "por"), Sign.TIMES),
     **dict.fromkeys(("/", "÷", ":", "divided by", "entre", "dividido entre"), Sign.OVER),
+    **dict.fromkeys(("of", "de"), Sign.OF),
 }
 _EQUALS = ("=", "equals", "es igual a", "igual a")
 _BLANKS = ("blank", "espacio en blanco")
+_PERCENTS = ("%", "percent", "per cent", "por ciento")
+_ABOUT = ("about", "roughly", "cerca de", "aproximadamente")
+_ASKED = "?"
+_KINDS = {"equals": _EQUALS, "blank": _BLANKS, "percent": _PERCENTS, "about": _ABOUT}
 
 
 def _phrases(*said: str) -> str:
@@ -39,11 +47,12 @@ def _phrases(*said: str) -> str:
 
 _TOKEN = re.compile(
     r"\s*(?:(?P<mixed>[0-9]+ [0-9]+/[0-9]+)|(?P<fraction>[0-9]+/[0-9]+)"
-    r"|(?P<point>[1-9][0-9]{0,2}(?:\.[0-9]{3})+(?![0-9]))|(?P<decimal>[0-9]+\.[0-9]+)"
+    r"|(?P<point>[0-9]+(?:\.[0-9]+){2,})|(?P<decimal>[0-9]+(?:\.[0-9]+|,[0-9]{1,2}(?![0-9,])))"
     r"|(?P<groups>[1-9][0-9]{0,2}(?:(?:,[0-9]{3})+|(?:[\u00a0\u2009\u202f][0-9]{3})+)(?![0-9,]))"
     r"|(?P<comma>[0-9]*,[0-9,]*)|(?P<whole>[0-9]+)"
     r"|(?P<blank>_+|\?|□)|(?P<open>\()|(?P<close>\))"
-    rf"|(?P<word>{_phrases(*_SIGNS, *_EQUALS, *_BLANKS)}|[^\W\d_]+|[=+\-−–—×*·/÷:]))",
+    rf"|(?P<word>{_phrases(*_SIGNS, *_EQUALS, *_BLANKS, *_PERCENTS, *_ABOUT)}"
+    r"|[^\W\d_]+|[=+\-−–—×*·/÷:%]))",
     re.IGNORECASE,
 )
 
@@ -56,23 +65,65 @@ class _Token:
 
 
 def parse(given: str) -> Problem:
-    """Read a problem: an expression, or an equation with exactly one blank.
+    """Read a problem of any kind; an equation has exactly one blank.
 
-    An equals sign at the end, with or without a blank after it, is left out. Raises `Unreadable`,
-    with the place, for anything else.
+    An equals sign at the end, with or without a blank after it, is left out, and a lone `84/4`
+    is a division. Raises `Unreadable`, with the place, for anything else.
     """
+    if image_start(given) is not None:
+        return parse_image(given)
     tokens = _asked(_tokens(given))
-    reader = _Reader(given, tokens)
-    equation = any(token.kind == "equals" for token in tokens)
-    read: Problem = reader.equation() if equation else reader.expression()
+    read = _problem(given, tokens)
     whole = (0, len(given))
-    if blanks(read) != equation:
+    if _blanks(read) != isinstance(read, Equation):
         raise Unreadable(given, whole, Reason.BLANKS)
     try:
-        solve(read)
+        answer_of(read)
     except NoValue:
         raise Unreadable(given, whole, Reason.NO_ANSWER) from None
     return read
+
+
+def _problem(given: str, tokens: list[_Token]) -> Problem:
+    if tokens[0].kind == "about":
+        return About(_Reader(given, tokens[1:]).expression())
+    if any(token.kind == "equals" for token in tokens):
+        if _ends(tokens, -2) and tokens[-2].said == _ASKED:
+            return Claim(_Reader(given, [*tokens[:-2], tokens[-1]]).equation())
+        return _Reader(given, tokens).equation()
+    for place, token in enumerate(tokens):
+        if token.said == _ASKED and _ends(tokens, place) and tokens[place + 1].kind != "end":
+            left = [*tokens[:place], _Token("end", "", token.at)]
+            return Compare(
+                _Reader(given, left).expression(), _Reader(given, tokens[place + 1 :]).expression()
+            )
+    return _shared(_Reader(given, tokens).expression())
+
+
+def _shared(read: Expression) -> Expression:
+    """Return a lone `84/4` as the division that it can only mean; `3/4` stays a fraction."""
+    if isinstance(read, Written) and read.form is Form.PARTS and read.top >= read.size:
+        return Operation(Sign.OVER, read.top, read.size) if not read.whole else read
+    return read
+
+
+def _ends(tokens: list[_Token], place: int) -> bool:
+    """Tell whether a side of something could end before the token at that place."""
+    return tokens[place - 1].kind not in ("sign", "equals", "open", "end", "about")
+
+
+def _blanks(read: Problem) -> int:
+    match read:
+        case Claim():
+            return blanks(read.equation)
+        case Compare():
+            return blanks(read.left) + blanks(read.right)
+        case About():
+            return blanks(read.expression)
+        case Image():
+            return 0
+        case _:
+            return blanks(read)
 
 
 def parse_equation(given: str) -> Equation:
@@ -109,8 +160,9 @@ def _checked(given: str, token: _Token) -> _Token:
     if token.kind == "word":
         if said in _SIGNS:
             return _Token("sign", said, token.at)
-        if said in _EQUALS or said in _BLANKS:
-            return _Token("equals" if said in _EQUALS else "blank", said, token.at)
+        for kind, words in _KINDS.items():
+            if said in words:
+                return _Token(kind, said, token.at)
         raise Unreadable(given, token.at, Reason.STRANGE)
     if token.kind in ("comma", "point"):
         raise Unreadable(given, token.at, Reason.COMMA if token.kind == "comma" else Reason.POINT)
@@ -165,7 +217,7 @@ class _Reader:
 
     def _product(self) -> Expression:
         whole = self._number()
-        while (sign := self._sign()) in (Sign.TIMES, Sign.OVER):
+        while (sign := self._sign()) in (Sign.TIMES, Sign.OVER, Sign.OF):
             self.place += 1
             whole = Operation(sign, whole, self._number())
         return whole
@@ -189,13 +241,16 @@ class _Reader:
         self.place += 1
         if minus:
             size = self._number()
-            if isinstance(size, (int, Fraction)):
-                return -size
+            if isinstance(size, (int, Fraction, Written)):
+                return negative(size)
             raise Unreadable(self.given, token.at, Reason.NO_NUMBER)
         match token.kind:
             case "whole" | "groups":
-                return int(re.sub(r"[,\u00a0\u2009\u202f]", "", token.said))
-            case "fraction" | "decimal" | "mixed":
+                return self._hundredths(int(re.sub(r"[,\u00a0\u2009\u202f]", "", token.said)))
+            case "decimal":
+                said = token.said.replace(",", ".")
+                return self._hundredths(decimal(Fraction(said), len(said.partition(".")[2])))
+            case "fraction" | "mixed":
                 return self._part(token)
             case "blank":
                 return BLANK
@@ -205,9 +260,17 @@ class _Reader:
                 return inside
         raise Unreadable(self.given, token.at, Reason.NO_NUMBER)
 
-    def _part(self, token: _Token) -> Expression:
+    def _hundredths(self, number: Number) -> Number:
+        """Return the number, as so many hundredths where a percent sign comes after it."""
+        if self.tokens[self.place].kind != "percent":
+            return number
+        self.place += 1
+        size = number.size if isinstance(number, Written) else 0
+        return Written(exact(Fraction(exact(number)) / 100), Form.PERCENT, size)
+
+    def _part(self, token: _Token) -> Number:
         whole, _, part = token.said.rpartition(" ")
-        _, slash, bottom = part.partition("/")
-        if slash and int(bottom) == 0:
+        top, bottom = map(int, part.split("/"))
+        if bottom == 0:
             raise Unreadable(self.given, token.at, Reason.BOTTOM_ZERO)
-        return exact(int(whole or 0) + Fraction(part))
+        return mixed(int(whole), top, bottom) if int(whole or 0) else parts(top, bottom)

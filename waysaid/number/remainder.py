@@ -2,7 +2,8 @@
 
 from dataclasses import dataclass
 
-from waysaid.number.expression import NoValue, Operation, Problem, Sign
+from waysaid.number.expression import NoValue, Operation, Sign
+from waysaid.number.problem import Problem
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,18 +3,15 @@
 English leaves the "and" out of one hundred twenty-five, because this tool hears "and" as plus.
 """
 
-from waysaid.number.expression import (
-    Blank,
-    Equation,
-    Exact,
-    Expression,
-    Operation,
-    Problem,
-    Sign,
-)
+from fractions import Fraction
+
+from waysaid.number.expression import Blank, Equation, Expression, Operation, Sign
+from waysaid.number.image import Image
 from waysaid.number.language import Language
 from waysaid.number.lexicon import LEXICONS, Lexicon
+from waysaid.number.problem import About, Claim, Compare, Problem
 from waysaid.number.text import bracketed, number_text
+from waysaid.number.written import Form, Number, Written
 
 _MILLION = 10**6
 _TOO_LARGE = 10**9
@@ -23,30 +20,69 @@ _TOO_LARGE = 10**9
 def say(problem: Problem, language: Language) -> str:
     """Return the words: "thirty-seven plus twenty-five", "siete más espacio en blanco ..."."""
     lexicon = LEXICONS[language]
-    if isinstance(problem, Equation):
-        left, right = say(problem.left, language), say(problem.right, language)
-        return f"{left} {lexicon.equals} {right}"
-    if isinstance(problem, Operation):
-        left = _side(problem.left, problem.sign, False, language)
-        right = _side(problem.right, problem.sign, True, language)
-        return f"{left} {lexicon.signs[problem.sign]} {right}"
-    if isinstance(problem, Blank):
-        return lexicon.blank
-    return number_words(problem, language)
+    match problem:
+        case Equation():
+            left, right = say(problem.left, language), say(problem.right, language)
+            return f"{left} {lexicon.equals} {right}"
+        case Operation():
+            left = _side(problem.left, problem.sign, False, language)
+            right = _side(problem.right, problem.sign, True, language)
+            return f"{left} {lexicon.signs[problem.sign]} {right}"
+        case Blank():
+            return lexicon.blank
+        case Claim():
+            return lexicon.claim.format(say(problem.equation, language))
+        case Compare():
+            left, right = say(problem.left, language), say(problem.right, language)
+            return lexicon.compare.format(left, right)
+        case About():
+            return lexicon.about.format(say(problem.expression, language))
+        case Image():
+            return _picture(problem, language)
+        case _:
+            return number_words(problem, language)
 
 
-def number_words(value: Exact, language: Language) -> str:
+def number_words(value: Number, language: Language) -> str:
     """Return a number in words; digits where there is no word for it (a billion and above)."""
     lexicon = LEXICONS[language]
+    if isinstance(value, Written):
+        return _written(value, language)
     if value < 0:
         return f"{lexicon.negative} {number_words(-value, language)}"
     if isinstance(value, int):
         return _whole(value, language)
     whole, top = divmod(value.numerator, value.denominator)
-    if max(whole, value.denominator) >= _TOO_LARGE:
-        return number_text(value)
-    part = _part(top, value.denominator, language)
-    return f"{_whole(whole, language)} {lexicon.join} {part}" if whole else part
+    return _mixed(whole, top, value.denominator, language)
+
+
+def _mixed(whole: int, top: int, bottom: int, language: Language) -> str:
+    if max(whole, bottom) >= _TOO_LARGE:
+        return number_text(whole + Fraction(top, bottom))
+    part = _part(top, bottom, language)
+    join = LEXICONS[language].join
+    return f"{_whole(whole, language)} {join} {part}" if whole else part
+
+
+def _written(number: Written, language: Language) -> str:
+    """Say a number in its form: zero point six five, fifteen percent, six quarters."""
+    lexicon = LEXICONS[language]
+    if number.value < 0:
+        size = Written(-number.value, number.form, number.size, -number.whole)
+        return f"{lexicon.negative} {_written(size, language)}"
+    if number.form is Form.PARTS:
+        return _mixed(number.whole, number.top, number.size, language)
+    printed = number_text(number).removesuffix("%")
+    whole, point, places = printed.partition(".")
+    said = _whole(int(whole), language)
+    if point:
+        said = " ".join([said, lexicon.point, *(lexicon.small[int(one)] for one in places)])
+    return f"{said} {lexicon.percent}" if number.form is Form.PERCENT else said
+
+
+def _picture(image: Image, language: Language) -> str:
+    """Say what kind of picture it is, and never how many dots it has."""
+    return LEXICONS[language].pictures[image.kind]
 
 
 def _side(part: Expression, sign: Sign, right: bool, language: Language) -> str:

@@ -10,7 +10,7 @@ from functools import lru_cache
 from typing import Any
 
 from waysaid.drawing import Frame, Picture, Telling, draw, lines, scene_json, suits
-from waysaid.number import Language, Problem, Unreadable, number_text, parse
+from waysaid.number import Language, Problem, Unreadable, parse, said_text
 from waysaid.site.history import History
 from waysaid.strings import leaves_of
 from waysaid.ways import Family, Step, Way, effort_of, family_name, ways
@@ -128,13 +128,13 @@ def _chip(problem_text: str, way: Way, language: str) -> dict[str, Any]:
 
 @lru_cache(maxsize=2048)
 def _drawn(problem_text: str, way: Way, language: str) -> dict[str, Any]:
-    telling = Telling(parse(problem_text), way.steps, (), way.answer)
+    telling = Telling(parse(problem_text), way.steps, (), way.number)
     return {
         "family": way.family.value,
         "name": family_name(way.family, Language(language)),
         "lines": list(lines(telling)),
         "steps": steps_json(way.steps),
-        "answer": number_text(way.answer),
+        "answer": said_text(way.answer, parse(problem_text)),
         "scene": thumbnail(telling, language),
         **pictures_of(telling),
     }

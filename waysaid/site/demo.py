@@ -13,7 +13,7 @@ from django.db import transaction
 from django.utils import timezone
 from django.utils.formats import date_format
 
-from waysaid.number import number_text
+from waysaid.number import number_text, parse, said_text
 from waysaid.site.chips import foreseen, steps_json
 from waysaid.site.desk_notes import answer_of, problem_of
 from waysaid.site.models import Child, Plan, SchoolClass, Talk
@@ -153,7 +153,7 @@ def _ways(
                 "child": turns[nth],
                 "steps": steps_json(way.steps),
                 "family": way.family.value,
-                "answer": number_text(way.answer),
+                "answer": said_text(way.answer, parse(row["text"])),
                 "picture": dice.choice(("equations", "number-line")),
                 "foreseen": True,
             },

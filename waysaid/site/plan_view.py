@@ -115,7 +115,7 @@ def ways_shown(problem_text: str, language: Language) -> tuple[WayShown, ...]:
 
 
 def _way(problem: Problem, way: Way, language: Language) -> WayShown:
-    telling = Telling(problem, way.steps, (), way.answer)
+    telling = Telling(problem, way.steps, (), way.number)
     picture = next((each for each in PICTURES if suits(each, telling)), None)
     scene = draw(picture, telling, SMALL, language) if picture is not None else None
     return WayShown(family_name(way.family, language), lines(telling), scene)

@@ -7,14 +7,13 @@ from collections.abc import Sequence
 from typing import Any
 
 from waysaid.number import (
-    Equation,
-    Expression,
     Language,
     Problem,
     Unreadable,
+    answer_of,
     leaves,
     parse,
-    solve,
+    sides,
     text,
 )
 from waysaid.site.models import Plan, SchoolClass
@@ -92,14 +91,9 @@ def problems_of(rows: Sequence[Row]) -> list[Problem]:
 
 def largest(problems: Sequence[Problem]) -> int:
     """Return the largest number of these problems and their answers; 0 for none."""
-    sides = [side for each in problems for side in _sides(each)]
-    numbers = [number for side in sides for number in leaves(side)]
-    numbers += [solve(each) for each in problems]
+    numbers = [leaf for each in problems for side in sides(each) for leaf in leaves(side)]
+    numbers += [answer for each in problems if isinstance(answer := answer_of(each), int)]
     return max((number for number in numbers if isinstance(number, int)), default=0)
-
-
-def _sides(problem: Problem) -> tuple[Expression, ...]:
-    return (problem.left, problem.right) if isinstance(problem, Equation) else (problem,)
 
 
 def grade_of_plan(plan: Plan) -> int:

@@ -7,8 +7,12 @@ our reading of them; none of them gives a number for mental work.
 from collections.abc import Callable, Iterator
 
 from waysaid.number import (
+    About,
+    Claim,
+    Compare,
     Equation,
     Exact,
+    Image,
     NoValue,
     Operation,
     Problem,
@@ -103,6 +107,8 @@ def _made(problem: Problem) -> Iterator[Slip]:
                 for made in make(problem):
                     yield Slip(slug, made.wrong, made.steps, likely, source, made.at)
         pair = equality.asked(problem)
+    elif isinstance(problem, Claim | Compare | About | Image):
+        return
     else:
         pair = _pair(problem)
         if pair is None:

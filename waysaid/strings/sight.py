@@ -12,6 +12,9 @@ from waysaid.number import (
     Operation,
     Problem,
     Sign,
+    arithmetic,
+    exact,
+    sides,
     solve,
     text,
 )
@@ -68,8 +71,9 @@ def _sight(at: int, problem: Problem) -> Sight:
 
 
 def _filled(problem: Problem, answer: Exact) -> Equation:
-    if not isinstance(problem, Equation):
-        return Equation(problem, answer)
+    asked = arithmetic(problem)
+    if asked is not None and not isinstance(asked, Equation):
+        return Equation(asked, answer)
     given = leaves_of(problem)
     full = with_leaves(problem, [answer if leaf is BLANK else leaf for leaf in given])
     if not isinstance(full, Equation):
@@ -82,9 +86,9 @@ def _fact(whole: Equation) -> Fact | None:
     sum_, result = whole.left, whole.right
     if not isinstance(sum_, Operation) or isinstance(result, Operation | Blank):
         return None
-    left, right = sum_.left, sum_.right
-    if isinstance(left, Operation | Blank) or isinstance(right, Operation | Blank):
+    if isinstance(sum_.left, Operation | Blank) or isinstance(sum_.right, Operation | Blank):
         return None
+    left, right, result = exact(sum_.left), exact(sum_.right), exact(result)
     match sum_.sign:
         case Sign.PLUS:
             return Fact((min(left, right), max(left, right)), result, adds=True)
@@ -99,7 +103,7 @@ def _terms(problem: Problem) -> tuple[Term, ...]:
     if isinstance(problem, Equation):
         signs = [*_signs(problem.left, 1), *_signs(problem.right, -1)]
     else:
-        signs = list(_signs(problem, 1))
+        signs = [sign for side in sides(problem) for sign in _signs(side, 1)]
     given = leaves_of(problem)
     if 0 in signs:
         return ()

@@ -258,7 +258,7 @@ def _each_goes_on(steps: tuple[Step, ...]) -> bool:
 def _numbers(expression: Expression) -> tuple[Exact | Blank, ...]:
     if type(expression) is Operation:
         left, right = expression.left, expression.right
-        if not isinstance(left, Operation) and not isinstance(right, Operation):
+        if isinstance(left, int) and isinstance(right, int):
             return left, right
     return tuple(leaves(expression))
 

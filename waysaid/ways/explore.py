@@ -1,6 +1,6 @@
 """A problem -> every way to work it in the head."""
 
-from waysaid.number import Equation, Exact, Problem, Remainder, Sign, remainder_of, solve
+from waysaid.number import Answer, Equation, Problem, Remainder, Sign, answer_of, remainder_of
 from waysaid.ways.catalogue import CATALOGUE
 from waysaid.ways.effort import tenths_of
 from waysaid.ways.plan import Move
@@ -20,7 +20,7 @@ def ways(problem: Problem) -> tuple[Way, ...]:
     seen = shapes(problem)
     if not seen:
         return ()
-    answer, remainder = solve(problem), remainder_of(problem)
+    answer, remainder = answer_of(problem), remainder_of(problem)
     built: dict[Move, Step] = {}
     found: dict[tuple[_Said, ...], Way] = {}
     for shape in seen:
@@ -37,7 +37,7 @@ def ways(problem: Problem) -> tuple[Way, ...]:
 
 
 def _left_over(
-    steps: tuple[Step, ...], answer: Exact, remainder: Remainder | None
+    steps: tuple[Step, ...], answer: Answer, remainder: Remainder | None
 ) -> Remainder | None:
     """Return the remainder where the steps end with it and not with the exact answer."""
     return None if remainder is None or steps[-1].equation.right == answer else remainder

@@ -8,9 +8,15 @@ from waysaid.number import (
     Exact,
     Expression,
     Language,
+    Number,
     Operation,
+    Order,
     Print,
     Sign,
+    Span,
+    Verdict,
+    exact,
+    negative,
     number_text,
     signed_terms,
 )
@@ -33,16 +39,28 @@ def how_said(way: Way, language: Language) -> str:
     phrases = PHRASES[language]
     clauses = list(_clauses(way, phrases))
     if not clauses:
-        return f"{number_text(way.answer, Print.TRUE)}."
+        return f"{_answer(way)}."
     opener = _opener(way, phrases)
     told = phrases.then.join((", ".join(clauses[:-1]), clauses[-1])) if clauses[1:] else clauses[0]
     whole = f"{opener} {told}" if opener else told
     if way.remainder is not None:
         left = way.remainder
         whole += phrases.left_over.format(groups=left.groups, left=left.left)
-    elif way.steps[-1].equation.right != way.answer:
-        whole += phrases.so.format(answer=number_text(way.answer, Print.TRUE))
+    elif way.number is not None and not _ends_with(way.steps[-1], way.number):
+        whole += phrases.so.format(answer=_answer(way))
     return f"{whole[0].upper()}{whole[1:]}."
+
+
+def _answer(way: Way) -> str:
+    """Return the answer as numerals, or as the sign or word that it is."""
+    if isinstance(way.answer, Order | Verdict | Span):
+        return str(way.answer)
+    return number_text(way.answer, Print.TRUE)
+
+
+def _ends_with(step: Step, answer: Exact) -> bool:
+    result = step.equation.right
+    return not isinstance(result, Operation | Blank) and exact(result) == answer
 
 
 def _opener(way: Way, phrases: Phrases) -> str:
@@ -62,7 +80,7 @@ def _clauses(way: Way, phrases: Phrases) -> Iterator[str]:
             yield _counted(run, steps, phrases)
 
 
-def _count_size(step: Step) -> tuple[Sign, Exact | Blank] | None:
+def _count_size(step: Step) -> tuple[Sign, Number | Blank] | None:
     """Return the sign and size of a count; None for a step that is none."""
     left = step.equation.left
     if step.kind is not Kind.COUNT or not isinstance(left, Operation):
@@ -70,7 +88,7 @@ def _count_size(step: Step) -> tuple[Sign, Exact | Blank] | None:
     return (left.sign, left.right) if not isinstance(left.right, Operation) else None
 
 
-def _counted(run: tuple[Sign, Exact | Blank], steps: tuple[Step, ...], phrases: Phrases) -> str:
+def _counted(run: tuple[Sign, Number | Blank], steps: tuple[Step, ...], phrases: Phrases) -> str:
     sign, hop = run
     start = steps[0].equation.left
     left = start.left if isinstance(start, Operation) else start
@@ -88,8 +106,9 @@ def _clause(family: Family, step: Step, phrases: Phrases) -> str:
     if not isinstance(left, Operation):
         be = phrases.be[left != 1]
         return phrases.opened.format(left=_said(left, phrases), sum=_said(result, phrases), be=be)
-    if not isinstance(result, (Operation, Blank)) and result < 0:
-        return phrases.owed.format(sum=_said(left, phrases), result=_said(-result, phrases))
+    if not isinstance(result, (Operation, Blank)) and exact(result) < 0:
+        owed = _said(negative(result), phrases)
+        return phrases.owed.format(sum=_said(left, phrases), result=owed)
     if step.kind is Kind.SCALE and not isinstance(result, Operation):
         scaled = _doubled(left, phrases)
         if scaled:

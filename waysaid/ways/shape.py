@@ -9,9 +9,13 @@ from dataclasses import dataclass
 
 from waysaid.number import (
     BLANK,
+    About,
     Blank,
+    Claim,
+    Compare,
     Equation,
     Expression,
+    Image,
     Operation,
     Problem,
     Sign,
@@ -178,6 +182,8 @@ def shapes(problem: Problem) -> tuple[Shape, ...]:
     """Return every shape the problem can be seen as; empty where no way is written for it."""
     if isinstance(problem, Equation):
         return _missing(problem)
+    if isinstance(problem, Claim | Compare | About | Image):
+        return ()
     return _known(problem)
 
 

@@ -2,14 +2,15 @@
 
 from dataclasses import dataclass
 from enum import StrEnum
+from fractions import Fraction
 
-from waysaid.number import Exact, Remainder
+from waysaid.number import Answer, Exact, Remainder
 from waysaid.ways.leans import Leans, leans_of
 from waysaid.ways.step import Step
 
 
 class Family(StrEnum):
-    """The families of ways for whole numbers; the slugs are in files and never change."""
+    """The families of ways; the slugs are in files and never change."""
 
     COUNTING = "counting"
     KNOWN_FACT = "known-fact"
@@ -39,15 +40,23 @@ class Family(StrEnum):
 class Way:
     """One worked derivation: `variant` is a slug that tells ways of one family apart.
 
-    `answer` is exact. A division told as groups and what is left over has its `remainder` too:
-    that, and not the answer, is what the child says in the end.
+    `answer` is exact: a number, or what a comparison or a claim comes to. A division told as groups
+    and what is left over has its `remainder` too: that, and not the answer, is what the child says
+    in the end. `seen` are the groups of dots that a quick image was seen as, each by their places
+    in the picture.
     """
 
     family: Family
     variant: str
     steps: tuple[Step, ...]
-    answer: Exact
+    answer: Answer
     remainder: Remainder | None = None
+    seen: tuple[tuple[int, ...], ...] = ()
+
+    @property
+    def number(self) -> Exact | None:
+        """The answer where it is a number."""
+        return self.answer if isinstance(self.answer, int | Fraction) else None
 
     @property
     def leans(self) -> Leans:

@@ -23,7 +23,7 @@ def _knows(left: int, sign: Sign, right: int) -> bool:
             return is_known(left, right)
         case Sign.MINUS:
             return is_known(right, left - right)
-        case Sign.TIMES:
+        case Sign.TIMES | Sign.OF:
             return min(left, right) < 2 or knows(left, right)
         case Sign.OVER:
             return right in (1, left) or not left or knows(right, left // right)

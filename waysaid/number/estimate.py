@@ -1,0 +1,118 @@
+"""The easier problems that an estimate goes through: `398 x 21` by way of `400 x 20`.
+
+A number may be rounded to its nearest at any place; what stays must be easy to work with: at most
+one number keeps two digits that are not zero, the rest keep one. Fractions go to the nearest half
+and decimals to the nearest whole first. A division goes to the numbers near by that share out.
+The rules are our choice: sources agree on rounding and on friendly numbers near by, not on limits.
+"""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from waysaid.number.expression import Blank, Expression, NoValue, Operation, Sign, value_of
+from waysaid.number.written import Exact, Form, Written, exact
+
+_MOST_WITH_TWO = 1
+_MOST_DIGITS_KEPT = 2
+
+
+def estimates(expression: Expression) -> tuple[Expression, ...]:
+    """Return the easier problems, as written; the problem itself only where no other is found.
+
+    Raises `NoValue` for an expression without a value.
+    """
+    value_of(expression)
+    if not isinstance(expression, Operation):
+        return tuple(_roundings(expression)) or (expression,)
+    found = [each for each in _eased(expression) if each != expression]
+    return tuple(dict.fromkeys(found)) or (expression,)
+
+
+def _eased(expression: Operation) -> Iterator[Expression]:
+    if expression.sign is Sign.OVER:
+        yield from _shared(expression)
+        return
+    lefts = list(_side(expression.left))
+    rights = list(_side(expression.right))
+    for left in lefts:
+        for right in rights:
+            eased = Operation(expression.sign, left, right)
+            if _with_two(eased) <= _MOST_WITH_TWO:
+                yield eased
+
+
+def _side(part: Expression) -> Iterator[Expression]:
+    if isinstance(part, Operation):
+        yield from _eased(part)
+    else:
+        yield from _roundings(part)
+
+
+def _roundings(part: Exact | Written | Blank) -> Iterator[Expression]:
+    """Yield a number, and its roundings, that keep at most two digits that are not zero."""
+    if isinstance(part, Blank):
+        raise NoValue("a blank has no value")
+    if isinstance(part, Written) and part.form is Form.PERCENT:
+        yield _near_percent(part)
+        return
+    value = exact(part)
+    if isinstance(value, Fraction):
+        pointed = isinstance(part, Written) and part.form is Form.DECIMAL
+        yield _nearest(value, Fraction(1) if pointed and value > 1 else Fraction(1, 2))
+        return
+    seen = {rounded for rounded in _whole(value) if _kept(rounded) <= _MOST_DIGITS_KEPT}
+    yield from sorted(seen)
+
+
+def _whole(value: int) -> Iterator[int]:
+    yield value
+    unit = 10
+    while unit <= abs(value):
+        yield (value + unit // 2) // unit * unit
+        unit *= 10
+
+
+def _nearest(value: Fraction, step: Fraction) -> Exact:
+    return exact((value / step + Fraction(1, 2)).__floor__() * step)
+
+
+def _near_percent(part: Written) -> Written:
+    """Return the nearest ten per cent, or 25 or 75 where that is nearer."""
+    friendly = [Fraction(n, 100) for n in (1, 5, 25, 75, *range(10, 401, 10))]
+    near = min(friendly, key=lambda one: (abs(one - part.value), one))
+    return Written(exact(near), Form.PERCENT, 0)
+
+
+def _shared(expression: Operation) -> Iterator[Expression]:
+    """Yield the divisions near by that share out: `1234 / 6` by way of 1200 / 6."""
+    whole = value_of(expression.left)
+    for part in dict.fromkeys(_side(expression.right)):
+        by = value_of(part)
+        if by <= 0:
+            continue
+        quotient = Fraction(whole) / by
+        unit = Fraction(1)
+        while unit * 10 <= quotient:
+            unit *= 10
+        for size in (unit, unit / 10):
+            near = exact(_nearest(quotient, size) * by)
+            if near > 0 and exact(size) == int(size) and _kept_in(near) <= _MOST_DIGITS_KEPT + 1:
+                yield Operation(Sign.OVER, near, part)
+
+
+def _kept(value: int) -> int:
+    """Count the digits up to the last that is not zero: 2 of 230, 1 of 400."""
+    return len(str(abs(value)).rstrip("0")) or 1
+
+
+def _kept_in(value: Exact) -> int:
+    return _kept(value) if isinstance(value, int) else _MOST_DIGITS_KEPT
+
+
+def _with_two(expression: Expression) -> int:
+    """Count the numbers that keep more than one digit."""
+    if isinstance(expression, Operation):
+        return _with_two(expression.left) + _with_two(expression.right)
+    if isinstance(expression, Blank):
+        return 0
+    return isinstance(expression, int) and _kept(expression) > 1
