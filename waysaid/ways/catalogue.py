@@ -4,10 +4,6 @@ The order settles where families meet: a double is a double before it is a jump 
 30 + 30), tens that go on are a jump before they are a bridge (40 + 67 through 100).
 """
 
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass
-from typing import Generic, TypeVar
-
 from waysaid.ways import nothing
 from waysaid.ways.add import adjust as add_adjust
 from waysaid.ways.add import bridge as add_bridge
@@ -25,10 +21,10 @@ from waysaid.ways.leftover import break_up as leftover_break_up
 from waysaid.ways.leftover import chunk_out as leftover_chunk_out
 from waysaid.ways.leftover import counting as leftover_counting
 from waysaid.ways.leftover import think_times as leftover_think_times
+from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.missing import add_up as missing_add_up
 from waysaid.ways.missing import counting as missing_counting
 from waysaid.ways.missing import own_fact as missing_own_fact
-from waysaid.ways.plan import Plan
 from waysaid.ways.several import adjust as several_adjust
 from waysaid.ways.several import in_turn as several_in_turn
 from waysaid.ways.several import partners as several_partners
@@ -42,7 +38,6 @@ from waysaid.ways.shape import (
     Product,
     Quotient,
     Several,
-    Shape,
     Sum,
 )
 from waysaid.ways.share import adjust as share_adjust
@@ -78,35 +73,7 @@ from waysaid.ways.times import near_fact as times_near_fact
 from waysaid.ways.times import rename as times_rename
 from waysaid.ways.way import Family
 
-S = TypeVar("S", Sum, Difference, Product, Quotient, Leftover, Factors, Nothing, Several, Missing)
-
-
-@dataclass(frozen=True, slots=True)
-class Maker(Generic[S]):
-    """One way: its family, the shape of problem it is for, and what plans it for one."""
-
-    family: Family
-    shape: type[S]
-    plans: Callable[[S], Iterator[Plan]]
-
-    def of(self, shape: Shape) -> Iterator[Plan]:
-        """Return the plans for a problem of any shape: none where it is not this way's shape."""
-        return self.plans(shape) if isinstance(shape, self.shape) else iter(())
-
-
-AnyMaker = (
-    Maker[Sum]
-    | Maker[Difference]
-    | Maker[Product]
-    | Maker[Quotient]
-    | Maker[Leftover]
-    | Maker[Factors]
-    | Maker[Nothing]
-    | Maker[Several]
-    | Maker[Missing]
-)
-
-CATALOGUE: tuple[AnyMaker, ...] = (
+WHOLE: tuple[AnyMaker, ...] = (
     Maker(Family.KNOWN_FACT, Sum, add_known_fact.plans),
     Maker(Family.KNOWN_FACT, Difference, take_known_fact.plans),
     Maker(Family.KNOWN_FACT, Missing, missing_own_fact.plans),
@@ -163,3 +130,7 @@ CATALOGUE: tuple[AnyMaker, ...] = (
     Maker(Family.THINK_TIMES, Leftover, leftover_think_times.plans),
     Maker(Family.CHUNK_OUT, Leftover, leftover_chunk_out.plans),
 )
+"""Whole numbers."""
+
+CATALOGUE: tuple[AnyMaker, ...] = WHOLE
+"""Every kind of problem, in the order in which its ways are tried."""

@@ -3,8 +3,8 @@
 from waysaid.number import Answer, Equation, Problem, Remainder, Sign, answer_of, remainder_of
 from waysaid.ways.catalogue import CATALOGUE
 from waysaid.ways.effort import tenths_of
+from waysaid.ways.kinds import seen_as
 from waysaid.ways.plan import Move
-from waysaid.ways.shape import shapes
 from waysaid.ways.step import Step, step
 from waysaid.ways.way import Family, Way
 
@@ -17,7 +17,7 @@ def ways(problem: Problem) -> tuple[Way, ...]:
 
     No two have the same equations. Empty where no way is written for such a problem.
     """
-    seen = shapes(problem)
+    seen = seen_as(problem)
     if not seen:
         return ()
     answer, remainder = answer_of(problem), remainder_of(problem)

@@ -1,0 +1,14 @@
+"""What a problem is seen as: every kind of problem looks for its own shapes."""
+
+from collections.abc import Callable
+
+from waysaid.number import Problem
+from waysaid.ways.shape import shapes
+
+LOOKS: tuple[Callable[[Problem], tuple[object, ...]], ...] = (shapes,)
+"""One for whole numbers, and one for each kind beyond them."""
+
+
+def seen_as(problem: Problem) -> tuple[object, ...]:
+    """Return every shape the problem can be seen as; empty where no way is written for it."""
+    return tuple([shape for look in LOOKS for shape in look(problem)])

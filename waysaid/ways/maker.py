@@ -1,0 +1,26 @@
+"""What makes the ways of one family for problems of one shape."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from typing import Any, Generic, TypeVar
+
+from waysaid.ways.plan import Plan
+from waysaid.ways.way import Family
+
+S = TypeVar("S")
+
+
+@dataclass(frozen=True, slots=True)
+class Maker(Generic[S]):
+    """One way: its family, the shape of problem it is for, and what plans it for one."""
+
+    family: Family
+    shape: type[S]
+    plans: Callable[[S], Iterator[Plan]]
+
+    def of(self, shape: object) -> Iterator[Plan]:
+        """Return the plans for a problem of any shape: none where it is not this way's shape."""
+        return self.plans(shape) if isinstance(shape, self.shape) else iter(())
+
+
+AnyMaker = Maker[Any]
