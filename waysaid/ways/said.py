@@ -18,7 +18,6 @@ from waysaid.number import (
     exact,
     negative,
     number_text,
-    signed_terms,
 )
 from waysaid.number import text as number_print
 from waysaid.ways.phrases import PHRASES, Phrases
@@ -142,14 +141,8 @@ def _doubled(left: Operation, phrases: Phrases) -> tuple[str, str] | None:
 
 
 def _said(expression: Expression, phrases: Phrases) -> str:
-    """Return the expression with numerals for numbers and words for signs."""
-    terms = signed_terms(expression)
-    if terms is None and isinstance(expression, Operation):
-        left, right = _said(expression.left, phrases), _said(expression.right, phrases)
-        return f"{left} {phrases.signs[expression.sign]} {right}"
-    if terms is None:
+    """Return the expression with numerals for numbers, as they are written, and words for signs."""
+    if not isinstance(expression, Operation):
         return number_print(expression, Print.TRUE)
-    words = [number_print(terms[0][1], Print.TRUE)]
-    for sign, part in terms[1:]:
-        words += [phrases.signs[sign], number_print(part, Print.TRUE)]
-    return " ".join(words)
+    left, right = _said(expression.left, phrases), _said(expression.right, phrases)
+    return f"{left} {phrases.signs[expression.sign]} {right}"
