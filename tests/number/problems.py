@@ -15,6 +15,7 @@ from waysaid.number import (
     Operation,
     Sign,
     Written,
+    arrange,
     decimal,
     exact,
     mixed,
@@ -53,8 +54,15 @@ compares = st.builds(Compare, expressions(), expressions())
 estimates = st.builds(About, expressions())
 images = st.one_of(
     st.builds(
-        lambda size, filled: Image(ImageKind.FRAME, (size, filled)),
+        lambda kind, size, filled: Image(kind, (size, filled)),
+        st.sampled_from((ImageKind.FRAME, ImageKind.PAIRS)),
         st.sampled_from((10, 20)),
+        st.integers(1, 10),
+    ),
+    st.builds(
+        lambda kind, first, second: Image(kind, (20, first, second)),
+        st.sampled_from((ImageKind.FRAME, ImageKind.PAIRS)),
+        st.integers(1, 10),
         st.integers(1, 10),
     ),
     st.builds(
@@ -62,8 +70,13 @@ images = st.one_of(
         st.lists(st.integers(1, 6), min_size=1, max_size=4),
     ),
     st.builds(lambda n, m: Image(ImageKind.ARRAY, (n, m)), st.integers(1, 12), st.integers(1, 12)),
-    st.sets(st.tuples(st.integers(0, 100), st.integers(0, 60)), min_size=1, max_size=30).map(
-        lambda places: Image(ImageKind.DOTS, tuple(n for place in places for n in place))
+    st.sets(st.tuples(st.integers(0, 20), st.integers(0, 12)), min_size=1, max_size=30).map(
+        lambda places: Image(ImageKind.DOTS, tuple(5 * n for place in places for n in place))
+    ),
+    st.builds(
+        lambda seed, groups: arrange(seed, *groups),
+        st.integers(0, 10**6),
+        st.lists(st.integers(1, 6), min_size=1, max_size=5),
     ),
 )
 

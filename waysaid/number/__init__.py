@@ -10,6 +10,7 @@ from waysaid.number.answer import (
     said_text,
     sides,
 )
+from waysaid.number.arrange import MOST_GROUPS, MOST_IN_A_GROUP, arrange
 from waysaid.number.errors import DEEPEST, LONGEST, MOST_DIGITS, RULES, Reason, Rule, Unreadable
 from waysaid.number.estimate import estimates
 from waysaid.number.expression import (
@@ -31,8 +32,9 @@ from waysaid.number.expression import (
     value_of,
     written,
 )
-from waysaid.number.image import Image, ImageKind, image_text
+from waysaid.number.image import HIGHEST, NEAREST, WIDEST, Image, ImageKind, image_text
 from waysaid.number.language import Language
+from waysaid.number.layout import PITCH, Layout, Place, layout_of
 from waysaid.number.parse import parse, parse_equation, parse_expression
 from waysaid.number.problem import (
     About,
@@ -68,9 +70,15 @@ from waysaid.number.written import (
 __all__ = [
     "BLANK",
     "DEEPEST",
+    "HIGHEST",
     "LONGEST",
     "MOST_DIGITS",
+    "MOST_GROUPS",
+    "MOST_IN_A_GROUP",
+    "NEAREST",
+    "PITCH",
     "RULES",
+    "WIDEST",
     "About",
     "Answer",
     "Arithmetic",
@@ -84,10 +92,12 @@ __all__ = [
     "Image",
     "ImageKind",
     "Language",
+    "Layout",
     "NoValue",
     "Number",
     "Operation",
     "Order",
+    "Place",
     "Print",
     "Problem",
     "Reason",
@@ -104,6 +114,7 @@ __all__ = [
     "answer_text",
     "apply",
     "arithmetic",
+    "arrange",
     "blanks",
     "chain",
     "compared",
@@ -116,6 +127,7 @@ __all__ = [
     "has_point",
     "image_text",
     "is_true",
+    "layout_of",
     "leaves",
     "mixed",
     "negative",

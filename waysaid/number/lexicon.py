@@ -80,6 +80,7 @@ _ENGLISH = Lexicon(
     about="about how much is {}?",
     pictures={
         ImageKind.FRAME: "a ten frame with some dots",
+        ImageKind.PAIRS: "a ten frame with some dots",
         ImageKind.DICE: "dots in dice patterns",
         ImageKind.ARRAY: "dots in rows",
         ImageKind.DOTS: "some dots",
@@ -127,6 +128,7 @@ _SPANISH = Lexicon(
     about="¿cuánto es más o menos {}?",
     pictures={
         ImageKind.FRAME: "un marco de diez con algunos puntos",
+        ImageKind.PAIRS: "un marco de diez con algunos puntos",
         ImageKind.DICE: "puntos como en los dados",
         ImageKind.ARRAY: "puntos en filas",
         ImageKind.DOTS: "algunos puntos",
