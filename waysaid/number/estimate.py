@@ -25,6 +25,8 @@ def estimates(expression: Expression) -> tuple[Expression, ...]:
     if not isinstance(expression, Operation):
         return tuple(_roundings(expression)) or (expression,)
     found = [each for each in _eased(expression) if each != expression]
+    if expression.sign is Sign.OF:
+        found = [each for each in found if isinstance(value_of(each), int)] or found
     return tuple(dict.fromkeys(found)) or (expression,)
 
 

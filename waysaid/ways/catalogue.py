@@ -1,7 +1,13 @@
 """Every way there is, kind by kind; of two with the same steps the first keeps them."""
 
+from waysaid.ways import about, compare, two_sides
 from waysaid.ways.maker import AnyMaker
 from waysaid.ways.whole import WHOLE
 
-CATALOGUE: tuple[AnyMaker, ...] = WHOLE
+CATALOGUE: tuple[AnyMaker, ...] = (
+    *WHOLE,
+    *two_sides.MAKERS,
+    *compare.MAKERS,
+    *about.MAKERS,
+)
 """Every kind of problem, in the order in which its ways are tried."""

@@ -1,6 +1,16 @@
 """A problem -> every way to work it in the head."""
 
-from waysaid.number import Answer, Equation, Problem, Remainder, Sign, answer_of, remainder_of
+from waysaid.number import (
+    Answer,
+    Equation,
+    Problem,
+    Remainder,
+    Sign,
+    Span,
+    answer_of,
+    remainder_of,
+    value_of,
+)
 from waysaid.ways.catalogue import CATALOGUE
 from waysaid.ways.effort import tenths_of
 from waysaid.ways.kinds import seen_as
@@ -32,8 +42,14 @@ def ways(problem: Problem) -> tuple[Way, ...]:
                 if said not in found:
                     steps = tuple([_built(move, built) for move in moves])
                     left = _left_over(steps, answer, remainder)
-                    found[said] = Way(maker.family, variant, steps, answer, left)
+                    end = _end(steps, answer)
+                    found[said] = Way(maker.family, variant, steps, end, left)
     return tuple(sorted(found.values(), key=_effort))
+
+
+def _end(steps: tuple[Step, ...], answer: Answer) -> Answer:
+    """Return what the way comes to: for an estimate its own last number, else the answer."""
+    return value_of(steps[-1].equation.right) if isinstance(answer, Span) else answer
 
 
 def _left_over(

@@ -3,9 +3,15 @@
 from collections.abc import Callable
 
 from waysaid.number import Problem
+from waysaid.ways import about, compare, two_sides
 from waysaid.ways.shape import shapes
 
-LOOKS: tuple[Callable[[Problem], tuple[object, ...]], ...] = (shapes,)
+LOOKS: tuple[Callable[[Problem], tuple[object, ...]], ...] = (
+    shapes,
+    two_sides.shapes_of,
+    compare.shapes_of,
+    about.shapes_of,
+)
 """One for whole numbers, and one for each kind beyond them."""
 
 

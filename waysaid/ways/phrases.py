@@ -7,7 +7,7 @@ a step, `sum` its left side in words, and `be` the verb that agrees with the res
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from waysaid.number import Language, Sign
+from waysaid.number import Language, Order, Sign, Verdict
 from waysaid.ways.step import Kind
 from waysaid.ways.way import Family
 
@@ -35,6 +35,8 @@ class Phrases:
     then: str
     so: str
     left_over: str
+    ends: Mapping[Order | Verdict, str]
+    """How a comparison or a claim ends."""
 
 
 _PLUS, _MINUS = Sign.PLUS, Sign.MINUS
@@ -63,6 +65,7 @@ _ENGLISH = Phrases(
         Family.CHUNK_OUT: "chunk out",
         Family.SCALE_BOTH: "scale both",
         Family.RENAME: "rename",
+        Family.BENCHMARK: "benchmark",
     },
     openers={
         Family.KNOWN_FACT: "I just know that",
@@ -85,6 +88,7 @@ _ENGLISH = Phrases(
         Family.CHUNK_OUT: "I took out groups:",
         Family.SCALE_BOTH: "I made both numbers bigger or smaller the same way:",
         Family.RENAME: "I said it another way first:",
+        Family.BENCHMARK: "I used a number I know well:",
     },
     clauses={
         (None, Kind.JUMP, _PLUS): "{left} and {right} more {be} {result}",
@@ -123,6 +127,13 @@ _ENGLISH = Phrases(
     then=", then ",
     so=", so it’s {answer}",
     left_over=", so it’s {groups} and {left} left over",
+    ends={
+        Order.LESS: ", so the second is more",
+        Order.SAME: ", so they are the same",
+        Order.MORE: ", so the first is more",
+        Verdict.TRUE: ", so it’s true",
+        Verdict.FALSE: ", so it’s not true",
+    },
 )
 
 _SPANISH = Phrases(
@@ -149,6 +160,7 @@ _SPANISH = Phrases(
         Family.CHUNK_OUT: "sacar grupos",
         Family.SCALE_BOTH: "cambiar los dos por igual",
         Family.RENAME: "decirlo de otra forma",
+        Family.BENCHMARK: "número de referencia",
     },
     openers={
         Family.KNOWN_FACT: "Ya me sé que",
@@ -171,6 +183,7 @@ _SPANISH = Phrases(
         Family.CHUNK_OUT: "Saqué grupos:",
         Family.SCALE_BOTH: "Cambié los dos números por igual:",
         Family.RENAME: "Primero lo dije de otra forma:",
+        Family.BENCHMARK: "Usé un número que conozco bien:",
     },
     clauses={
         (None, Kind.JUMP, _PLUS): "{left} y {right} más {be} {result}",
@@ -209,6 +222,13 @@ _SPANISH = Phrases(
     then=", luego ",
     so=", así que es {answer}",
     left_over=", así que es {groups} y queda {left}",
+    ends={
+        Order.LESS: ", así que el segundo es mayor",
+        Order.SAME: ", así que son iguales",
+        Order.MORE: ", así que el primero es mayor",
+        Verdict.TRUE: ", así que es verdad",
+        Verdict.FALSE: ", así que no es verdad",
+    },
 )
 
 PHRASES: Mapping[Language, Phrases] = {Language.EN: _ENGLISH, Language.ES: _SPANISH}

@@ -15,7 +15,9 @@ from waysaid.number import (
     Sign,
     Span,
     Verdict,
+    decimal,
     exact,
+    has_point,
     negative,
     number_text,
 )
@@ -42,7 +44,9 @@ def how_said(way: Way, language: Language) -> str:
     opener = _opener(way, phrases)
     told = phrases.then.join((", ".join(clauses[:-1]), clauses[-1])) if clauses[1:] else clauses[0]
     whole = f"{opener} {told}" if opener else told
-    if way.remainder is not None:
+    if isinstance(way.answer, Order | Verdict):
+        whole += phrases.ends[way.answer]
+    elif way.remainder is not None:
         left = way.remainder
         whole += phrases.left_over.format(groups=left.groups, left=left.left)
     elif way.number is not None and not _ends_with(way.steps[-1], way.number):
@@ -54,7 +58,8 @@ def _answer(way: Way) -> str:
     """Return the answer as numerals, or as the sign or word that it is."""
     if isinstance(way.answer, Order | Verdict | Span):
         return str(way.answer)
-    return number_text(way.answer, Print.TRUE)
+    pointed = any(has_point(step.equation) for step in way.steps)
+    return number_text(decimal(way.answer) if pointed else way.answer, Print.TRUE)
 
 
 def _ends_with(step: Step, answer: Exact) -> bool:

@@ -7,7 +7,20 @@ nothing else.
 from dataclasses import dataclass
 from enum import StrEnum
 
-from waysaid.number import Equation, Exact, Expression, Operation, Sign, apply, is_true
+from waysaid.number import (
+    Equation,
+    Exact,
+    Expression,
+    Form,
+    Number,
+    Operation,
+    Sign,
+    Written,
+    apply,
+    decimal,
+    exact,
+    is_true,
+)
 from waysaid.number import text as number_print
 
 
@@ -68,6 +81,21 @@ def step(kind: Kind, left: int, sign: Sign, right: int) -> Step:
     else:
         result = apply(sign, left, right)
     return Step(kind, Equation(Operation(sign, left, right), result))
+
+
+def worked(kind: Kind, sign: Sign, left: Number, right: Number) -> Step:
+    """Return the true step of numbers in any form; the result has a point where one of them has.
+
+    Raises `NoValue` for a division by zero.
+    """
+    value = apply(sign, exact(left), exact(right))
+    pointed = any(isinstance(one, Written) and one.form is Form.DECIMAL for one in (left, right))
+    return Step(kind, Equation(Operation(sign, left, right), decimal(value) if pointed else value))
+
+
+def renamed(left: Expression, right: Expression) -> Step:
+    """Return the step that writes a number another way: 3/4 = 6/8."""
+    return Step(Kind.SPLIT, Equation(left, right))
 
 
 def opened(whole: int, *parts: int) -> Step:

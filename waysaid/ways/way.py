@@ -34,6 +34,7 @@ class Family(StrEnum):
     CHUNK_OUT = "chunk-out"
     SCALE_BOTH = "scale-both"
     RENAME = "rename"
+    BENCHMARK = "benchmark"
 
 
 @dataclass(frozen=True, slots=True)
