@@ -21,7 +21,6 @@ FIELDS = {
 }  # fmt: skip
 TILE = {
     "id", "name", "also", "relation", "to_name", "folded", "picture", "words", "lines", "scene",
-    "tiles",
 }  # fmt: skip
 
 

@@ -152,5 +152,21 @@ def test_a_restart_finds_the_talk_as_it_was(cast):
     assert at_hand(cast.talk.pk).state == before
 
 
+def test_what_is_at_hand_after_each_event_is_what_is_on_disk(cast):
+    from waysaid.site import record
+
+    problem = problem_id(cast.talk)
+    undo = {"kind": "undo", "event": {"client": "desk-1", "sequence": 1}}
+    events = [way(problem, None, 0), answer(problem, "56", 1), {"sequence": 2, **undo}]
+    for number in range(1, len(events) + 1):
+        talk = at_hand(cast.talk.pk)
+        assert post(cast, sent(*events[:number])).status_code == 200
+        assert talk.order == 2 + number
+        heard = (talk.state, tuple(talk.records), dict(talk.saved_by))
+        record.forget_all()
+        read = at_hand(cast.talk.pk)
+        assert heard == (read.state, tuple(read.records), read.saved_by)
+
+
 def test_a_get_takes_nothing(cast):
     assert cast.owner.get(f"/talks/{cast.talk.pk}/events").status_code == 405

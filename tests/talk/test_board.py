@@ -42,7 +42,7 @@ ALLOWED = {
     "problem": "id text spoken",
     "earlier": "id text spoken answers now",
     "answers": "text names",
-    "tiles": "id name also relation to_name folded picture words lines scene tiles",
+    "tiles": "id name also relation to_name folded picture words lines scene",
     "strokes": "id way strokes",
     "connect": "rows noticings scene what_if",
     "rows": "id text spoken answers",

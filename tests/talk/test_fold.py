@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from tests.counts import count
 from tests.talk.strategies import talks
 from waysaid.number import parse_equation
-from waysaid.talk import State, fold
+from waysaid.talk import State, fold, fold_on
 from waysaid.talk import event as happened
 from waysaid.talk.event import Body, EventId, Phase, PlannedProblem, Record, Relation, SaidStep
 from waysaid.talk.fold import _APPLY, standing
@@ -47,6 +47,21 @@ def test_any_repeated_or_shuffled_delivery_folds_to_the_same_state(
     again = records + [r for r in records if random.random() < 0.5]  # type: ignore[attr-defined]
     random.shuffle(again)  # type: ignore[attr-defined]
     assert fold(again) == fold(records)
+
+
+@settings(max_examples=count(test=1000, sweep=20000), deadline=None)
+@given(talks(), st.data())
+def test_going_on_from_a_state_is_folding_all_anew(
+    records: list[Record], data: st.DataObject
+) -> None:
+    cut = data.draw(st.integers(0, len(records)))
+    later = data.draw(st.lists(st.sampled_from(records), max_size=3))
+    for new in (records[cut:], [*records[cut:], *later]):
+        assert fold_on(fold(records[:cut]), records[:cut], new) == fold([*records[:cut], *new])
+    state = fold(())
+    for at, record in enumerate(records):
+        state = fold_on(state, records[:at], [record])
+    assert state == fold(records)
 
 
 @settings(max_examples=count(test=1000, sweep=20000), deadline=None)

@@ -50,7 +50,7 @@ BOARD_KEYS = {
     "signals[].word", "starters", "starters[]", "strokes", "strokes[].id", "strokes[].strokes",
     "strokes[].strokes[]", "strokes[].strokes[][]", "strokes[].way", "tiles", "tiles[].also",
     "tiles[].also[]", "tiles[].folded", "tiles[].id", "tiles[].lines", "tiles[].lines[]",
-    "tiles[].name", "tiles[].picture", "tiles[].relation", "tiles[].scene", "tiles[].tiles",
+    "tiles[].name", "tiles[].picture", "tiles[].relation", "tiles[].scene",
     "tiles[].to_name", "tiles[].words", "title", "turn_and_talk",
 }  # fmt: skip
 """All that a board may be told; a drawing is told in shapes, whose keys are below."""

@@ -15,9 +15,17 @@ from waysaid.site.wall import wall_of
 from waysaid.talk import board_view
 
 
-def payload(room: Room, at_hand: TalkAtHand) -> dict[str, Any]:
-    """Return what the room may see of the talk now. A board gets `board_view` and nothing else."""
-    talk = Talk.objects.select_related("school_class", "plan").get(pk=at_hand.talk_id)
+def row_of(talk_id: int) -> Talk:
+    """Return the talk's row with its class and its plan, for any payload."""
+    return Talk.objects.select_related("school_class", "plan").get(pk=talk_id)
+
+
+def payload(room: Room, at_hand: TalkAtHand, row: Talk | None = None) -> dict[str, Any]:
+    """Return what the room may see of the talk now. A board gets `board_view` and nothing else.
+
+    `row` is the talk's `row_of` where it was read just now.
+    """
+    talk = row or row_of(at_hand.talk_id)
     match room.looking:
         case Looking.BOARD:
             return _board(room, at_hand, talk, f"/board/{talk.board_token}/picture")

@@ -16,7 +16,7 @@ from django.db.models import Max
 from django.utils import timezone
 
 from waysaid.site.models import EventRow, Talk
-from waysaid.talk import Body, Record, State, body_from_json, body_json, fold, kind_of
+from waysaid.talk import Body, Record, State, body_from_json, body_json, fold, fold_on, kind_of
 
 SERVER = "server"
 """The client name of events that the server makes itself."""
@@ -61,18 +61,29 @@ class TalkAtHand:
         self.saved_by: dict[str, int] = {}
 
     def catch_up(self) -> None:
-        """Read what was written since, and fold the talk anew (a whole talk folds in a blink)."""
+        """Read what was written since."""
         with self.lock:
             rows = EventRow.objects.filter(talk_id=self.talk_id, order__gt=self.order)
-            new = [record_of(row) for row in rows.order_by("order")]
-            if not new:
-                return
-            self.records.extend(new)
-            self.state = fold(self.records)
-            for record in new:
-                before = self.saved_by.get(record.client, -1)
-                self.saved_by[record.client] = max(before, record.sequence)
-            self.order = new[-1].order
+            self._take([record_of(row) for row in rows.order_by("order")])
+
+    def hear(self, rows: Sequence[EventRow]) -> None:
+        """Take rows that are on disk now; those that do not follow at once are read from there."""
+        with self.lock:
+            new = [row for row in rows if row.order > self.order]
+            if new and new[0].order == self.order + 1:
+                self._take([record_of(row) for row in new])
+            elif new:
+                self.catch_up()
+
+    def _take(self, new: list[Record]) -> None:
+        if not new:
+            return
+        self.state = fold_on(self.state, self.records, new)
+        self.records.extend(new)
+        for record in new:
+            before = self.saved_by.get(record.client, -1)
+            self.saved_by[record.client] = max(before, record.sequence)
+        self.order = new[-1].order
 
     def next_version(self) -> int:
         """Return a higher number at each call, to tell later frames from earlier ones."""
@@ -85,15 +96,21 @@ _at_hand: OrderedDict[int, TalkAtHand] = OrderedDict()
 _at_hand_lock = threading.Lock()
 
 
-def at_hand(talk_id: int) -> TalkAtHand:
-    """Return the talk as it stands on disk now."""
+def at_hand(talk_id: int, least: int | None = None) -> TalkAtHand:
+    """Return the talk as it stands on disk now, or at least up to the event of order `least`."""
+    talk = _kept(talk_id)
+    if least is None or talk.order < least:
+        talk.catch_up()
+    return talk
+
+
+def _kept(talk_id: int) -> TalkAtHand:
     with _at_hand_lock:
         talk = _at_hand.setdefault(talk_id, TalkAtHand(talk_id))
         _at_hand.move_to_end(talk_id)
         while len(_at_hand) > MOST_TALKS:
             _at_hand.popitem(last=False)
-    talk.catch_up()
-    return talk
+        return talk
 
 
 def forget_all() -> None:
@@ -143,7 +160,15 @@ def append(
                 new.append(_row(talk_id, client, each, order, now))
             saved.append(Saved(each.sequence, order))
         EventRow.objects.bulk_create(new)
+        transaction.on_commit(lambda: _heard(talk_id, new))
     return tuple(saved)
+
+
+def _heard(talk_id: int, rows: Sequence[EventRow]) -> None:
+    """Put what was just written on the state at hand, if the talk is at hand."""
+    talk = _at_hand.get(talk_id)
+    if talk is not None:
+        talk.hear(rows)
 
 
 def _row(talk_id: int, client: str, sent: Sent, order: int, now: datetime) -> EventRow:

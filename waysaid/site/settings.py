@@ -60,6 +60,8 @@ LOGIN_URL = "login"
 LOGIN_REDIRECT_URL = "home"
 LOGOUT_REDIRECT_URL = "login"
 
+# One process serves, so what it remembers of a session is what the database holds.
+SESSION_ENGINE = "django.contrib.sessions.backends.cached_db"
 _MARK = place.cookie_mark(SECRET_KEY)
 _SECURE = bool(ORIGINS) and all(origin.startswith("https://") for origin in ORIGINS)
 SESSION_COOKIE_NAME = f"waysaid_{_MARK}"

@@ -7,17 +7,17 @@ order heard, and every way is laid out by the same rules, whatever its numbers.
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import Any
 
 from waysaid.drawing import (
+    Frame,
     Picture,
     Telling,
     draw,
     lines,
     nearest,
     scene_json,
-    text_width,
-    tiles_needed,
 )
 from waysaid.number import (
     Exact,
@@ -30,9 +30,12 @@ from waysaid.number import (
 )
 from waysaid.talk.connect import connect_view
 from waysaid.talk.event import Ground, Phase, PlannedProblem, Relation, SaidStep
-from waysaid.talk.sheet import WORD_SIZE, Sheet, read, shown
+from waysaid.talk.sheet import Sheet, read, shown
 from waysaid.talk.state import Drawn, State, WayTold
 from waysaid.ways import Step
+
+CONTENTS = 512
+"""Drawings that are kept, numbers alone (our choice: a few talks, on a few shapes of screen)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,11 +122,16 @@ def _drawn(state: State) -> list[Drawn]:
 
 
 def _problem(state: State, planned: PlannedProblem | None) -> dict[str, Any] | None:
+    said = None if planned is None else _said(planned, Language(state.board_language))
+    return None if planned is None or said is None else {"id": planned.id, **said}
+
+
+@lru_cache(maxsize=CONTENTS)
+def _said(planned: PlannedProblem, language: Language) -> dict[str, str] | None:
     problem = read(planned)
-    if planned is None or problem is None:
+    if problem is None:
         return None
-    spoken = say(problem, Language(state.board_language))
-    return {"id": planned.id, "text": shown(problem), "spoken": spoken}
+    return {"text": shown(problem), "spoken": say(problem, language)}
 
 
 def _earlier(state: State) -> list[dict[str, Any]]:
@@ -159,44 +167,24 @@ def _tile(state: State, way: WayTold, names: Mapping[str, str], sheet: Sheet) ->
         "relation": way.relation.value,
         "to_name": names.get(earlier.child or "", "") if earlier else "",
         "folded": changed,
-        **_content(state, way, sheet),
+        **_content(state, way, sheet.tile),
     }
 
 
-def _content(state: State, way: WayTold, sheet: Sheet) -> dict[str, Any]:
+def _content(state: State, way: WayTold, room: Frame) -> dict[str, Any]:
     """Return what a tile holds: equations as lines, a drawing, or only the words."""
     telling = telling_of(state, way)
     if telling is None or not way.steps or way.picture is Picture.WORDS:
         said = way.words or (way.answer or "")
-        tiles = _tiles_for_words(said, sheet)
-        return {"picture": "words", "words": said, "lines": [], "scene": None, "tiles": tiles}
-    picture = nearest(way.picture, telling)
+        return {"picture": "words", "words": said, "lines": [], "scene": None}
+    return {"words": None, **_pictured(way.picture, telling, room, Language(state.board_language))}
+
+
+@lru_cache(maxsize=CONTENTS)
+def _pictured(wanted: Picture, telling: Telling, room: Frame, language: Language) -> dict[str, Any]:
+    """Return a way's equations or its drawing; kept for the next state, so never changed."""
+    picture = nearest(wanted, telling)
     if picture in (Picture.EQUATIONS, Picture.WORDS):
-        printed = lines(telling)
-        tiles = tiles_needed(printed, sheet.tile)
-        return {
-            "picture": "equations",
-            "words": None,
-            "lines": list(printed),
-            "scene": None,
-            "tiles": tiles,
-        }
-    language = Language(state.board_language)
-    scene = draw(picture, telling, sheet.tile, language)
-    tiles = tiles_needed(scene, sheet.tile)
-    drawn = scene_json(scene)
-    return {"picture": picture.value, "words": None, "lines": [], "scene": drawn, "tiles": tiles}
-
-
-def _tiles_for_words(said: str, sheet: Sheet) -> int:
-    """Return the tiles that words need when they are wrapped: 1, 2 or all 4.
-
-    A row is reckoned an eighth shorter than it is, for the words that do not fill it.
-    """
-    pitch = WORD_SIZE * 5 // 4
-    for tiles in (1, 2):
-        room = sheet.spread(tiles)
-        rows = -(-text_width(said, WORD_SIZE) * 8 // (room.width * 7))
-        if rows * pitch <= room.height:
-            return tiles
-    return 4
+        return {"picture": "equations", "lines": list(lines(telling)), "scene": None}
+    scene = scene_json(draw(picture, telling, room, language))
+    return {"picture": picture.value, "lines": [], "scene": scene}

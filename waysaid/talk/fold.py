@@ -5,7 +5,7 @@ delivered twice counts once (by client and sequence), and order is the server's,
 repeated delivery folds to the same state.
 """
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from typing import Any
 
@@ -27,6 +27,23 @@ def fold(records: Iterable[Record]) -> State:
     """Return the state after these records, given in any order and any number of times."""
     state = State()
     for record in standing(records):
+        state = apply(state, record)
+    return state
+
+
+def fold_on(state: State, before: Sequence[Record], new: Sequence[Record]) -> State:
+    """Return the fold of `before` and `new` together, where `state` is the fold of `before`.
+
+    What comes after all the rest and takes nothing back is put on the state; all else is folded
+    anew from the first record.
+    """
+    known = {(record.client, record.sequence) for record in before}
+    for record in new:
+        key = (record.client, record.sequence)
+        undoes = isinstance(record.body, happened.Undo)
+        if undoes or key in known or record.order <= state.order:
+            return fold((*before, *new))
+        known.add(key)
         state = apply(state, record)
     return state
 

@@ -1,6 +1,7 @@
 """How the board is parted: pure lengths, so that the promises about sizes can be proven."""
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from waysaid.drawing import Frame
 from waysaid.number import BLANK, Print, Problem, Unreadable, parse, text
@@ -10,8 +11,6 @@ SCREEN = 1000
 """The screen's height in the units of every length here: tenths of a percent of it."""
 WAY_SIZE = 80
 """Letters of a way's equations (fixed promise: at least 8 % of the screen's height)."""
-WORD_SIZE = 70
-"""Letters of a child's own words (fixed promise: nothing under 6 %)."""
 NARROWEST, WIDEST = 1333, 2600
 """A narrower screen than 4:3 shows the 4:3 board, smaller; a wider than 21:9 leaves room."""
 
@@ -38,17 +37,16 @@ class Sheet:
         width = (self.wide - self.side - 60 - 60 - 30) // 2
         return Frame(width, 290, WAY_SIZE)
 
-    def spread(self, tiles: int) -> Frame:
-        """Return the room in one tile, a row of two, or all four."""
-        one = self.tile
-        width = one.width if tiles == 1 else 2 * one.width + 30
-        return Frame(width, one.height if tiles < 4 else 2 * one.height + 90, WAY_SIZE)
-
 
 def read(planned: PlannedProblem | None) -> Problem | None:
     """Return the problem, or None where there is none or its text cannot be read."""
+    return None if planned is None else _read(planned.text)
+
+
+@lru_cache(maxsize=256)
+def _read(problem_text: str) -> Problem | None:
     try:
-        return None if planned is None else parse(planned.text)
+        return parse(problem_text)
     except Unreadable:
         return None
 

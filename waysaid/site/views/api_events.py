@@ -61,6 +61,7 @@ def _save(request: HttpRequest, talk: Talk, kinds: Collection[str]) -> HttpRespo
     except SentTwiceError as twice:
         sentence = _("Event %(sequence)s was sent before with something else in it.")
         raise RefusalError(409, sentence % {"sequence": twice.sequence}) from None
-    tell(talk.pk)
+    order = max(each.order for each in saved)
+    tell(talk.pk, order)
     rows = [{"sequence": each.sequence, "order": each.order} for each in saved]
-    return JsonResponse({"saved": rows, "order": max(each.order for each in saved)})
+    return JsonResponse({"saved": rows, "order": order})
