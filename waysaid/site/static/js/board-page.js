@@ -18,8 +18,9 @@ started();
 const reopen = follow({
   address: () => `${page.live}?wide=${wide()}`,
   onState: (state) => {
-    memory.set(state);
     board.show(state);
+    // Kept once it is painted: the class waits for nothing but the board.
+    setTimeout(() => memory.set(state));
   },
   onTouch: touchMark(says.lost_touch),
 });

@@ -1,23 +1,23 @@
 /** The board: turns one state into one screen, and keeps it when the next has not come. */
 
 import { connectView } from "./connect-view.js";
-import { fill, make } from "./dom.js";
+import { fill, keep, make } from "./dom.js";
 import { fitText, stacked, unit } from "./fit.js";
 import { groundOf } from "./ground.js";
 import { PLAIN_VIEWS, viewOf } from "./phases.js";
 import { sideColumn } from "./side.js";
 import { strokeGroups, strokeLayer } from "./strokes.js";
-import { waysView } from "./ways-view.js";
+import { Standing, waysView } from "./ways-view.js";
 
 const WITH_SIDE = new Set(["think", "answers", "ways"]);
 
 /**
  * Return what the sheet holds, what stands beside it, and what to do once it is in its place.
- * @param {string} view @param {any} state @param {any} words
+ * @param {string} view @param {any} state @param {any} words @param {Standing} standing
  * @param {() => void} again called when ways were folded or unfolded
  */
-function build(view, state, words, again) {
-  if (view === "ways") return waysView(state, words, stacked(), again);
+function build(view, state, words, standing, again) {
+  if (view === "ways") return waysView(state, words, standing, stacked(), again);
   if (view === "connect" && state.connect) return connectView(state, words);
   const plain = PLAIN_VIEWS[view] ?? PLAIN_VIEWS.think;
   return { nodes: plain(state, words), beside: null, settle: () => {} };
@@ -36,6 +36,11 @@ export class Board {
     this.fresh = /** @type {import("./strokes.js").Drawn[]} */ ([]);
     this.state = /** @type {any} */ (null);
     this.shown = "";
+    /** What stays from one state to the next, and on what screen it was measured. */
+    this.standing = new Standing();
+    this.measured = "";
+    /** @type {WeakSet<Element>} */
+    this.fitted = new WeakSet();
     this.onShown = () => {};
     fill(root, this.side, this.sheet);
     addEventListener("resize", () => this.again());
@@ -53,6 +58,7 @@ export class Board {
 
   /** Show the same state for a screen that changed. */
   again() {
+    this.measured = "";
     if (this.state) this.paint();
   }
 
@@ -67,19 +73,31 @@ export class Board {
       "background-image",
       state.background ? `url(${JSON.stringify(state.background)})` : "none",
     );
+    this.measureAnew();
     this.paintSheet(view);
     this.side.querySelector("[aria-current]")?.scrollIntoView({ block: "nearest" });
     this.onShown();
   }
 
+  /** Let nothing stay that was measured on another screen or beside something else. */
+  measureAnew() {
+    const { className, lang, dataset } = this.root;
+    const screen = [innerWidth, innerHeight, stacked(), className, lang, dataset.view].join(" ");
+    if (screen === this.measured) return;
+    this.measured = screen;
+    this.standing = new Standing();
+    this.fitted = new WeakSet();
+  }
+
   /** @param {string} view */
   paintSheet(view) {
     const { state, words, sheet } = this;
-    const built = build(view, state, words, () => this.drawStrokes());
+    const built = build(view, state, words, this.standing, () => this.drawStrokes());
     this.layer = strokeLayer();
     const earlier = WITH_SIDE.has(view) && sideColumn(state.earlier, words);
     fill(this.side, earlier, built.beside);
-    fill(sheet, built.nodes, this.layer);
+    if (view === "ways") keep(sheet, [...built.nodes, this.layer]);
+    else fill(sheet, built.nodes, this.layer);
     this.fitLines();
     built.settle();
     this.drawStrokes();
@@ -94,8 +112,12 @@ export class Board {
 
   /** Make the problem and titles as large as their place allows. */
   fitLines() {
+    const all = [...this.sheet.querySelectorAll(".problem, [data-fit]")];
+    const fresh = all.filter((node) => !this.fitted.has(node));
+    if (!fresh.length) return;
     const inner = this.sheet.clientWidth - 2 * 2.4 * unit();
-    for (const node of this.sheet.querySelectorAll(".problem, [data-fit]")) {
+    for (const node of fresh) {
+      this.fitted.add(node);
       if (!(node instanceof HTMLElement)) continue;
       const stage = node.closest(".stage");
       if (stage) {

@@ -72,6 +72,19 @@ export function fill(node, ...children) {
 }
 
 /**
+ * Let a node hold these and nothing else, in order; those that are in their place are not touched.
+ * @param {Element} node @param {Node[]} children
+ */
+export function keep(node, children) {
+  const wanted = new Set(children);
+  for (const child of [...node.childNodes]) if (!wanted.has(child)) child.remove();
+  children.forEach((child, at) => {
+    const there = node.childNodes[at] ?? null;
+    if (there !== child) node.insertBefore(child, there);
+  });
+}
+
+/**
  * Return a function that fills `node` only when what it is given differs from the last time.
  * @param {Element} node @param {(value: any) => (Child | Child[])} build
  */

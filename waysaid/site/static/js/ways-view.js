@@ -1,6 +1,6 @@
 /** The ways told for one problem: open tiles in the order heard, the rest as name tags to touch. */
 
-import { fill, make, put } from "./dom.js";
+import { fill, keep, make, put } from "./dom.js";
 import { talkMark } from "./phases.js";
 import { problemText } from "./problem.js";
 import { nameTag, sizeTile, tileNode } from "./tile.js";
@@ -27,32 +27,70 @@ function foldedTag(tile, words, again) {
   );
 }
 
+/** What stays on the board from one state to the next, as long as the screen does. */
+export class Standing {
+  constructor() {
+    /** @type {Map<string, {said: string, node: HTMLElement, span: 1 | 2 | 4}>} */
+    this.tiles = new Map();
+    this.grid = make("div", { class: "ways" });
+    this.bench = make("div", { class: "ways bench", "aria-hidden": "true" });
+    this.head = make("header", { class: "head" });
+    this.headed = "";
+  }
+
+  /** Return a way's tile with its size; measured only where it says something new. */
+  tile(/** @type {any} */ tile, /** @type {any} */ words) {
+    const said = JSON.stringify({ ...tile, folded: null });
+    const kept = this.tiles.get(tile.id);
+    if (kept?.said === said) return kept;
+    const node = tileNode(tile, words);
+    const made = { said, node, span: sizeTile(node, tile, this.bench) };
+    this.tiles.set(tile.id, made);
+    return made;
+  }
+
+  /** Return the line above the ways; a new one only where it says something new. */
+  top(/** @type {any} */ state, /** @type {any} */ words) {
+    const said = JSON.stringify([state.problem, state.turn_and_talk]);
+    if (said !== this.headed) {
+      this.headed = said;
+      const problem = state.problem && problemText(state.problem, "h1", "problem");
+      this.head = make("header", { class: "head" }, problem, talkMark(state, words));
+    }
+    return this.head;
+  }
+
+  /** Forget the tiles of ways that are no longer told. */
+  only(/** @type {any[]} */ tiles) {
+    const told = new Set(tiles.map((tile) => tile.id));
+    for (const id of [...this.tiles.keys()]) if (!told.has(id)) this.tiles.delete(id);
+  }
+}
+
 /**
- * @param {any} state @param {any} words
+ * @param {any} state @param {any} words @param {Standing} standing
  * @param {boolean} all whether every way is open, one under another, as on a phone
  * @param {() => void} again called when other ways are open than before
  */
-export function waysView(state, words, all, again) {
+export function waysView(state, words, standing, all, again) {
   const folded = make("ul", { class: "fold", "aria-label": words.folded_ways });
-  const grid = make("div", { class: "ways" });
-  const bench = make("div", { class: "ways bench", "aria-hidden": "true" });
+  const { grid, bench } = standing;
   const arrange = () => {
     if (touched.among !== state.tiles.length) {
       Object.assign(touched, { id: null, among: state.tiles.length });
     }
-    const nodes = state.tiles.map((/** @type {any} */ tile) => tileNode(tile, words));
-    /** @type {any[]} */
-    const sized = state.tiles.map((/** @type {any} */ tile, /** @type {number} */ index) => ({
-      id: tile.id,
-      span: sizeTile(nodes[index], tile, bench),
-      folded: tile.folded,
-    }));
-    bench.replaceChildren();
+    standing.only(state.tiles);
+    /** @type {{id: string, span: 1 | 2 | 4, folded: boolean, node: HTMLElement}[]} */
+    const sized = state.tiles.map((/** @type {any} */ tile) => {
+      const { node, span } = standing.tile(tile, words);
+      return { id: tile.id, span, folded: tile.folded, node };
+    });
     const open = all ? sized.map((each) => each.id) : openOnes(sized, touched.id);
-    fill(
+    keep(
       grid,
-      nodes.filter((/** @type {any} */ _, /** @type {number} */ i) => open.includes(sized[i].id)),
+      sized.filter((each) => open.includes(each.id)).map((each) => each.node),
     );
+    bench.replaceChildren();
     fill(
       folded,
       state.tiles
@@ -61,11 +99,5 @@ export function waysView(state, words, all, again) {
     );
     again();
   };
-  const head = make(
-    "header",
-    { class: "head" },
-    state.problem && problemText(state.problem, "h1", "problem"),
-    talkMark(state, words),
-  );
-  return { nodes: [head, grid, bench], beside: folded, settle: arrange };
+  return { nodes: [standing.top(state, words), grid, bench], beside: folded, settle: arrange };
 }
