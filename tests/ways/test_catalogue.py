@@ -6,6 +6,7 @@ import waysaid.ways
 from waysaid.ways import Family
 from waysaid.ways.catalogue import CATALOGUE
 from waysaid.ways.shape import (
+    Below,
     Difference,
     Factors,
     Leftover,
@@ -19,6 +20,7 @@ from waysaid.ways.shape import (
 FOLDERS = {
     "add": Sum,
     "take": Difference,
+    "below": Below,
     "times": Product,
     "share": Quotient,
     "leftover": Leftover,

@@ -6,6 +6,7 @@ from hypothesis import strategies as st
 
 from waysaid.number import Sign, parse, solve
 from waysaid.ways.shape import (
+    Below,
     Difference,
     Factors,
     Leftover,
@@ -21,6 +22,11 @@ from waysaid.ways.shape import (
 SEEN = {
     "37 + 25": (Sum(37, 25),),
     "62 - 25": (Difference(62, 25),),
+    "5 - 9": (Below(5, 9),),
+    "12 + _ = 7": (Below(7, 12),),
+    "5 + 0 + 3": (Sum(5, 3),),
+    "5 + 0 + 0": (Nothing(5, Sign.PLUS, 0),),
+    "0 - 5 - 3": (Several((0, -5, -3)),),
     "7 + 0": (Nothing(7, Sign.PLUS, 0),),
     "7 - 7": (Nothing(7, Sign.MINUS, 7),),
     "7 + 26 + 3": (Several((7, 26, 3)),),
@@ -50,7 +56,6 @@ SEEN = {
     "6 x _ = 6": (Missing(6, Sign.TIMES, 1, 1), Nothing(6, Sign.OVER, 6)),
 }
 NOT_SEEN = (
-    "5 - 9",
     "1/2 + 1/4",
     "1/2 x 4",
     "48 / 4 / 2",
@@ -59,7 +64,6 @@ NOT_SEEN = (
     "_ / 4 = -2",
     "30 / _ = 4",
     "2 + 3 x 4",
-    "12 + _ = 7",
     "8 + 4 = _ + 5",
     "7",
 )

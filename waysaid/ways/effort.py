@@ -80,6 +80,7 @@ _BOTH = TENTHS[Charge.BOTH]
 _TALLY = TENTHS[Charge.TALLY]
 _DIGIT = TENTHS[Charge.DIGIT]
 _COLUMN = TENTHS[Charge.COLUMN]
+_NEGATIVE = TENTHS[Charge.NEGATIVE]
 _SKIPS = {
     1: TENTHS[Charge.HOP],
     2: TENTHS[Charge.SKIP],
@@ -130,6 +131,8 @@ def _measure(way: Way) -> _Sizes:
                 counting += _TALLY
                 counted = by
             counting += _SKIPS.get(by, _ODD_SKIP) if type(by) is int else _ODD_SKIP
+            if not negative and _below_zero(step):
+                negative += _NEGATIVE
             continue
         cost = _equation_cost(step.equation)
         steps += cost[0]
@@ -152,6 +155,11 @@ def _measure(way: Way) -> _Sizes:
         held += unsaid[1]
     column = _COLUMN * len(way.steps) if family is Family.COLUMN else 0
     return steps, facts, crossing, size, held * _HOLD, rewritten, counting, negative, column
+
+
+def _below_zero(step: Step) -> bool:
+    right = step.equation.right
+    return isinstance(right, int) and right < 0
 
 
 def _unsaid(way: Way) -> tuple[int, int]:

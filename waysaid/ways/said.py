@@ -79,7 +79,7 @@ def _clauses(way: Way, phrases: Phrases) -> Iterator[str]:
         steps = tuple(group)
         if run is None:
             for step in steps:
-                yield _clause(way.family, step, phrases)
+                yield _clause(way, step, phrases)
         else:
             yield _counted(run, steps, phrases)
 
@@ -104,13 +104,13 @@ def _counted(run: tuple[Sign, Number | Blank], steps: tuple[Step, ...], phrases:
     )
 
 
-def _clause(family: Family, step: Step, phrases: Phrases) -> str:
+def _clause(way: Way, step: Step, phrases: Phrases) -> str:
     equation = step.equation
     left, result = equation.left, equation.right
     if not isinstance(left, Operation):
         be = phrases.be[left != 1]
         return phrases.opened.format(left=_said(left, phrases), sum=_said(result, phrases), be=be)
-    if not isinstance(result, (Operation, Blank)) and exact(result) < 0:
+    if not isinstance(result, (Operation, Blank)) and exact(result) < 0 <= (way.number or 0):
         owed = _said(negative(result), phrases)
         return phrases.owed.format(sum=_said(left, phrases), result=owed)
     if step.kind is Kind.SCALE and not isinstance(result, Operation):
@@ -126,7 +126,7 @@ def _clause(family: Family, step: Step, phrases: Phrases) -> str:
         and not isinstance(left.right, Operation)
     ):
         general = phrases.clauses.get((None, step.kind, left.sign), phrases.plain)
-        template = phrases.clauses.get((family, step.kind, left.sign), general)
+        template = phrases.clauses.get((way.family, step.kind, left.sign), general)
     return template.format(
         left=_said(left.left, phrases),
         right=_said(left.right, phrases),

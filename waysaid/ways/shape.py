@@ -67,6 +67,19 @@ class Difference:
 
 
 @dataclass(frozen=True, slots=True)
+class Below:
+    """A whole number less a larger one, neither of them 0: the answer is below zero."""
+
+    whole: int
+    part: int
+
+    @property
+    def short(self) -> int:
+        """Return how far below zero the answer is."""
+        return self.part - self.whole
+
+
+@dataclass(frozen=True, slots=True)
 class Product:
     """Two whole numbers multiplied, both of them from 2 up."""
 
@@ -157,7 +170,10 @@ class Nothing:
 
 @dataclass(frozen=True, slots=True)
 class Several:
-    """Three or more whole numbers added, or taken away where the number is negative."""
+    """Three or more whole numbers added, or taken away where the number is negative.
+
+    The first is added, and only the first may be 0. The total may be below zero.
+    """
 
     terms: tuple[int, ...]
 
@@ -175,7 +191,9 @@ class Missing:
     asked: int
 
 
-Shape = Sum | Difference | Product | Quotient | Leftover | Factors | Nothing | Several | Missing
+Shape = (
+    Sum | Difference | Below | Product | Quotient | Leftover | Factors | Nothing | Several | Missing
+)
 
 
 def shapes(problem: Problem) -> tuple[Shape, ...]:
@@ -191,11 +209,21 @@ def _known(expression: Expression) -> tuple[Shape, ...]:
     if isinstance(expression, Operation) and expression.sign in (Sign.TIMES, Sign.OVER):
         return _grouped(expression)
     terms = _whole_terms(expression)
-    if terms is None or sum(terms) < 0:
+    if terms is None or len(terms) < 2:
         return ()
+    if len(terms) > 2:
+        terms = _worth_saying(terms)
     if len(terms) == 2:
         return _pair(terms[0], Sign.MINUS if terms[1] < 0 else Sign.PLUS, abs(terms[1]))
-    return (Several(terms),) if len(terms) > 2 and all(terms) else ()
+    return (Several(terms),)
+
+
+def _worth_saying(terms: tuple[int, ...]) -> tuple[int, ...]:
+    """Return the terms without those that are 0, but never fewer than two."""
+    some = tuple([term for term in terms if term])
+    if not some or some[0] < 0:
+        some = (0, *some)
+    return some if len(some) > 1 else (*some, 0)
 
 
 def _whole_terms(expression: Expression) -> tuple[int, ...] | None:
@@ -238,7 +266,9 @@ def _pair(left: int, sign: Sign, right: int) -> tuple[Shape, ...]:
         return _share(left, right)
     if not left or not right or (sign is Sign.MINUS and left == right):
         return (Nothing(left, sign, right),)
-    return (Sum(left, right),) if sign is Sign.PLUS else (Difference(left, right),)
+    if sign is Sign.PLUS:
+        return (Sum(left, right),)
+    return (Difference(left, right),) if left > right else (Below(left, right),)
 
 
 def _share(whole: int, part: int) -> tuple[Shape, ...]:
@@ -301,4 +331,4 @@ def _filled(left: object, sign: Sign, right: object, total: int) -> tuple[Shape,
         seen = (total, Sign.MINUS, left) if plus else (left, Sign.MINUS, total)
     else:
         return ()
-    return () if found < 0 else (missing, *_pair(*seen))
+    return _pair(*seen) if found < 0 else (missing, *_pair(*seen))

@@ -18,8 +18,7 @@ _NEGATIVE = TENTHS[Charge.NEGATIVE]
 def whole_cost(minus: bool, left: int, right: int) -> Cost:
     """Return the cost of one sum or difference of two whole numbers."""
     if right < 0 or left < 0:
-        minus = minus != (right < 0)
-        left, right = max(abs(left), abs(right)), min(abs(left), abs(right))
+        return _below_zero(minus, left, right)
     result = abs(left - right) if minus else left + right
     size = _DIGIT * (digits(left) + digits(right) + digits(result))
     if minus and right > left:
@@ -27,6 +26,14 @@ def whole_cost(minus: bool, left: int, right: int) -> Cost:
     facts, crossing = _taken(left, right) if minus else _joined(left, right)
     shared = facts or crossing or minus
     return _STEP if shared else _READ_OFF, facts, crossing, size, 0
+
+
+def _below_zero(minus: bool, left: int, right: int) -> Cost:
+    """Return the cost where a number is below zero already: -15 + 1 as 15 - 1."""
+    apart = (minus != (right < 0)) != (left < 0)
+    large, small = max(abs(left), abs(right)), min(abs(left), abs(right))
+    step, facts, crossing, size, _ = whole_cost(apart, large, small)
+    return step, facts, crossing, size, _NEGATIVE
 
 
 def digits(number: int) -> int:

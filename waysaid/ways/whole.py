@@ -15,6 +15,13 @@ from waysaid.ways.add import known_fact as add_known_fact
 from waysaid.ways.add import near_double as add_near_double
 from waysaid.ways.add import split as add_split
 from waysaid.ways.add import split_then_jump as add_split_then_jump
+from waysaid.ways.below import adjust as below_adjust
+from waysaid.ways.below import bridge as below_bridge
+from waysaid.ways.below import counting as below_counting
+from waysaid.ways.below import jump as below_jump
+from waysaid.ways.below import known_fact as below_known_fact
+from waysaid.ways.below import rename as below_rename
+from waysaid.ways.below import split as below_split
 from waysaid.ways.factors import in_turn as factors_in_turn
 from waysaid.ways.factors import partners as factors_partners
 from waysaid.ways.leftover import break_up as leftover_break_up
@@ -30,6 +37,7 @@ from waysaid.ways.several import in_turn as several_in_turn
 from waysaid.ways.several import partners as several_partners
 from waysaid.ways.several import split as several_split
 from waysaid.ways.shape import (
+    Below,
     Difference,
     Factors,
     Leftover,
@@ -102,6 +110,13 @@ WHOLE: tuple[AnyMaker, ...] = (
     Maker(Family.SHIFT_BOTH, Difference, take_shift_both.plans),
     Maker(Family.ADD_UP, Difference, take_add_up.plans),
     Maker(Family.ADD_UP, Missing, missing_add_up.plans),
+    Maker(Family.KNOWN_FACT, Below, below_known_fact.plans),
+    Maker(Family.COUNTING, Below, below_counting.plans),
+    Maker(Family.JUMP, Below, below_jump.plans),
+    Maker(Family.SPLIT, Below, below_split.plans),
+    Maker(Family.BRIDGE, Below, below_bridge.plans),
+    Maker(Family.ADJUST, Below, below_adjust.plans),
+    Maker(Family.RENAME, Below, below_rename.plans),
     Maker(Family.COLUMN, Sum, add_column.plans),
     Maker(Family.COLUMN, Difference, take_column.plans),
     Maker(Family.KNOWN_FACT, Product, times_known_fact.plans),

@@ -7,9 +7,9 @@ from waysaid.ways.shape import Several
 
 
 def plans(problem: Several) -> Iterator[Plan]:
-    """Yield the terms in turn, where the total never falls below 0."""
+    """Yield the terms in turn, below zero only where the total is there too."""
     terms = problem.terms
-    if _stays_up(terms):
+    if sum(terms) < 0 or _stays_up(terms):
         yield "in-turn", hops(*terms)
 
 

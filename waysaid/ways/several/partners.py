@@ -19,6 +19,9 @@ CLOSE = 10
 def plans(problem: Several) -> Iterator[Plan]:
     """Yield one pair and then the rest, two pairs, and the largest number first."""
     terms = problem.terms
+    if sum(terms) < 0:
+        return
+    yield from _added_first(terms)
     for pair in combinations(range(len(terms)), 2):
         first, second = (terms[place] for place in pair)
         rest = [term for place, term in enumerate(terms) if place not in pair]
@@ -32,6 +35,14 @@ def plans(problem: Several) -> Iterator[Plan]:
     largest_first = tuple(sorted(terms, reverse=True))
     if min(terms) > 0 and sum(terms) <= SMALL and largest_first != terms:
         yield "largest-first", hops(*largest_first)
+
+
+def _added_first(terms: tuple[int, ...]) -> Iterator[Plan]:
+    """Add what is added before anything is taken, where the order given would fall below zero."""
+    added = [term for term in terms if term > 0]
+    taken = [term for term in terms if term < 0]
+    if any(sum(terms[:end]) < 0 for end in range(1, len(terms))):
+        yield "added-first", hops(*added, *taken, kind=Kind.JOIN)
 
 
 def _go_together(first: int, second: int) -> bool:

@@ -11,6 +11,8 @@ from waysaid.ways.step import Kind
 def plans(problem: Several) -> Iterator[Plan]:
     """Yield tens first and ones first: 14 + 23 + 16 as 10 + 20 + 10, 4 + 3 + 6, 40 + 13."""
     terms = problem.terms
+    if sum(terms) < 0:
+        return
     width = columns(*map(abs, terms))
     like = [
         [piece if term > 0 else -piece for term, piece in zip(terms, row, strict=True) if piece]
