@@ -2,24 +2,31 @@
 
 from waysaid.ways.effort import Effort, EffortPart, Reason, effort_of, tenths_of
 from waysaid.ways.explore import ways
+from waysaid.ways.family_notes import FAMILY_NOTES, FamilyNote
 from waysaid.ways.leans import Leans
-from waysaid.ways.said import family_name, how_said
+from waysaid.ways.names import Named, Vocabulary, family_name, published_names
+from waysaid.ways.said import how_said
 from waysaid.ways.step import Kind, Step, opened, step
 from waysaid.ways.way import Family, Way
 
 __all__ = [
+    "FAMILY_NOTES",
     "Effort",
     "EffortPart",
     "Family",
+    "FamilyNote",
     "Kind",
     "Leans",
+    "Named",
     "Reason",
     "Step",
+    "Vocabulary",
     "Way",
     "effort_of",
     "family_name",
     "how_said",
     "opened",
+    "published_names",
     "step",
     "tenths_of",
     "ways",

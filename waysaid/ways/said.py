@@ -1,4 +1,4 @@
-"""How a child might say a way, in one line, with numerals; and the names of the families."""
+"""How a child might say a way, in one line, with numerals."""
 
 from collections.abc import Iterator
 from itertools import groupby
@@ -24,12 +24,7 @@ from waysaid.number import (
 from waysaid.number import text as number_print
 from waysaid.ways.phrases import PHRASES, Phrases
 from waysaid.ways.step import Kind, Step
-from waysaid.ways.way import Family, Way
-
-
-def family_name(family: Family, language: Language) -> str:
-    """Return our name for a family, in lower case: `give and take`, `dar y tomar`."""
-    return PHRASES[language].names[family]
+from waysaid.ways.way import Way
 
 
 def how_said(way: Way, language: Language) -> str:
