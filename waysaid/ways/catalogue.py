@@ -1,13 +1,14 @@
 """Every way there is, kind by kind; of two with the same steps the first keeps them."""
 
-from waysaid.ways import about, compare, two_sides
-from waysaid.ways.maker import AnyMaker
+from waysaid.ways import about, compare, images, two_sides
+from waysaid.ways.maker import AnyMaker, AnySeenMaker
 from waysaid.ways.whole import WHOLE
 
-CATALOGUE: tuple[AnyMaker, ...] = (
+CATALOGUE: tuple[AnyMaker | AnySeenMaker, ...] = (
     *WHOLE,
     *two_sides.MAKERS,
     *compare.MAKERS,
     *about.MAKERS,
+    *images.MAKERS,
 )
 """Every kind of problem, in the order in which its ways are tried."""

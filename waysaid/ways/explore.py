@@ -35,7 +35,8 @@ def ways(problem: Problem) -> tuple[Way, ...]:
     found: dict[tuple[_Said, ...], Way] = {}
     for shape in seen:
         for maker in CATALOGUE:
-            for variant, moves in maker.of(shape):
+            for plan in maker.of(shape):
+                moves = plan[1]
                 said = tuple(
                     [move.equation if isinstance(move, Step) else move[1:] for move in moves]
                 )
@@ -43,7 +44,8 @@ def ways(problem: Problem) -> tuple[Way, ...]:
                     steps = tuple([_built(move, built) for move in moves])
                     left = _left_over(steps, answer, remainder)
                     end = _end(steps, answer)
-                    found[said] = Way(maker.family, variant, steps, end, left)
+                    groups = plan[2] if len(plan) == 3 else ()
+                    found[said] = Way(maker.family, plan[0], steps, end, left, groups)
     return tuple(sorted(found.values(), key=_effort))
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from waysaid.number import Problem
-from waysaid.ways import about, compare, two_sides
+from waysaid.ways import about, compare, images, two_sides
 from waysaid.ways.shape import shapes
 
 LOOKS: tuple[Callable[[Problem], tuple[object, ...]], ...] = (
@@ -11,6 +11,7 @@ LOOKS: tuple[Callable[[Problem], tuple[object, ...]], ...] = (
     two_sides.shapes_of,
     compare.shapes_of,
     about.shapes_of,
+    images.shapes_of,
 )
 """One for whole numbers, and one for each kind beyond them."""
 

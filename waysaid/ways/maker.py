@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
-from waysaid.ways.plan import Plan
+from waysaid.ways.plan import Plan, SeenPlan
 from waysaid.ways.way import Family
 
 S = TypeVar("S")
@@ -23,4 +23,18 @@ class Maker(Generic[S]):
         return self.plans(shape) if isinstance(shape, self.shape) else iter(())
 
 
+@dataclass(frozen=True, slots=True)
+class SeenMaker(Generic[S]):
+    """One way to see a quick image: as a `Maker`, its plans with the groups that are seen."""
+
+    family: Family
+    shape: type[S]
+    plans: Callable[[S], Iterator[SeenPlan]]
+
+    def of(self, shape: object) -> Iterator[SeenPlan]:
+        """Return the plans for a picture seen in any shape: none where it is not this way's."""
+        return self.plans(shape) if isinstance(shape, self.shape) else iter(())
+
+
 AnyMaker = Maker[Any]
+AnySeenMaker = SeenMaker[Any]

@@ -20,6 +20,8 @@ AT_ONCE = 4
 Move = tuple[Kind, int, Sign, int]
 Moves = tuple[Move | Step, ...]
 Plan = tuple[str, Moves]
+SeenPlan = tuple[str, Moves, tuple[tuple[int, ...], ...]]
+"""A plan for a quick image, with the groups of dots that it was seen as."""
 
 
 def hops(start: int, *changes: int, kind: Kind = Kind.JUMP) -> tuple[Move, ...]:
