@@ -22,6 +22,7 @@ from waysaid.number import (
     number_text,
 )
 from waysaid.number import text as number_print
+from waysaid.ways.images.said import seen_opener, seen_whole
 from waysaid.ways.phrases import PHRASES, Phrases
 from waysaid.ways.step import Kind, Step
 from waysaid.ways.way import Way
@@ -33,10 +34,12 @@ def how_said(way: Way, language: Language) -> str:
     The size of a single count is not said (`I counted on from 8: 9, 10`).
     """
     phrases = PHRASES[language]
+    if way.seen and (seen := seen_whole(way, language)):
+        return seen
     clauses = list(_clauses(way, phrases))
     if not clauses:
         return f"{_answer(way)}."
-    opener = _opener(way, phrases)
+    opener = seen_opener(way, language) if way.seen else _opener(way, phrases)
     told = phrases.then.join((", ".join(clauses[:-1]), clauses[-1])) if clauses[1:] else clauses[0]
     whole = f"{opener} {told}" if opener else told
     if isinstance(way.answer, Order | Verdict):

@@ -127,3 +127,36 @@ NEVER = (
 @pytest.mark.parametrize(("picture", "family", "why"), NEVER)
 def test_a_picture_is_not_seen(picture, family, why):
     assert not [way for way in ways(parse(picture)) if way.family is family], why
+
+
+TOLD = (
+    ("image dice: 5", "5 = 5", "I saw 5 at once.", "Vi 5 de una vez."),
+    ("image frame 10: 7", "5 + 2 = 7", "I saw groups: 5 and 2 is 7.", "Vi grupos: 5 y 2 son 7."),
+    (
+        "image frame 10: 7",
+        "10 - 3 = 7",
+        "I thought of it full: 10 take away 3 is 7.",
+        "Lo pensé lleno: 10 menos 3 son 7.",
+    ),
+    (
+        "image dice: 2 1",
+        "1 + 1 = 2; 2 + 1 = 3",
+        "I counted them one by one: 1, 2, 3.",
+        "Los conté de uno en uno: 1, 2, 3.",
+    ),
+    (
+        "image array: 3 x 4",
+        "3 x 4 = 12",
+        "I saw equal groups: 3 times 4 is 12.",
+        "Vi grupos iguales: 3 por 4 son 12.",
+    ),
+)
+
+
+@pytest.mark.parametrize(("picture", "steps", "english", "spanish"), TOLD)
+def test_a_way_is_told_as_what_was_seen(picture, steps, english, spanish):
+    way = next(
+        way for way in ways(parse(picture)) if "; ".join(one.text for one in way.steps) == steps
+    )
+    assert how_said(way, Language.EN) == english
+    assert how_said(way, Language.ES) == spanish
