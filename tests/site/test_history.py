@@ -3,12 +3,16 @@
 from datetime import timedelta
 
 from tests.site.made import answer, child_id, problem_id, sent, way
+from waysaid.number import Language
 from waysaid.site.chips import chips_for, foreseen, ordered, orders_by_child
 from waysaid.site.history import History, history_before, think_seconds
 from waysaid.site.models import Talk
 from waysaid.site.record import at_hand
 from waysaid.site.talks import start_talk
+from waysaid.site.wording import Wording
 from waysaid.talk import Record, body_from_json
+
+WORDING = Wording(Language.EN)
 
 
 def told(cast, family, child):
@@ -87,24 +91,24 @@ def test_without_history_the_chips_begin_with_one_of_each_family_the_easiest_fir
 
 
 def test_what_the_class_says_often_comes_first():
-    usual = families(chips_for("39 + 27", History(), "en"))
+    usual = families(chips_for("39 + 27", History(), WORDING))
     last = usual[4]
-    liked = families(chips_for("39 + 27", History(talks=5, families={last: 9}), "en"))
+    liked = families(chips_for("39 + 27", History(talks=5, families={last: 9}), WORDING))
     assert liked[0] == last
     assert set(liked[:5]) == set(usual[:5])
 
 
 def test_a_childs_own_ways_come_first_for_that_child_alone():
-    usual = families(chips_for("39 + 27", History(), "en"))
+    usual = families(chips_for("39 + 27", History(), WORDING))
     history = History(talks=5, by_child={"7": {usual[3]: 4}})
-    assert families(chips_for("39 + 27", history, "en")) == usual
+    assert families(chips_for("39 + 27", history, WORDING)) == usual
     orders = orders_by_child("39 + 27", history)
     assert usual[orders["7"][0]] == usual[3]
     assert sorted(orders["7"]) == list(range(len(usual)))
 
 
 def test_a_problem_nobody_knows_ways_for_has_no_chips():
-    assert chips_for("no problem", History(), "en") == []
+    assert chips_for("no problem", History(), WORDING) == []
 
 
 def test_the_desk_says_who_was_not_heard_lately_only_when_there_was_a_lately(cast):

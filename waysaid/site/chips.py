@@ -12,8 +12,9 @@ from typing import Any
 from waysaid.drawing import Frame, Picture, Telling, draw, lines, scene_json, suits
 from waysaid.number import Language, Problem, Unreadable, parse, said_text
 from waysaid.site.history import History
+from waysaid.site.wording import Wording
 from waysaid.strings import leaves_of
-from waysaid.ways import Family, Step, Way, effort_of, family_name, ways
+from waysaid.ways import Family, Step, Way, effort_of, ways
 
 MOST = 12
 """Chips for one problem: what a desk shows without scrolling, and as much again."""
@@ -64,11 +65,11 @@ def _idle(way: Way) -> bool:
     return any(0 in leaves_of(step.equation.left) for step in way.steps)
 
 
-def chips_for(problem_text: str, history: History, language: str) -> list[dict[str, Any]]:
+def chips_for(problem_text: str, history: History, wording: Wording) -> list[dict[str, Any]]:
     """Return the chips of a problem in the order this class is likely to say them."""
     known = foreseen(problem_text)
     order = ordered(known, history.families, {})
-    return [_chip(problem_text, known[index], language) for index in order[:MOST]]
+    return [_chip(problem_text, known[index], wording) for index in order[:MOST]]
 
 
 def orders_by_child(problem_text: str, history: History) -> dict[str, list[int]]:
@@ -121,9 +122,10 @@ def thumbnail(telling: Telling, language: str) -> dict[str, Any] | None:
     return scene_json(draw(Picture.NUMBER_LINE, telling, THUMBNAIL, Language(language)))
 
 
-def _chip(problem_text: str, way: Way, language: str) -> dict[str, Any]:
+def _chip(problem_text: str, way: Way, wording: Wording) -> dict[str, Any]:
     """Return one chip; what is costly about it is worked out once."""
-    return {**_drawn(problem_text, way, language)}
+    name = wording.name(way.family)
+    return {**_drawn(problem_text, way, wording.language.value), "name": name}
 
 
 @lru_cache(maxsize=2048)
@@ -131,7 +133,6 @@ def _drawn(problem_text: str, way: Way, language: str) -> dict[str, Any]:
     telling = Telling(parse(problem_text), way.steps, (), way.number)
     return {
         "family": way.family.value,
-        "name": family_name(way.family, Language(language)),
         "lines": list(lines(telling)),
         "steps": steps_json(way.steps),
         "answer": said_text(way.answer, parse(problem_text)),

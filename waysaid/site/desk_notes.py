@@ -20,9 +20,10 @@ from waysaid.number import (
     text,
 )
 from waysaid.site.chips import foreseen
+from waysaid.site.wording import Wording
 from waysaid.slips import Slip, expected, slip_note, slips
 from waysaid.talk import State, WayTold
-from waysaid.ways import Step, family_name
+from waysaid.ways import Step
 
 MOST_NOTES = 4
 """Notes of one sort at a time: what can be read at a glance."""
@@ -50,14 +51,14 @@ def number_of(said: str | None) -> Exact | None:
     return given if isinstance(given, int | Fraction) else None
 
 
-def unused_families(state: State, language: str) -> list[str]:
+def unused_families(state: State, wording: Wording) -> list[str]:
     """Return the names of foreseen families that nobody used on the problem of the moment."""
     problem = state.problem(state.now)
     if problem is None:
         return []
     used = {way.family for way in state.ways_of(problem.id)}
     families = dict.fromkeys(way.family for way in foreseen(problem.text))
-    names = [family_name(each, Language(language)) for each in families if each not in used]
+    names = [wording.name(each) for each in families if each not in used]
     return names[:MOST_NOTES]
 
 

@@ -5,7 +5,7 @@ from functools import lru_cache
 from typing import Any
 
 from waysaid.drawing import Picture, Telling, lines, suits
-from waysaid.number import Language, Print, text
+from waysaid.number import Print, text
 from waysaid.site.chips import chips_for, orders_by_child
 from waysaid.site.desk_notes import (
     answer_of,
@@ -18,8 +18,8 @@ from waysaid.site.desk_notes import (
 from waysaid.site.history import History
 from waysaid.site.models import Child, Talk
 from waysaid.site.talks import desk_title
+from waysaid.site.wording import Wording, wording_of
 from waysaid.talk import Phase, State, WayTold, telling_of
-from waysaid.ways import family_name
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +35,11 @@ class Desk:
     def language(self) -> str:
         """The desk's language."""
         return self.talk.school_class.desk_language
+
+    @property
+    def wording(self) -> Wording:
+        """The desk's language and its names for the families."""
+        return wording_of(self.talk.school_class)
 
 
 def desk_view(desk: Desk) -> dict[str, Any]:
@@ -112,7 +117,7 @@ def _chips(desk: Desk) -> dict[str, Any]:
     if planned is None:
         return {"chips": [], "chip_orders": {}}
     return {
-        "chips": chips_for(planned.text, desk.history, desk.language),
+        "chips": chips_for(planned.text, desk.history, desk.wording),
         "chip_orders": orders_by_child(planned.text, desk.history),
     }
 
@@ -129,7 +134,7 @@ def _way(desk: Desk, way: WayTold, names: dict[str, str]) -> dict[str, Any]:
         "relation": way.relation.value,
         "to": way.to,
         "family": family.value if family else None,
-        "family_name": family_name(family, Language(desk.language)) if family else None,
+        "family_name": desk.wording.name(family) if family else None,
         "lines": list(lines(telling)) if telling else [],
         "words": way.words,
         "answer": way.answer,
@@ -161,7 +166,7 @@ def _private(desk: Desk, children: list[Child]) -> dict[str, Any]:
     right = answer_of(problem) if problem is not None else None
     return {
         "answer": None if right is None else str(right),
-        "unused": unused_families(state, desk.language),
+        "unused": unused_families(state, desk.wording),
         "slips": slip_notes(state, desk.language),
         "questions": questions_for(state, plan.questions if plan else []),
         "not_heard": quiet if desk.shows_history else [],

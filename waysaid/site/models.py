@@ -33,7 +33,11 @@ class Language(models.TextChoices):
 
 
 class SchoolClass(models.Model):
-    """A class: its grade (0 is kindergarten) if said, its languages, what hangs round its board."""
+    """A class: its grade (0 is kindergarten) if said, its languages, what hangs round its board.
+
+    `words` is whose names for the families of ways its desk shows, and `own_names` what this class
+    calls some of them, by slug.
+    """
 
     owner = models.ForeignKey(
         settings.AUTH_USER_MODEL, on_delete=models.CASCADE, related_name="classes"
@@ -42,6 +46,8 @@ class SchoolClass(models.Model):
     grade = models.PositiveSmallIntegerField(null=True, blank=True)
     desk_language = models.CharField(max_length=5, choices=Language, default=Language.ENGLISH)
     board_language = models.CharField(max_length=5, choices=Language, default=Language.ENGLISH)
+    words = models.CharField(max_length=20, default="ours")
+    own_names = models.JSONField(default=dict, blank=True)
     signals = models.JSONField(default=list)
     norms = models.JSONField(default=list)
     starters = models.JSONField(default=list)

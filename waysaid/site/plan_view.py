@@ -12,9 +12,10 @@ from waysaid.site.chips import foreseen
 from waysaid.site.models import Plan
 from waysaid.site.planning import Row, focus_of_plan, largest, problems_of
 from waysaid.site.talk_rows import printed
+from waysaid.site.wording import Wording
 from waysaid.slips import expected, slip_note
 from waysaid.strings import Link, link_question, link_says, links
-from waysaid.ways import Family, Way, family_name
+from waysaid.ways import Family, Way
 
 SMALL = Frame(800, 360, 55)
 """A small drawing, in the drawing's own units."""
@@ -76,49 +77,49 @@ class LinkShown:
     question: str
 
 
-def rows_shown(rows: list[Row], language: Language, focus: Family | None = None) -> list[RowShown]:
+def rows_shown(rows: list[Row], wording: Wording, focus: Family | None = None) -> list[RowShown]:
     """Return the rows of a plan as its page shows them; what pays off in it is named first.
 
     A row without a reason of its own gets what connects it to one before, if anything does.
     """
-    first = family_name(focus, language) if focus is not None else ""
+    first = wording.name(focus) if focus is not None else ""
     said: dict[int, str] = {}
     for link in _links(rows):
-        said.setdefault(link.between[-1], link_says(link, language))
-    return [_row(row, (first, said.get(at, "")), language) for at, row in enumerate(rows)]
+        said.setdefault(link.between[-1], link_says(link, wording.language))
+    return [_row(row, (first, said.get(at, "")), wording) for at, row in enumerate(rows)]
 
 
-def _row(row: Row, first_and_link: tuple[str, str], language: Language) -> RowShown:
+def _row(row: Row, first_and_link: tuple[str, str], wording: Wording) -> RowShown:
     problem_text = str(row["text"])
     first, connects = first_and_link
-    told = ways_shown(problem_text, language)
+    told = ways_shown(problem_text, wording)
     names = sorted(dict.fromkeys(way.name for way in told), key=lambda name: name != first)
     return RowShown(
         id=str(row["id"]),
         text=problem_text,
         shown=printed(problem_text),
-        spoken=say(parse(problem_text), language),
+        spoken=say(parse(problem_text), wording.language),
         why=str(row.get("why") or ""),
         connects=connects,
         locked=bool(row.get("locked")),
         families=tuple(names[:FAMILIES_NAMED]),
         ways=told,
-        slips=slips_shown(problem_text, language),
+        slips=slips_shown(problem_text, wording.language),
     )
 
 
 @lru_cache(maxsize=512)
-def ways_shown(problem_text: str, language: Language) -> tuple[WayShown, ...]:
+def ways_shown(problem_text: str, wording: Wording) -> tuple[WayShown, ...]:
     """Return the ways one may hear, one of each family first."""
     problem = parse(problem_text)
-    return tuple(_way(problem, way, language) for way in foreseen(problem_text)[:MOST_WAYS])
+    return tuple(_way(problem, way, wording) for way in foreseen(problem_text)[:MOST_WAYS])
 
 
-def _way(problem: Problem, way: Way, language: Language) -> WayShown:
+def _way(problem: Problem, way: Way, wording: Wording) -> WayShown:
     telling = Telling(problem, way.steps, (), way.number)
     picture = next((each for each in PICTURES if suits(each, telling)), None)
-    scene = draw(picture, telling, SMALL, language) if picture is not None else None
-    return WayShown(family_name(way.family, language), lines(telling), scene)
+    scene = draw(picture, telling, SMALL, wording.language) if picture is not None else None
+    return WayShown(wording.name(way.family), lines(telling), scene)
 
 
 @lru_cache(maxsize=512)
@@ -154,7 +155,7 @@ def _links(rows: list[Row]) -> tuple[Link, ...]:
         return ()
 
 
-def summary(plan: Plan, language: Language) -> list[str]:
+def summary(plan: Plan, wording: Wording) -> list[str]:
     """Return a plan in a few words: what pays off, how large, how many, how long."""
     problems = problems_of(plan.problems)
     if not problems:
@@ -164,7 +165,7 @@ def summary(plan: Plan, language: Language) -> list[str]:
     size = next((each for each in ROUND_SIZES if top <= each), top)
     many = len(problems)
     minutes = MINUTES_EACH * many + MINUTES_ROUND
-    parts = [family_name(focus, language)] if focus is not None else []
+    parts = [wording.name(focus)] if focus is not None else []
     parts.append(_("to %(size)s") % {"size": size})
     parts.append(ngettext("%(many)s problem", "%(many)s problems", many) % {"many": many})
     parts.append(

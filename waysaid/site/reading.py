@@ -5,9 +5,9 @@ from typing import Any
 
 from waysaid.drawing import Telling, lines
 from waysaid.hearing import Reading, read
-from waysaid.number import Language, number_text, parse
+from waysaid.number import number_text, parse
 from waysaid.site.chips import pictures_of, thumbnail
-from waysaid.ways import family_name
+from waysaid.site.wording import Wording
 
 
 @lru_cache(maxsize=512)
@@ -44,7 +44,7 @@ def _telling(problem_text: str, reading: Reading) -> Telling:
     return Telling(parse(problem_text), steps, hidden, reading.answer)
 
 
-def preview(problem_text: str, line: str, language: str) -> dict[str, Any]:
+def preview(problem_text: str, line: str, wording: Wording) -> dict[str, Any]:
     """Return what the desk shows of a line while it is typed; it corrects nothing."""
     reading = _read(problem_text, line)
     telling = _telling(problem_text, reading)
@@ -52,7 +52,7 @@ def preview(problem_text: str, line: str, language: str) -> dict[str, Any]:
     return {
         **way_from_line(problem_text, line),
         "lines": list(lines(telling)) if telling.steps else [],
-        "family_name": family_name(family, Language(language)) if family else None,
-        "scene": thumbnail(telling, language),
+        "family_name": wording.name(family) if family else None,
+        "scene": thumbnail(telling, wording.language.value),
         **pictures_of(telling),
     }

@@ -5,6 +5,7 @@ from django.urls import URLPattern, path
 from waysaid.site.views import (
     pages_back,
     pages_board,
+    pages_families,
     pages_home,
     pages_plan,
     pages_record,
@@ -34,6 +35,8 @@ urlpatterns: list[URLPattern] = [
     path("talks/<int:talk_id>/chart.pdf", pages_back.chart, name="chart"),
     path("talks/<int:talk_id>/resume", pages_back.resume, name="resume"),
     path("talks/<int:talk_id>/forget", pages_back.forget_talk, name="talk-forget"),
+    path("class/words", pages_families.words_page, name="class-words"),
+    path("ways/<slug:slug>", pages_families.family_page, name="family"),
     path("settings", pages_settings.settings_page, name="settings"),
     path("settings/copy", pages_settings.backup, name="backup"),
     path("settings/old-talks", pages_settings.forget_old_talks, name="forget-old"),

@@ -15,6 +15,7 @@ from waysaid.site.reading import preview
 from waysaid.site.record import at_hand
 from waysaid.site.refusal import RefusalError
 from waysaid.site.views.guards import json_of, plain, seat_at
+from waysaid.site.wording import wording_of
 from waysaid.strings import Link, link_question, link_says, links
 
 LONGEST_LINE = 2000
@@ -46,7 +47,7 @@ def read_line(request: HttpRequest, talk_id: int) -> HttpResponse:
             raise RefusalError(
                 400, _("A line takes at most %(most)s characters.") % {"most": LONGEST_LINE}
             )
-        return JsonResponse(preview(planned.text, line, language))
+        return JsonResponse(preview(planned.text, line, wording_of(seat.talk.school_class)))
 
 
 @require_safe

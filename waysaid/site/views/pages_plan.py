@@ -28,6 +28,7 @@ from waysaid.site.refusal import RefusalError, not_here
 from waysaid.site.talks import todays_title
 from waysaid.site.views.failures import wants_json
 from waysaid.site.views.guards import current_class, teacher_of, teachers_own
+from waysaid.site.wording import wording_of
 from waysaid.strings import starter_text
 
 MOST_QUESTIONS = 12
@@ -208,14 +209,14 @@ def _list(request: HttpRequest, school_class: SchoolClass, error: str = "") -> H
 
 
 def _shown(plan: Plan) -> dict[str, object]:
-    language = _language(plan)
+    language, wording = _language(plan), wording_of(plan.school_class)
     starter = starter_named(plan.starter)
     return {
         "here": "plans",
         "plan": plan,
-        "rows": rows_shown(plan.problems, language, focus_of_plan(plan)),
+        "rows": rows_shown(plan.problems, wording, focus_of_plan(plan)),
         "links": links_shown(plan.problems, language),
-        "summary": summary(plan, language),
+        "summary": summary(plan, wording),
         "purpose": starter_text(starter, language).purpose if starter else "",
         "questions": "\n".join(str(each) for each in plan.questions),
     }

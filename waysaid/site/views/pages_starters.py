@@ -12,8 +12,8 @@ from waysaid.site.plan_view import links_shown, rows_shown
 from waysaid.site.planning import plan_of_starter, rows_of_starter, starter_named
 from waysaid.site.refusal import not_here
 from waysaid.site.views.guards import current_class, teachers_own
+from waysaid.site.wording import wording_of
 from waysaid.strings import starter_text, starters
-from waysaid.ways import family_name
 
 
 @require_safe
@@ -23,7 +23,7 @@ def starters_page(request: HttpRequest) -> HttpResponse:
     school_class = current_class(request)
     if school_class is None:
         return redirect("welcome")
-    language = _language()
+    language, wording = _language(), wording_of(school_class)
     grade = grade_of(request, school_class)
     of_grade = [each for each in starters() if each.grade == grade]
     focus = request.GET.get("focus", "")
@@ -33,12 +33,12 @@ def starters_page(request: HttpRequest) -> HttpResponse:
         "grade": grade,
         "grades": GRADES,
         "focus": focus if shown != of_grade else "",
-        "focuses": {each.focus.value: family_name(each.focus, language) for each in of_grade},
+        "focuses": {each.focus.value: wording.name(each.focus) for each in of_grade},
         "starters": [
             {
                 "slug": each.slug,
                 "text": starter_text(each, language),
-                "focus": family_name(each.focus, language),
+                "focus": wording.name(each.focus),
                 "problems": [text(problem, Print.TRUE) for problem in each.problems],
             }
             for each in shown
@@ -61,14 +61,14 @@ def starter_page(request: HttpRequest, slug: str) -> HttpResponse:
         plan = plan_of_starter(school_class, starter)
         plan.save()
         return redirect("plan", plan_id=plan.pk)
-    language = _language()
+    language, wording = _language(), wording_of(school_class)
     rows = rows_of_starter(starter, language.value)
     context = {
         "here": "plans",
         "starter": starter,
         "text": starter_text(starter, language),
-        "focus": family_name(starter.focus, language),
-        "rows": rows_shown(rows, language, starter.focus),
+        "focus": wording.name(starter.focus),
+        "rows": rows_shown(rows, wording, starter.focus),
         "links": links_shown(rows, language),
     }
     return render(request, "waysaid/starter.html", context)
