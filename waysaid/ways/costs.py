@@ -48,6 +48,7 @@ class Charge(StrEnum):
     ODD_SKIP = "odd-skip"
     NEGATIVE = "negative"
     COLUMN = "column"
+    POINT = "point"
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,6 +106,7 @@ COSTS = (
     Cost(Charge.SKIP, 5, "ccss", "a skip of 2, 5, 10 or 100 (2.NBT.2, from memory)"),
     Cost(Charge.ODD_SKIP, 7, OUR_CHOICE, "any other skip"),
     Cost(Charge.NEGATIVE, 8, "beishuizen1993", "a piece below zero, as in 3 - 8 (from memory)"),
+    Cost(Charge.POINT, 1, OUR_CHOICE, "each number of a step whose point is kept in its place"),
     Cost(Charge.COLUMN, 4, "caviola2018", "a column kept in the head without paper"),
 )
 

@@ -13,6 +13,7 @@ from waysaid.number import Blank, Equation, Exact, Expression, Operation, Sign, 
 from waysaid.ways.costs import TENTHS, Charge
 from waysaid.ways.factor import TABLES, bare
 from waysaid.ways.group_costs import share_costs, times_costs
+from waysaid.ways.point_costs import has_points, without_points
 from waysaid.ways.step import Kind, Step
 from waysaid.ways.sum_costs import Cost, digits, whole_cost
 from waysaid.ways.way import Family, Way
@@ -119,6 +120,8 @@ _Sizes = tuple[int, ...]
 def _measure(way: Way) -> _Sizes:
     """Return the tenths for each reason, in the order of `Reason`."""
     steps = facts = crossing = size = counting = negative = rewritten = alike = 0
+    if has_points(way.steps):
+        way, size = without_points(way)
     counted: object = None
     scaling = way.family in _SCALING
     for step in way.steps:

@@ -31,7 +31,7 @@ def _plans(maker: AnyMaker) -> Callable[[InUnits], Iterator[Plan]]:
         for slug, moves in maker.of(problem.whole):
             if slug.startswith(OF_ONES) or slug.endswith(OF_ONES):
                 continue
-            if all([_counted_by(move) >= least for move in moves]):
+            if all(_counted_by(move) >= least for move in moves):
                 yield slug, tuple([_told(move, places) for move in moves])
 
     return plans

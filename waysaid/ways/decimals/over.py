@@ -76,6 +76,8 @@ def fits(family: Family, slug: str, part_places: int) -> bool:
     """
     if family is Family.FACTOR_STEPS:
         return not part_places
+    if family is Family.CHUNK_OUT and not part_places:
+        return not slug.startswith("five-by-five")
     if family is Family.ADJUST:
         return not part_places or slug == "half-then-doubled"
     return bool(part_places) if family is Family.COUNTING else True

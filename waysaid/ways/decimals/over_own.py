@@ -21,7 +21,8 @@ GOES_IN = {
     Fraction(1, 100): 100,
 }
 """How many of a decimal make one, where a child knows it; our choice."""
-UP = (2, 4, 5, 10, 100, 1000)
+SMALL = (2, 4, 5)
+UP = (*SMALL, 10, 100, 1000)
 """By what a child would make both numbers larger to lose a point; our choice."""
 
 
@@ -35,7 +36,7 @@ def scale_plans(problem: Over) -> Iterator[Plan]:
         return
     for by in UP:
         more, other = apply(TIMES, whole, by), apply(TIMES, part, by)
-        if not isinstance(other, int) or (by > 10 and part * (by // 10) % 1 == 0):
+        if not isinstance(other, int) or not _sensible(by, part, other):
             continue
         result = apply(OVER, more, other)
         last = _step(Kind.RECALL, OVER, more, other, result)
@@ -47,6 +48,13 @@ def scale_plans(problem: Over) -> Iterator[Plan]:
         first = _step(Kind.SCALE, TIMES, whole, by, more)
         second = _step(Kind.SCALE, TIMES, part, by, other)
         yield f"up-by-{by}-in-steps", (first, second, last)
+
+
+def _sensible(by: int, part: Exact, other: int) -> bool:
+    """Tell whether nothing smaller would do: a ten that is enough, a double, or what makes one."""
+    if by in SMALL:
+        return other == 1 or (by < 5 and (by == 2 or part * 2 % 1 != 0))
+    return by == 10 or part * (by // 10) % 1 != 0
 
 
 def rename_plans(problem: Over) -> Iterator[Plan]:

@@ -62,8 +62,9 @@ def _worked(one: int, other: int) -> Iterator[tuple[str, Moves]]:
 
 
 def _part(turn: Turned) -> Iterator[Plan]:
-    """Take the part: 0.25 x 36 as 36 / 4; 0.75 x 36 as 36 / 4 and 9 x 3; with or without saying
-    that 0.25 is 1/4.
+    """Take the part: 0.25 x 36 as 36 / 4; 0.75 x 36 as 36 / 4 and 9 x 3.
+
+    With or without saying that 0.25 is 1/4.
     """
     found = TOP_OVER.get(Fraction(turn.factor.value))
     if found is None:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from waysaid.number import (
     BLANK,
     About,
+    Blank,
     Claim,
     Compare,
     Equation,
@@ -212,7 +213,7 @@ def _in_units(expression: Expression, unit: int) -> Expression | None:
         if expression.sign in GROUPED or left is None or right is None:
             return None
         return Operation(expression.sign, left, right)
-    return expression if expression is BLANK else int(exact(expression) * unit)
+    return expression if isinstance(expression, Blank) else int(exact(expression) * unit)
 
 
 def _asked(equation: Equation) -> tuple[Exact, Sign, Exact] | tuple[()] | None:
@@ -222,35 +223,40 @@ def _asked(equation: Equation) -> tuple[Exact, Sign, Exact] | tuple[()] | None:
         open_side, shut_side = shut_side, open_side
     if not isinstance(open_side, Operation) or open_side.sign not in GROUPED:
         return ()
-    left, right, times = open_side.left, open_side.right, open_side.sign is Sign.TIMES
-    if isinstance(left, Operation) or isinstance(right, Operation):
-        return None
-    if shut_side is BLANK:
-        return (exact(left), open_side.sign, exact(right)) if BLANK not in (left, right) else None
-    if isinstance(shut_side, Operation):
-        return None
-    total = exact(shut_side)
-    if left is BLANK and right is not BLANK:
-        return (total, Sign.OVER if times else Sign.TIMES, exact(right))
-    if right is BLANK and left is not BLANK:
-        return (total, Sign.OVER, exact(left)) if times else (exact(left), Sign.OVER, total)
+    sign, times = open_side.sign, open_side.sign is Sign.TIMES
+    left, right, total = _number(open_side.left), _number(open_side.right), _number(shut_side)
+    blank = [side is BLANK for side in (open_side.left, open_side.right, shut_side)]
+    if blank == [False, False, True] and left is not None and right is not None:
+        return (left, sign, right)
+    if blank == [True, False, False] and right is not None and total is not None:
+        return (total, Sign.OVER if times else Sign.TIMES, right)
+    if blank == [False, True, False] and left is not None and total is not None:
+        return (total, Sign.OVER, left) if times else (left, Sign.OVER, total)
     return None
 
 
+def _number(side: Expression) -> Exact | None:
+    """Return the value of a number; None for a blank or an operation."""
+    return None if isinstance(side, Operation | Blank) else exact(side)
+
+
 def _product_or_quotient(problem: Operation) -> tuple[DecimalShape, ...]:
-    if not isinstance(problem.left, Operation) and not isinstance(problem.right, Operation):
-        return _grouped(exact(problem.left), problem.sign, exact(problem.right))
+    left, right = _number(problem.left), _number(problem.right)
+    if left is not None and right is not None:
+        return _grouped(left, problem.sign, right)
     factors = _factors(problem)
     return () if factors is None or min(factors) <= 0 else (Chain(factors),)
 
 
 def _factors(expression: Expression) -> tuple[Exact, ...] | None:
+    """Return the numbers of a longer product; None for anything else."""
     if not isinstance(expression, Operation):
-        return (exact(expression),)
-    if expression.sign is not Sign.TIMES or isinstance(expression.right, Operation):
+        last = _number(expression)
+        return None if last is None else (last,)
+    if expression.sign is not Sign.TIMES:
         return None
-    before = _factors(expression.left)
-    return None if before is None else (*before, exact(expression.right))
+    before, last = _factors(expression.left), _number(expression.right)
+    return None if before is None or last is None else (*before, last)
 
 
 def _grouped(left: Exact, sign: Sign, right: Exact) -> tuple[DecimalShape, ...]:

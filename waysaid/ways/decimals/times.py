@@ -2,10 +2,11 @@
 
 from collections.abc import Callable, Iterator
 
-from waysaid.number import Equation, Expression, Operation
+from waysaid.number import Equation, Expression, Operation, Written
 from waysaid.ways.decimals import times_own
 from waysaid.ways.decimals.shape import Times
 from waysaid.ways.decimals.unit import all_in, made, pointed
+from waysaid.ways.factor import bare
 from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.plan import OVER, PLUS, TIMES, Move, Plan
 from waysaid.ways.shape import Product
@@ -22,19 +23,24 @@ _Told = Callable[[Move, Times, bool], Step]
 
 
 def _mapped(
-    plans: Callable[[Product], Iterator[Plan]], told: _Told, fits: Callable[[Times, str], bool]
+    plans: Callable[[Product], Iterator[Plan]],
+    told: _Told,
+    fits: Callable[[Times, str], bool],
+    worth_it: Callable[[Step, Times], bool] = lambda last, problem: True,
 ) -> Callable[[Times], Iterator[Plan]]:
     """Return the plans for decimals that do with the units what others do with whole numbers.
 
     `told` makes the step of a move, knowing whether the first number is the one changed; `fits`
-    tells by its slug whether a way makes sense for the numbers.
+    tells by its slug whether a way makes sense for the numbers, and `worth_it` by its last step.
     """
 
     def mapped(problem: Times) -> Iterator[Plan]:
         for slug, moves in plans(Product(problem.left.units, problem.right.units)):
             if fits(problem, slug):
                 first = not slug.startswith("second")
-                yield slug, tuple([_step(move, problem, first, told) for move in moves])
+                steps = tuple([_step(move, problem, first, told) for move in moves])
+                if worth_it(steps[-1], problem):
+                    yield slug, steps
 
     return mapped
 
@@ -98,6 +104,16 @@ def _count_fits(problem: Times, slug: str) -> bool:
     return not times.places and times.units > 1 and problem.places <= COUNTED_PLACES
 
 
+def _rounder(last: Step, problem: Times) -> bool:
+    """Tell whether the last product has fewer places after its points, or a ten or a one in it."""
+    whole = last.equation.left
+    if not isinstance(whole, Operation):
+        return False
+    sides = (whole.left, whole.right)
+    places = sum(side.size for side in sides if isinstance(side, Written))
+    return places < problem.places or any(type(side) is int and bare(side) == 1 for side in sides)
+
+
 MAKERS: tuple[AnyMaker, ...] = (
     Maker(Family.COUNTING, Times, _mapped(counting.plans, _joined, _count_fits)),
     Maker(Family.ADJUST, Times, _mapped(adjust.plans, _joined, _any)),
@@ -105,6 +121,6 @@ MAKERS: tuple[AnyMaker, ...] = (
     Maker(Family.NEAR_FACT, Times, _mapped(near_fact.plans, _joined, _any)),
     Maker(Family.BREAK_UP, Times, times_own.own_cuts),
     Maker(Family.BREAK_UP, Times, _mapped(break_up.plans, _joined, _cut_fits)),
-    Maker(Family.DOUBLE_HALVE, Times, _mapped(double_halve.plans, _moved_across, _any)),
+    Maker(Family.DOUBLE_HALVE, Times, _mapped(double_halve.plans, _moved_across, _any, _rounder)),
     Maker(Family.DOUBLE_HALVE, Times, times_own.tens_across),
 )
