@@ -45,14 +45,20 @@ def family_shown(family: Family, wording: Wording) -> FamilyShown:
         source=note.source,
         names=tuple(published_names(family).items()),
         leads_to=tuple((each.value, wording.name(each)) for each in note.leads_to),
-        examples=tuple(_example(given, family, wording.language) for given in note.examples),
+        examples=tuple(
+            shown
+            for given in note.examples
+            if (shown := _example(given, family, wording.language)) is not None
+        ),
     )
 
 
 @lru_cache(maxsize=256)
-def _example(given: str, family: Family, language: Language) -> ExampleShown:
+def _example(given: str, family: Family, language: Language) -> ExampleShown | None:
     problem = parse(given)
-    way = next(way for way in ways(problem) if way.family is family)
+    way = next((way for way in ways(problem) if way.family is family), None)
+    if way is None:
+        return None
     telling = Telling(problem, way.steps, (), way.number)
     picture = next((each for each in PICTURES if suits(each, telling)), None)
     scene = draw(picture, telling, SMALL, language) if isinstance(picture, Picture) else None
