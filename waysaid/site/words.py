@@ -86,6 +86,7 @@ ONE: Words = {
 }
 
 DESK: Words = {
+    "about_family": _("About ways like this: {family}"),
     **ONE,
     "add": _("Add"),
     "add_problem": _("Add a problem"),

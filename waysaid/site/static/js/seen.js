@@ -1,6 +1,6 @@
 /** What the class sees, in small, and what can be changed on it. */
 
-import { make, panel } from "./dom.js";
+import { make, panel, put } from "./dom.js";
 
 const PHASES = ["before", "think", "answers", "ways"];
 const STEPS = 3;
@@ -36,6 +36,23 @@ export function phasesPanel(node, words) {
 function shortly(/** @type {string[]} */ lines, /** @type {boolean} */ whole) {
   const some = whole ? lines : lines.slice(0, STEPS);
   return some.join(", ") + (some.length < lines.length ? " …" : "");
+}
+
+/** The name of a way's family, which opens its page beside the talk. @param {any} way */
+function familyLink(way, /** @type {any} */ words) {
+  if (!way.family_name) return null;
+  return make(
+    "a",
+    {
+      class: "family-link",
+      href: `/ways/${way.family}`,
+      target: "_blank",
+      rel: "noopener",
+      "data-key": `family-${way.id}`,
+      "aria-label": put(words.about_family, { family: way.family_name }),
+    },
+    way.family_name,
+  );
 }
 
 /** @param {any} way @param {any} words @param {import("./desk.js").Desk} desk @param {any} edit */
@@ -100,6 +117,7 @@ export function seenPanel(node, words, edit) {
         make("strong", {}, `${way.name || words.no_name}: `),
         way.lines.length ? shortly(way.lines, way.id === opened) : way.words,
       ),
+      desk.state.board_token && familyLink(way, words),
       way.flags
         .slice(0, way.id === opened ? undefined : 1)
         .map((/** @type {string} */ flag) => make("p", { class: "flag", title: flag }, flag)),
