@@ -14,7 +14,7 @@ from typing import get_args
 
 from waysaid.cli.command import parser
 from waysaid.number import Language, parse
-from waysaid.slips import Likely, SlipName, expected, slip_note
+from waysaid.slips import Likely, SlipName, foresee, slip_answer, slip_note
 from waysaid.strings import LinkKind, link_says, links
 from waysaid.talk import Body
 from waysaid.ways import Family, Kind, Way, family_name, how_said, ways
@@ -33,6 +33,51 @@ WRONG = (
     "250 + 7",
     "112 - 1",
     "153 - 27",
+    "3 - 8",
+    "19 x 7",
+    "16 x 5",
+    "27 x 6",
+    "23 x 14",
+    "60 x 40",
+    "0 x 8",
+    "16 / 3",
+    "96 / 4",
+    "60 / 12",
+    "4 / 12",
+    "3 + 4 x 2",
+    "2 x (3 + 4)",
+    "62 - 25 = 64 - 23 ?",
+    "29 + 14 = 30 + 15 ?",
+    "8 = 5 + 3 ?",
+    "2.5 + 3.12",
+    "0.3 x 0.3",
+    "2.5 x 10",
+    "6 / 0.5",
+    "0.65 ? 0.7",
+    "0.1 ? 0.24",
+    "1/4",
+    "1/3 + 1/4",
+    "3/5 - 1/2",
+    "3/5 + 3/10",
+    "about 4/5 + 11/12",
+    "1 1/2 + 2 1/4",
+    "2 + 3/4",
+    "3 1/4 - 1 3/4",
+    "2/3 x 4",
+    "2/5 x 3/5",
+    "3/4 x 1/3",
+    "3/4 / 1/3",
+    "2/3 of 57",
+    "1/4 of 20",
+    "1/8 ? 1/4",
+    "7/8 ? 2/3",
+    "2/3 ? 5/8",
+    "9/10 ? 12/13",
+    "15% of 80",
+    "120% of 50",
+    "image frame 10: 7",
+    "image dice: 3 2",
+    "about 398 x 21",
 )
 STRINGS = (
     ("40 + 25", "37 + 25", "37 + 28"),
@@ -104,18 +149,18 @@ def slips_page() -> str:
         note = slip_note(slip, Language.EN)
         sections.append(
             f"## {name.value}\n\n{slip.likely.value.capitalize()}; source: {slip.source}. "
-            f"For example {given} as {slip.wrong}: {note}."
+            f"For example {given} as {slip_answer(slip, parse(given))}: {note}."
         )
     likely = ", ".join(each.value for each in Likely)
     about = (
-        "What may lie behind a wrong answer to a sum or a difference: a note for the teacher, "
+        "What may lie behind a wrong answer: a note for the teacher, "
         f"never a finding about a child. Likely is one of {likely}."
     )
     return _page("Slips", about, sections)
 
 
 def _slips(given: str) -> tuple:  # type: ignore[type-arg]
-    return tuple(reversed(expected(parse(given))))
+    return tuple(reversed(foresee(parse(given))))
 
 
 def links_page() -> str:

@@ -6,8 +6,9 @@ from pathlib import Path
 from tests.published.rows import HERE, rows
 from tests.ways.test_effort import ORDERINGS
 from waysaid.number import parse
-from waysaid.slips import expected
+from waysaid.slips import foresee
 from waysaid.slips.catalogue import RULES
+from waysaid.slips.shares import SHARES
 from waysaid.slips.slip import OUR_GUESS
 from waysaid.ways.costs import COSTS, OUR_CHOICE
 
@@ -24,8 +25,8 @@ def _named() -> set[str]:
     data = (*rows("worked_examples.jsonl"), *rows("wrong_answers.jsonl"))
     named = {row["source"] for row in data}
     named |= {cost.source for cost in COSTS} | {row[1] for row in ORDERINGS}
-    named |= {rule.source for rule in RULES}
-    named |= {slip.source for slip in expected(parse("8 + 4 = _ + 5"))}
+    named |= {rule.source for rule in RULES} | {share.source for share in SHARES.values()}
+    named |= {slip.source for slip in foresee(parse("8 + 4 = _ + 5"))}
     return named - {OUR_CHOICE, OUR_GUESS}
 
 

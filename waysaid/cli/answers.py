@@ -12,8 +12,8 @@ from waysaid.cli.given import (
     problems_in,
 )
 from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
-from waysaid.number import number_text, solve, text
-from waysaid.slips import slip_note, slips
+from waysaid.number import number_text, parse_said, said_text, solve, text
+from waysaid.slips import slip_note, slip_question, slips
 from waysaid.strings import link_says, links
 from waysaid.ways import Family, Way, effort_of, family_name, how_said, ways
 
@@ -68,17 +68,22 @@ def chosen(found: Sequence[Way], most: int) -> tuple[Way, ...]:
 
 def answer_slips(given: Given) -> Answer:
     """Return what may have led from `problem` to the `wrong` answer."""
-    problem, wrong, language = problem_in(given), number_in(given, "wrong"), language_in(given)
+    problem, language = problem_in(given), language_in(given)
+    wrong = parse_said(str(given.get("wrong", "")))
+    if wrong is None:
+        wrong = number_in(given, "wrong")
     return {
         "problem": text(problem),
-        "answer": number_text(wrong),
+        "answer": said_text(wrong, problem),
         "slips": [
             {
                 "slip": slip.slug.value,
                 "likely": slip.likely.value,
                 "source": slip.source,
                 "steps": [text(equation) for equation in slip.steps],
+                "fact": text(slip.fact) if slip.fact is not None else None,
                 "note": slip_note(slip, language),
+                "question": slip_question(slip, language),
             }
             for slip in slips(problem, wrong)
         ],

@@ -21,7 +21,7 @@ from waysaid.site.opening import local_teacher
 from waysaid.site.planning import plan_of_starter, starter_named
 from waysaid.site.record import Sent, append
 from waysaid.site.wall import empty_class
-from waysaid.slips import expected
+from waysaid.slips import foresee, slip_answer
 from waysaid.talk import body_from_json
 
 NAMES = (
@@ -133,9 +133,9 @@ def _answers(
         return
     heard = {"kind": "answer-heard", "id": f"a{place}", "problem": row["id"]}
     yield dice.randrange(9, 24), {**heard, "text": number_text(right), "child": turns[0]}
-    slips = expected(problem)
+    slips = foresee(problem)
     if slips and place % 2:
-        wrong = number_text(slips[0].wrong)
+        wrong = slip_answer(slips[0], problem)
         yield 5, {**heard, "id": f"b{place}", "text": wrong, "child": turns[3]}
 
 

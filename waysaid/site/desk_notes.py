@@ -16,12 +16,13 @@ from waysaid.number import (
     Unreadable,
     number_text,
     parse,
+    parse_said,
     solve,
     text,
 )
 from waysaid.site.chips import foreseen
 from waysaid.site.wording import Wording
-from waysaid.slips import Slip, expected, slip_note, slips
+from waysaid.slips import Slip, foresee, slip_answer, slip_note, slips
 from waysaid.talk import State, WayTold
 from waysaid.ways import Step
 
@@ -68,29 +69,30 @@ def slip_notes(state: State, language: str) -> list[dict[str, Any]]:
     problem = problem_of(planned.text) if planned is not None else None
     if planned is None or problem is None:
         return []
-    right = answer_of(problem)
-    heard = [number_of(answer.text) for answer in state.answers_of(planned.id)]
-    wrong = [number for number in dict.fromkeys(heard) if number is not None and number != right]
+    answers = [parse_said(answer.text) for answer in state.answers_of(planned.id)]
+    heard = [said for said in dict.fromkeys(answers) if said is not None]
     notes = [
-        _note(slip, language, heard=True) for number in wrong for slip in slips(problem, number)[:1]
+        _note(problem, slip, language, heard=True)
+        for said in heard
+        for slip in slips(problem, said)[:1]
     ]
     coming = {slip.wrong: slip for slip in reversed(_expected(planned.text))}
     notes += [
-        _note(slip, language, heard=False)
+        _note(problem, slip, language, heard=False)
         for slip in reversed(coming.values())
-        if slip.wrong not in wrong
+        if slip.wrong not in heard
     ]
     return notes[:MOST_NOTES]
 
 
 @lru_cache(maxsize=256)
 def _expected(problem_text: str) -> tuple[Slip, ...]:
-    return expected(parse(problem_text))
+    return foresee(parse(problem_text))
 
 
-def _note(slip: Slip, language: str, *, heard: bool) -> dict[str, Any]:
+def _note(problem: Problem, slip: Slip, language: str, *, heard: bool) -> dict[str, Any]:
     note = slip_note(slip, Language(language))
-    return {"wrong": number_text(slip.wrong), "note": note, "heard": heard}
+    return {"wrong": slip_answer(slip, problem), "note": note, "heard": heard}
 
 
 def flags_of(state: State, way: WayTold, language: str) -> list[str]:

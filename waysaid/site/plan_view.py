@@ -7,13 +7,13 @@ from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 
 from waysaid.drawing import Frame, Picture, Scene, Telling, draw, lines, suits
-from waysaid.number import Language, NoValue, Problem, number_text, parse, say
+from waysaid.number import Language, NoValue, Problem, parse, say
 from waysaid.site.chips import foreseen
 from waysaid.site.models import Plan
 from waysaid.site.planning import Row, focus_of_plan, largest, problems_of
 from waysaid.site.talk_rows import printed
 from waysaid.site.wording import Wording
-from waysaid.slips import expected, slip_note
+from waysaid.slips import foresee, slip_answer, slip_note
 from waysaid.strings import Link, link_question, link_says, links
 from waysaid.ways import Family, Way
 
@@ -126,8 +126,9 @@ def _way(problem: Problem, way: Way, wording: Wording) -> WayShown:
 def slips_shown(problem_text: str, language: Language) -> tuple[SlipShown, ...]:
     """Return the likeliest slips, one for each wrong answer."""
     found: dict[str, SlipShown] = {}
-    for slip in expected(parse(problem_text)):
-        wrong = number_text(slip.wrong)
+    problem = parse(problem_text)
+    for slip in foresee(problem):
+        wrong = slip_answer(slip, problem)
         found.setdefault(wrong, SlipShown(wrong, slip_note(slip, language)))
     return tuple(found.values())[:MOST_SLIPS]
 

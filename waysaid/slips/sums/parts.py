@@ -4,13 +4,7 @@ from collections.abc import Iterator
 
 from waysaid.number import Equation, Sign
 from waysaid.slips.slip import Made, Pair
-from waysaid.slips.work import digits, says, whole
-
-
-def _pieces(number: int) -> tuple[int, ...]:
-    """Return the place-value pieces of a number, the largest first: 125 is 100, 20 and 5."""
-    places = enumerate(digits(number))
-    return tuple(digit * 10**place for place, digit in reversed(tuple(places)) if digit)
+from waysaid.slips.work import digits, pieces, says, whole
 
 
 def _jumps(start: int, sign: Sign, hops: tuple[int, ...]) -> tuple[tuple[Equation, ...], int]:
@@ -24,14 +18,14 @@ def _jumps(start: int, sign: Sign, hops: tuple[int, ...]) -> tuple[tuple[Equatio
 
 def part_missing(pair: Pair) -> Iterator[Made]:
     """Leave one piece out: 37 + 25 gives 57, 42 or 50."""
-    pieces = _pieces(pair.right)
-    for left_out in range(len(pieces) - 1, -1, -1):
-        kept = pieces[:left_out] + pieces[left_out + 1 :]
+    places = pieces(pair.right)
+    for left_out in range(len(places) - 1, -1, -1):
+        kept = places[:left_out] + places[left_out + 1 :]
         if kept:
             steps, end = _jumps(pair.left, pair.sign, kept)
             yield Made(end, steps, at=len(steps) - 1)
     if pair.left > 9 and pair.right > 9:
-        big = Pair(_pieces(pair.left)[0], pair.sign, pieces[0])
+        big = Pair(pieces(pair.left)[0], pair.sign, places[0])
         yield Made(big.answer, (whole(big, big.answer),))
 
 
@@ -49,12 +43,21 @@ def digits_alone(pair: Pair) -> Iterator[Made]:
 
 
 def near_miss(pair: Pair) -> Iterator[Made]:
-    """Be one off in a fact, or ten off: 7 + 5 as 11, 30 + 20 as 60."""
-    hops = _pieces(pair.right)
-    for off in (-1, 1, -10, 10):
+    """Be one off in a fact: 7 + 5 as 11."""
+    yield from _missed(pair, (1,))
+
+
+def tens_missed(pair: Pair) -> Iterator[Made]:
+    """Be a ten, a hundred or a thousand off: 30 + 20 as 60."""
+    yield from _missed(pair, (10, 100, 1000))
+
+
+def _missed(pair: Pair, sizes: tuple[int, ...]) -> Iterator[Made]:
+    hops = pieces(pair.right)
+    for off in (way * size for size in sizes for way in (-1, 1)):
         wrong = pair.answer + off
         at = _hop_off(hops, abs(off))
-        if at is None or wrong < 0 or (abs(off) == 10 and pair.left < 10):
+        if at is None or wrong < 0 or pair.left < abs(off) > 1:
             continue
         steps, end = _jumps(pair.left, pair.sign, hops[:at])
         after = Pair(end, pair.sign, hops[at]).answer + off

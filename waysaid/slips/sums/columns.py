@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from waysaid.number import Equation, Sign
 from waysaid.slips.slip import Made, Pair
-from waysaid.slips.work import column, digits, put_together, says
+from waysaid.slips.work import column, digits, one_step, put_together, says
 
 Tops = tuple[int, ...]
 
@@ -19,7 +19,6 @@ class Column:
     """One column as it is met: the digits on top by now, the place, the digit below it."""
 
     tops: Tops
-    first: Tops
     place: int
     below: int
 
@@ -57,14 +56,14 @@ def turned_by_zero(column: Column) -> Given | None:
 
 def zero_gives_all(column: Column) -> Given | None:
     """Say that zero take away n is n."""
-    if column.first[column.place] or not column.below:
+    if column.top or not column.below:
         return None
     return 0, column.below, column.below
 
 
 def zero_gives_none(column: Column) -> Given | None:
     """Say that zero take away n is zero."""
-    if column.first[column.place] or not column.below:
+    if column.top or not column.below:
         return None
     return 0, column.below, 0
 
@@ -135,14 +134,14 @@ def worked(fact: Fact, exchange: Exchange) -> Callable[[Pair], Iterator[Made]]:
 
 def _work(pair: Pair, fact: Fact, exchange: Exchange) -> Made | None:
     """Work the columns from the ones up; told from the left where nothing was exchanged."""
-    tops = first = digits(pair.left)
+    tops = digits(pair.left)
     below = len(digits(pair.right))
     told: list[tuple[bool, Equation]] = []
     parts: list[int] = []
     exchanged = False
     for place, (_, bottom) in enumerate(column(pair)):
         size = 10**place
-        given = fact(Column(tops, first, place, bottom)) if place < below else None
+        given = fact(Column(tops, place, bottom)) if place < below else None
         fetches = given is None and tops[place] < bottom
         if fetches:
             fetched = exchange(tops, place)
@@ -159,6 +158,13 @@ def _work(pair: Pair, fact: Fact, exchange: Exchange) -> Made | None:
         told.reverse()
     at = next((index for index, (slips, _) in enumerate(told) if slips), 0)
     return put_together(pair, [equation for _, equation in told], parts, at)
+
+
+def turned_whole(pair: Pair) -> Iterator[Made]:
+    """Take the smaller number from the larger: 3 - 8 gives 5."""
+    if pair.sign is Sign.MINUS and pair.left < pair.right:
+        gap = pair.right - pair.left
+        yield one_step(pair.right, Sign.MINUS, pair.left, gap)
 
 
 def stops_short(pair: Pair) -> Iterator[Made]:

@@ -6,7 +6,7 @@ from waysaid.number import Sign
 from waysaid.slips.slip import Made, Pair
 from waysaid.slips.work import says
 
-_NEAR = ((10, 4, 2), (100, 15, 5))
+_NEAR = ((10, 4, 2), (100, 15, 5), (1000, 100, 50), (10_000, 500, 200), (100_000, 2000, 1000))
 """Round to this, from at most so far below or so far above: our choice."""
 _NEAR_BELOW_TEN = ((10, 2, 0),)
 _OPPOSITE = {Sign.PLUS: Sign.MINUS, Sign.MINUS: Sign.PLUS}

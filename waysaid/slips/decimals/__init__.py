@@ -1,0 +1,1 @@
+"""Slips with decimals."""

@@ -1,0 +1,1 @@
+"""Slips of products of whole numbers."""

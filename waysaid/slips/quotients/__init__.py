@@ -1,0 +1,1 @@
+"""Slips of divisions of whole numbers, with and without something left over."""

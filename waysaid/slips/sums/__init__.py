@@ -1,0 +1,1 @@
+"""Slips of sums and differences of whole numbers."""
