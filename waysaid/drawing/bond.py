@@ -5,10 +5,10 @@ from dataclasses import dataclass
 
 from waysaid.drawing.fit import Drawn, largest, stroke_of
 from waysaid.drawing.metrics import digit_height, text_width
-from waysaid.drawing.problem import answer_of, numbers_of, terms_of
+from waysaid.drawing.problem import answer_mark, numbers_of, terms_of
 from waysaid.drawing.scene import Scene
 from waysaid.drawing.shape import Anchor, Box, Label, Line, Shape
-from waysaid.drawing.story import Hop, Mark, hops_of, story_of
+from waysaid.drawing.story import Hop, Mark, hops_of, mark_of, story_of, terms_in
 from waysaid.drawing.telling import Frame, Picture, Telling
 from waysaid.drawing.words import listed, phrase, sentence, title_of
 from waysaid.number import (
@@ -20,9 +20,10 @@ from waysaid.number import (
     Print,
     Sign,
     exact,
-    leaves,
     number_text,
+    sides,
     sign_text,
+    written,
 )
 from waysaid.ways import Kind, Step
 
@@ -44,10 +45,10 @@ _Parts = tuple[Mark, ...]
 
 def bond_of(telling: Telling) -> Bond | None:
     """Return the top row with its parts; None where the telling opens no number."""
-    terms = terms_of(telling)
     fact = _fact(telling)
     if fact is not None:
         return fact
+    terms = terms_in(sides(telling.problem)[0]) if terms_of(telling) is not None else None
     if terms is None:
         return None
     parts = _parts(telling)
@@ -59,9 +60,9 @@ def bond_of(telling: Telling) -> Bond | None:
             row.append(Token(sign_text(sign, Print.TRUE)))
         shown = "_" if isinstance(leaf, Blank) else number_text(leaf, Print.TRUE)
         row.append(Token(shown, tuple(part.text for part in under)))
-    answer = answer_of(telling)
-    if answer is not None:
-        row += [Token("="), Token(number_text(answer, Print.TRUE))]
+    answer = answer_mark(telling)
+    if answer.said:
+        row += [Token("="), Token(answer.text)]
     return tuple(row)
 
 
@@ -99,9 +100,9 @@ def _opened(step: Step, unsaid: frozenset[str]) -> tuple[Exact | Blank, _Parts]:
     left, right = step.equation.left, step.equation.right
     if step.kind is Kind.SPLIT and not isinstance(left, Operation):
         shown = "result" not in unsaid
-        pieces = [leaf for leaf in leaves(right) if not isinstance(leaf, Blank)]
+        pieces = [leaf for leaf in written(right) if not isinstance(leaf, Blank)]
         opened = left if isinstance(left, Blank) else exact(left)
-        return opened, tuple(Mark(piece, shown) for piece in pieces) if len(pieces) > 1 else ()
+        return opened, tuple(mark_of(piece, shown) for piece in pieces) if len(pieces) > 1 else ()
     hops = hops_of(step, unsaid)
     if step.kind in (Kind.SPLIT, Kind.MOVE) and len(hops) == 1 and hops[0].sign is Sign.MINUS:
         return hops[0].start.value, (hops[0].amount, hops[0].end)

@@ -13,27 +13,29 @@ from waysaid.ways import Step
 Rows = tuple[tuple[str, ...], ...]
 
 
-def lines(telling: Telling) -> tuple[str, ...]:
+def lines(telling: Telling, lang: Language = Language.EN) -> tuple[str, ...]:
     """Return the steps as people read them, one a line: true signs, unsaid parts left out.
 
     `+ 3 = 40` where nobody said what the 3 was added to, `40 + 22` where nobody said what it
     makes, `8` where only a result was said and `7 → 8` where no more than where from. A number
-    left out between a sign and `=` shows as `_`, so that the line still reads.
+    left out between a sign and `=` shows as `_`, so that the line still reads. The language is that
+    of the word in `15% of 80`.
     """
-    made = (line_of(step, telling.unsaid(place)) for place, step in enumerate(telling.steps))
+    told = enumerate(telling.steps)
+    made = (line_of(step, telling.unsaid(place), lang) for place, step in told)
     return tuple(line for line in made if line)
 
 
-def line_of(step: Step, unsaid: frozenset[str]) -> str:
+def line_of(step: Step, unsaid: frozenset[str], lang: Language = Language.EN) -> str:
     """Return one step as people read it; the parts in `unsaid`, and blanks, are left out."""
     left, result = step.equation.left, step.equation.right
-    before = _left(left, unsaid)
+    before, made = _left(left, unsaid, lang), text(result, Print.TRUE, lang)
     if result is BLANK or "result" in unsaid:
         return before.removesuffix("_").rstrip(", ")
     if isinstance(left, Operation) and {"op", "right"} <= _missing(left, unsaid):
         before = before.removesuffix("_").rstrip(", ")
-        return f"{before} → {text(result, Print.TRUE)}" if before else text(result, Print.TRUE)
-    return f"{before} = {text(result, Print.TRUE)}" if before else text(result, Print.TRUE)
+        return f"{before} → {made}" if before else made
+    return f"{before} = {made}" if before else made
 
 
 def _missing(side: Operation, unsaid: frozenset[str]) -> frozenset[str]:
@@ -41,11 +43,11 @@ def _missing(side: Operation, unsaid: frozenset[str]) -> frozenset[str]:
     return unsaid | {part for part, empty in blank.items() if empty}
 
 
-def _left(side: Expression, unsaid: frozenset[str]) -> str:
+def _left(side: Expression, unsaid: frozenset[str], lang: Language) -> str:
     if not isinstance(side, Operation):
-        return "" if side is BLANK or "left" in unsaid else text(side, Print.TRUE)
-    whole = text(side, Print.TRUE)
-    sign = sign_text(side.sign, Print.TRUE)
+        return "" if side is BLANK or "left" in unsaid else text(side, Print.TRUE, lang)
+    whole = text(side, Print.TRUE, lang)
+    sign = sign_text(side.sign, Print.TRUE, lang)
     first, _, last = whole.rpartition(f" {sign} ")
     missing = _missing(side, unsaid)
     first = "" if "left" in missing else first
@@ -93,7 +95,7 @@ def broken(equation: str, width: int, size: int) -> tuple[str, ...]:
     left, equals, right = equation.rpartition(" = ")
     if equals and left:
         return (*broken(left, width, size), f"= {right}")
-    for sign in (" + ", " − ", " × ", " ÷ "):
+    for sign in (" + ", " − ", " × ", " ÷ ", " of ", " de "):
         left, found, right = equation.rpartition(sign)
         if found and left:
             return (*broken(left, width, size), f"{sign.strip()} {right}")
@@ -109,7 +111,7 @@ def rows_height(rows: Rows, size: int) -> int:
 
 def draw_equations(telling: Telling, frame: Frame, lang: Language) -> Scene:
     """Return the equations, one under another; the scene is as large as they need."""
-    said = lines(telling)
+    said = lines(telling, lang)
     size, rows = _chosen(said, frame)
     shapes: list[Label] = []
     wide = 0

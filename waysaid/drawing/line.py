@@ -6,6 +6,7 @@ thinned; a number nobody said has a mark and no label.
 """
 
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from waysaid.drawing.fit import Drawn, largest, stroke_of
 from waysaid.drawing.metrics import digit_height
@@ -74,15 +75,21 @@ class _Laid:
         return stroke_of(self.size)
 
 
-def draw_line(story: Story, telling: Telling, frame: Frame, lang: Language) -> Scene:
-    """Return the open number line of a story.
+def draw_line(
+    story: Story,
+    telling: Telling,
+    frame: Frame,
+    lang: Language,
+    picture: Picture = Picture.NUMBER_LINE,
+) -> Scene:
+    """Return the open number line of a story, by the name of the picture.
 
     Where its labels need more room than a line has, and all four tiles hold it so, the line goes
     on in a second or third row, each starting at the mark the last one ended at.
     """
     plan = plan_of(story)
     drawn = largest(frame, lambda size, room: _rows(plan, size, room))
-    title = title_of(Picture.NUMBER_LINE, telling.problem, lang)
+    title = title_of(picture, telling.problem, lang)
     return Scene(drawn.width, drawn.height, title, _told(story, lang), drawn.shapes)
 
 
@@ -188,12 +195,24 @@ def _curve(laid: _Laid, arch: Arch, far: int) -> str:
     turn = -1 if arch.above else 1
     y = laid.top if arch.above else laid.top + _under(laid.size) + laid.size // 8
     far = far if arch.above else far - laid.size // 8
+    if arch.level == 1 and arch.count > 1:
+        return _equal(arch.count, (left, right), y, (far, arch.above))
     if arch.level == 1:
         return f"M{left} {y}A{(right - left) // 2} {far} 0 0 {int(arch.above)} {right} {y}"
     bend = min((right - left) // 2, laid.size * 7 // 20)
     end = y + turn * far
     up = f"M{left} {y}V{end - turn * bend}Q{left} {end} {left + bend} {end}"
     return f"{up}H{right - bend}Q{right} {end} {right} {end - turn * bend}V{y}"
+
+
+def _equal(count: int, ends: tuple[int, int], y: int, rise: tuple[int, bool]) -> str:
+    """Return so many equal hops one after another, each half an oval."""
+    (left, right), (far, above) = ends, rise
+    feet = [left + (right - left) * at // count for at in range(count + 1)]
+    ovals = [
+        f"A{(high - low) // 2} {far} 0 0 {int(above)} {high} {y}" for low, high in pairwise(feet)
+    ]
+    return f"M{left} {y}{''.join(ovals)}"
 
 
 def _braces(laid: _Laid) -> list[Shape]:

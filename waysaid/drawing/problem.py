@@ -2,9 +2,25 @@
 
 from dataclasses import dataclass
 
-from waysaid.drawing.story import Hop, Mark, hops_of
+from waysaid.drawing.story import UNSAID, Hop, Mark, hops_of, mark_of, renames, terms_in
 from waysaid.drawing.telling import Telling
-from waysaid.number import About, Blank, Equation, Exact, Sign, leaves, sides, signed_terms
+from waysaid.number import (
+    About,
+    Blank,
+    Equation,
+    Exact,
+    Number,
+    Operation,
+    Problem,
+    Sign,
+    decimal,
+    exact,
+    has_point,
+    leaves,
+    sides,
+    signed_terms,
+    written,
+)
 from waysaid.ways import Kind
 
 Terms = tuple[tuple[Sign, Exact | Blank], ...]
@@ -12,10 +28,11 @@ Terms = tuple[tuple[Sign, Exact | Blank], ...]
 
 @dataclass(frozen=True, slots=True)
 class Whole:
-    """A whole and its parts; None stands for a number that nobody said."""
+    """A whole and its parts, true or not; `equal` tells that they are all the same."""
 
-    whole: Exact | None
-    parts: tuple[Exact | None, ...]
+    whole: Mark
+    parts: tuple[Mark, ...]
+    equal: bool = False
 
 
 def terms_of(telling: Telling) -> Terms | None:
@@ -39,10 +56,15 @@ def answer_of(telling: Telling) -> Exact | None:
     problem (30 + 32 = 62 for 62 − 25), says no answer by itself; a fact with both numbers of the
     problem in it says the third (25 + 37 = 62).
     """
-    if telling.answer is not None or not telling.steps:
+    if telling.answer is not None:
         return telling.answer
-    last = telling.steps[-1]
-    hops = hops_of(last, telling.unsaid(len(telling.steps) - 1))
+    count = len(telling.steps)
+    while count > 1 and renames(telling.steps[count - 1]):
+        count -= 1
+    if not count:
+        return None
+    last = telling.steps[count - 1]
+    hops = hops_of(last, telling.unsaid(count - 1))
     if not hops or last.kind in (Kind.MOVE, Kind.SHIFT):
         return None
     numbers, end = numbers_of(telling), hops[-1].end
@@ -67,37 +89,64 @@ def _third(hops: tuple[Hop, ...], numbers: tuple[Exact | Blank, ...]) -> Mark | 
     return rest[0]
 
 
+def answer_mark(telling: Telling) -> Mark:
+    """Return the answer that was told, in the form it was told in; an unsaid mark if none was.
+
+    A division told as groups and what is left over has no answer in one number: a fraction is one
+    only where a step says it.
+    """
+    told = answer_of(telling)
+    if told is None:
+        return UNSAID
+    for place, step in reversed(tuple(enumerate(telling.steps))):
+        said = "result" not in telling.unsaid(place)
+        for leaf in written(step.equation.right) if said else ():
+            if not isinstance(leaf, Blank) and exact(leaf) == told:
+                return mark_of(leaf, True)
+    if isinstance(told, int):
+        return Mark(told, True)
+    if has_point(telling.problem):
+        return mark_of(decimal(told), True)
+    return UNSAID if _divides(telling.problem) else Mark(told, True)
+
+
+def _divides(problem: Problem) -> bool:
+    return any(isinstance(one, Operation) and one.sign is Sign.OVER for one in sides(problem))
+
+
 def whole_of(telling: Telling) -> Whole | None:
     """Return a problem of one sign as a whole and its parts, the answer in its place if told."""
-    answer = answer_of(telling)
+    answer = answer_mark(telling)
     if isinstance(telling.problem, Equation):
         return _missing(telling.problem, answer)
-    terms = terms_of(telling)
+    if terms_of(telling) is None:
+        return None
+    return _whole(terms_in(sides(telling.problem)[0]), answer, UNSAID)
+
+
+def _missing(problem: Equation, answer: Mark) -> Whole | None:
+    """Return `7 + _ = 12` as the whole 12 with the parts 7 and the answer."""
+    left, right = problem.left, problem.right
+    if not isinstance(left, Operation):
+        left, right = right, left
+    terms = terms_in(left)
+    if isinstance(right, Operation) or terms is None or len(terms) < 2:
+        return None
+    return _whole(terms, _or_blank(right, answer), answer)
+
+
+def _whole(
+    terms: tuple[tuple[Sign, Number | Blank], ...] | None, total: Mark, blank: Mark
+) -> Whole | None:
+    """Return a sum as its total over its terms, a difference as what was there over its parts."""
     if terms is None:
         return None
-    numbers = tuple(None if isinstance(leaf, Blank) else leaf for _, leaf in terms)
+    filled = tuple(_or_blank(leaf, blank) for _, leaf in terms)
     signs = {sign for sign, _ in terms[1:]}
     if signs == {Sign.PLUS}:
-        return Whole(answer, numbers)
-    if signs == {Sign.MINUS}:
-        return Whole(numbers[0], (*numbers[1:], answer))
-    return None
-
-
-def _missing(problem: Equation, answer: Exact | None) -> Whole | None:
-    """Return `7 + _ = 12` as the whole 12 with the parts 7 and the answer."""
-    terms = signed_terms(problem.left)
-    if terms is None or len(terms) < 2 or len(tuple(leaves(problem.right))) > 1:
-        return None
-    result = next(leaves(problem.right))
-    filled = [answer if isinstance(leaf, Blank) else leaf for _, leaf in terms]
-    total = answer if isinstance(result, Blank) else result
-    signs = {sign for sign, _ in terms[1:]}
-    if signs == {Sign.PLUS}:
-        return Whole(total, tuple(filled))
+        return Whole(total, filled)
     return Whole(filled[0], (*filled[1:], total)) if signs == {Sign.MINUS} else None
 
 
-def mark(value: Exact | None) -> Mark:
-    """Return a number as a mark, an unsaid one for None."""
-    return Mark(value if value is not None else 0, value is not None)
+def _or_blank(leaf: Number | Blank, blank: Mark) -> Mark:
+    return blank if isinstance(leaf, Blank) else mark_of(leaf, True)

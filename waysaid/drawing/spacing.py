@@ -17,6 +17,8 @@ LEAST_SPAN = {1: 11, 2: 20}
 """How long a hop is at least, in tenths of the label size, by the digits of its number (our
 choice); `LONGEST_SPAN` for three digits and more."""
 LONGEST_SPAN = 26
+LEAST_HOP = 6
+"""How long each of several equal hops is at least, in tenths of the label size (our choice)."""
 SPARE = {1: 2, 2: 5}
 """A hop's share of the spare room, by the digits of its number (our choice); else `MOST_SPARE`."""
 MOST_SPARE = 6
@@ -27,7 +29,7 @@ class Arch:
     """A hop between two marks (their places from the left), and where its label may stand.
 
     `above` tells its side of the line; `level` 1 is nearest to the line. `over` are the two marks
-    between which the label stands free of higher arches.
+    between which the label stands free of higher arches. `count` equal hops may stand for one.
     """
 
     low: int
@@ -37,6 +39,7 @@ class Arch:
     above: bool
     level: int
     over: tuple[int, int]
+    count: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,9 +79,10 @@ def plan_of(story: Story) -> Plan:
 def _flat(hop: Hop, order: dict[Exact, int], forward: bool) -> Arch:
     """Place a hop: those that go the way of the first one above the line, the others below."""
     low, high = sorted((order[hop.start.value], order[hop.end.value]))
-    amount = hop.amount.value
-    digits = len(number_text(amount if amount >= 0 else -amount))
-    return Arch(low, high, hop.label, digits, hop.forward is forward, 1, (low, high))
+    amount = hop.amount.value if hop.amount.form is None else hop.amount.form
+    digits = len(number_text(amount).lstrip("-"))
+    above = hop.forward is forward
+    return Arch(low, high, hop.label, digits, above, 1, (low, high), hop.count)
 
 
 def _brace(gap: Gap, order: dict[Exact, int]) -> Brace:
@@ -98,14 +102,10 @@ def _levelled(arches: list[Arch]) -> tuple[Arch, ...]:
         under = [level[other] for other in level if overlap(arches[at], arches[other])]
         level[at] = 1 + max(under, default=0)
     return tuple(
-        Arch(
-            arch.low,
-            arch.high,
-            arch.label,
-            arch.digits,
-            arch.above,
-            level[at],
-            _free(arch, [arches[o] for o in level if level[o] > level[at]]),
+        replace(
+            arch,
+            level=level[at],
+            over=_free(arch, [arches[o] for o in level if level[o] > level[at]]),
         )
         for at, arch in enumerate(arches)
     )
@@ -181,7 +181,7 @@ def _hop_needs(plan: Plan, size: int) -> list[tuple[int, int, int]]:
     for arch in plan.arches:
         needs.append((*arch.over, text_width(arch.label, size) + gap))
         least = LEAST_SPAN.get(arch.digits, LONGEST_SPAN) * size // 10
-        needs.append((arch.low, arch.high, least))
+        needs.append((arch.low, arch.high, max(least, arch.count * size * LEAST_HOP // 10)))
     return needs
 
 
@@ -201,7 +201,9 @@ def _shares(plan: Plan) -> list[int]:
     over = [_shortest(plan, place) for place in range(len(plan.labels) - 1)]
     whole = 60
     return [
-        whole if arch is None else whole * SPARE.get(arch.digits, MOST_SPARE) // over.count(arch)
+        whole
+        if arch is None
+        else whole * arch.count * SPARE.get(arch.digits, MOST_SPARE) // over.count(arch)
         for arch in over
     ]
 

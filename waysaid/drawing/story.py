@@ -7,53 +7,78 @@ put together at once are no hops either: where they meet on the way was never sa
 are counted in the end are no distance along the line.
 """
 
-from dataclasses import dataclass, replace
-from fractions import Fraction
+from dataclasses import dataclass, field, replace
 
 from waysaid.drawing.telling import Telling
 from waysaid.number import (
     BLANK,
     Blank,
-    Equation,
     Exact,
+    Expression,
+    Number,
     Operation,
     Print,
     Problem,
     Sign,
     apply,
+    exact,
     number_text,
+    sides,
     sign_text,
     signed_terms,
+    written,
 )
 from waysaid.ways import Kind, Step
 
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """A number of the telling; `said` tells whether it may be written."""
+    """A number of the telling; `said` tells whether it may be written.
+
+    `form` is the number as it was written, where that is more than its value.
+    """
 
     value: Exact
     said: bool
+    form: Number | None = field(default=None, compare=False)
 
     @property
     def text(self) -> str:
         """The number as people read it; nothing where nobody said it."""
-        return number_text(self.value, Print.TRUE) if self.said else ""
+        form = self.value if self.form is None else self.form
+        return number_text(form, Print.TRUE) if self.said else ""
+
+
+UNSAID = Mark(0, False)
+"""A number that nobody said, and that nothing can be worked out for."""
+
+
+def mark_of(leaf: Number, said: bool) -> Mark:
+    """Return a number as a mark that keeps the form it was written in."""
+    return Mark(exact(leaf), said, leaf)
 
 
 @dataclass(frozen=True, slots=True)
 class Hop:
-    """One hop: where from, by how much, and where to, as told (true or not)."""
+    """One hop: where from, by how much, and where to, as told (true or not).
+
+    `count` equal hops may stand for one, as four sixes do for 24; `name` is what is written on
+    them then.
+    """
 
     start: Mark
     sign: Sign
     amount: Mark
     end: Mark
     sign_said: bool
+    count: int = 1
+    name: str | None = None
 
     @property
     def label(self) -> str:
         """What is written on the hop: `+3`, `3` where the sign was not said, or nothing."""
+        if self.name is not None:
+            return self.name
         sign = sign_text(self.sign, Print.TRUE) if self.sign_said else ""
         return f"{sign}{self.amount.text}" if self.amount.said else ""
 
@@ -98,7 +123,7 @@ def story_of(telling: Telling) -> Story | None:
         return None
     chain: list[Hop] = []
     for place, (step, hops) in enumerate(told):
-        if step.kind in (Kind.SPLIT, Kind.GATHER):
+        if step.kind in (Kind.SPLIT, Kind.GATHER) or renames(step):
             continue
         if step.kind is Kind.JOIN and len(hops) > 1:
             return None
@@ -113,11 +138,16 @@ def story_of(telling: Telling) -> Story | None:
     return Story(tuple(chain), _gathered(told, chain))
 
 
+def renames(step: Step) -> bool:
+    """Tell whether a step only writes a number another way: 1/2 = 2/4."""
+    sides_of = (step.equation.left, step.equation.right)
+    return not any(isinstance(side, Operation | Blank) for side in sides_of)
+
+
 def in_groups(problem: Problem) -> bool:
     """Tell whether a problem multiplies or divides."""
-    if isinstance(problem, Equation):
-        return in_groups(problem.left) or in_groups(problem.right)
-    return isinstance(problem, Operation) and problem.sign in (Sign.TIMES, Sign.OVER)
+    grouping = (Sign.TIMES, Sign.OVER, Sign.OF)
+    return any(isinstance(one, Operation) and one.sign in grouping for one in sides(problem))
 
 
 def _goes_on(hops: tuple[Hop, ...], later: _Told) -> bool:
@@ -138,9 +168,9 @@ def _joined(chain: list[Hop], hops: tuple[Hop, ...]) -> tuple[Hop, ...]:
 
 def hops_of(step: Step, unsaid: frozenset[str]) -> tuple[Hop, ...]:
     """Return `a + b = c` as one hop, `a + b + c = d` as two; none where it is no such equation."""
-    terms = signed_terms(step.equation.left)
+    terms = terms_in(step.equation.left)
     result = step.equation.right
-    if terms is None or len(terms) < 2 or not isinstance(result, (int, Fraction, Blank)):
+    if terms is None or len(terms) < 2 or isinstance(result, Operation):
         return ()
     marks = _filled(terms, result)
     if not marks:
@@ -153,24 +183,34 @@ def hops_of(step: Step, unsaid: frozenset[str]) -> tuple[Hop, ...]:
         here = there
     last = made[-1]
     amount = replace(last.amount, said=last.amount.said and "right" not in unsaid)
-    end = last.end if isinstance(result, Blank) else Mark(result, "result" not in unsaid)
+    end = last.end if isinstance(result, Blank) else mark_of(result, "result" not in unsaid)
     made[-1] = Hop(last.start, last.sign, amount, end, "op" not in unsaid)
     return tuple(made)
 
 
+def terms_in(expression: Expression) -> tuple[tuple[Sign, Number | Blank], ...] | None:
+    """Return the signed terms of a sum or difference as they were written, or None."""
+    terms = signed_terms(expression)
+    if terms is None:
+        return None
+    return tuple((sign, leaf) for (sign, _), leaf in zip(terms, written(expression), strict=True))
+
+
 def _filled(
-    terms: tuple[tuple[Sign, Exact | Blank], ...], result: Exact | Blank
+    terms: tuple[tuple[Sign, Number | Blank], ...], result: Number | Blank
 ) -> tuple[Mark, ...]:
     """Return the terms as marks, one blank among them filled in unsaid by what the step makes."""
     known: Exact = 0
     for sign, leaf in terms:
-        known = known if isinstance(leaf, Blank) else apply(sign, known, leaf)
+        known = known if isinstance(leaf, Blank) else apply(sign, known, exact(leaf))
     empty = sum(leaf is BLANK for _, leaf in terms)
     if empty > 1 or (empty and isinstance(result, Blank)):
         return ()
-    total = known if isinstance(result, Blank) else result
+    total = known if isinstance(result, Blank) else exact(result)
     return tuple(
-        Mark(apply(sign, 0, total - known), False) if isinstance(leaf, Blank) else Mark(leaf, True)
+        Mark(apply(sign, 0, total - known), False)
+        if isinstance(leaf, Blank)
+        else mark_of(leaf, True)
         for sign, leaf in terms
     )
 
@@ -241,7 +281,7 @@ def _shifted(told: _Told, hidden: list[frozenset[str]]) -> Story | None:
 
 def _both(step: Step, unsaid: frozenset[str]) -> list[Hop]:
     """Return `62 - 25 = 67 - 30` as two moves, 62 to 67 and 25 to 30; none for other shapes."""
-    old, new = signed_terms(step.equation.left), signed_terms(step.equation.right)
+    old, new = terms_in(step.equation.left), terms_in(step.equation.right)
     if old is None or new is None or len(old) != 2 or len(new) != 2:
         return []
     if old[1][0] is not Sign.MINUS or new[1][0] is not Sign.MINUS:
@@ -250,6 +290,6 @@ def _both(step: Step, unsaid: frozenset[str]) -> list[Hop]:
     for part, (_, start), (_, end) in zip(("left", "right"), old, new, strict=True):
         if isinstance(start, Blank) or isinstance(end, Blank):
             return []
-        first, last = Mark(start, part not in unsaid), Mark(end, "result" not in unsaid)
-        made.append(Hop(first, Sign.PLUS, Mark(end - start, False), last, False))
+        first, last = mark_of(start, part not in unsaid), mark_of(end, "result" not in unsaid)
+        made.append(Hop(first, Sign.PLUS, Mark(last.value - first.value, False), last, False))
     return made

@@ -13,14 +13,14 @@ from waysaid.drawing.words import listed, phrase, sentence
 from waysaid.number import (
     Blank,
     Equation,
-    Exact,
     Language,
+    Number,
     Print,
     Problem,
-    leaves,
     number_text,
     sides,
     text,
+    written,
 )
 
 
@@ -150,7 +150,7 @@ def _pieces(row: StringRow) -> list[tuple[int | str | None, str]]:
     """Return a row's text in pieces, those that can be marked with their place; "" is a blank."""
     whole = text(row.problem, Print.TRUE)
     pieces: list[tuple[int | str | None, str]] = []
-    for place, leaf in enumerate(_leaves(row.problem)):
+    for place, leaf in enumerate(_written(row.problem)):
         printed = leaf.value if isinstance(leaf, Blank) else number_text(leaf, Print.TRUE)
         before, _, whole = whole.partition(printed)
         if before:
@@ -163,8 +163,8 @@ def _pieces(row: StringRow) -> list[tuple[int | str | None, str]]:
     return [(place, piece) for place, piece in pieces if piece or place is not None]
 
 
-def _leaves(problem: Problem) -> tuple[Exact | Blank, ...]:
-    return tuple(leaf for side in sides(problem) for leaf in leaves(side))
+def _written(problem: Problem) -> tuple[Number | Blank, ...]:
+    return tuple(leaf for side in sides(problem) for leaf in written(side))
 
 
 def _row_text(row: StringRow) -> str:

@@ -17,6 +17,14 @@ class Picture(StrEnum):
     PLACE_VALUE = "place-value"
     TEN_FRAME = "ten-frame"
     BAR = "bar"
+    AREA = "area"
+    ARRAY = "array"
+    HOPS = "hops"
+    DOUBLE_BAR = "double-bar"
+    FRACTION_BAR = "fraction-bar"
+    FRACTION_CIRCLE = "fraction-circle"
+    HUNDRED_GRID = "hundred-grid"
+    DOTS = "dots"
 
 
 SMALLEST = 60
