@@ -7,6 +7,7 @@ import pytest
 from waysaid.number import Language, parse
 from waysaid.ways import FAMILY_NOTES, Family, Vocabulary, family_name, published_names, ways
 from waysaid.ways.family_notes import OUR_GUESS
+from waysaid.ways.sources import SOURCES as WAYS_SOURCES
 
 SOURCES = (Path(__file__).parents[1] / "published" / "README.md").read_text(encoding="utf-8")
 
@@ -15,6 +16,7 @@ SOURCES = (Path(__file__).parents[1] / "published" / "README.md").read_text(enco
 def test_a_published_name_has_a_source_that_is_listed(family):
     for named in published_names(family).values():
         assert f"`{named.source}`" in SOURCES
+        assert named.source in WAYS_SOURCES
         assert named.name == named.name.strip() != ""
 
 
@@ -38,6 +40,7 @@ def test_a_vocabulary_changes_some_names_in_english_and_none_in_spanish(words):
 def test_a_family_is_told_with_a_source_and_examples_of_its_own(family):
     note = FAMILY_NOTES[family]
     assert note.source == OUR_GUESS or f"`{note.source}`" in SOURCES
+    assert note.source == OUR_GUESS or note.source in WAYS_SOURCES
     assert 0 <= note.grade <= 6
     assert family not in note.leads_to
     assert note.does(Language.EN).endswith(".")

@@ -5,9 +5,10 @@ from functools import lru_cache
 
 from waysaid.drawing import Picture, Scene, Telling, draw, lines, suits
 from waysaid.number import Language, Print, parse, text
+from waysaid.site.chips import foreseen
 from waysaid.site.plan_view import PICTURES, SMALL
 from waysaid.site.wording import Wording
-from waysaid.ways import FAMILY_NOTES, Family, Named, Vocabulary, how_said, published_names, ways
+from waysaid.ways import FAMILY_NOTES, SOURCES, Family, Named, Vocabulary, how_said, published_names
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,7 +23,7 @@ class ExampleShown:
 
 @dataclass(frozen=True, slots=True)
 class FamilyShown:
-    """A family as its page shows it; `leads_to` are slugs with names."""
+    """A family as its page shows it; no `source` means our guess, `leads_to` are slugs with names."""
 
     slug: str
     name: str
@@ -42,7 +43,7 @@ def family_shown(family: Family, wording: Wording) -> FamilyShown:
         name=wording.name(family),
         does=note.does(wording.language),
         grade=note.grade,
-        source=note.source,
+        source=SOURCES.get(note.source, ""),
         names=tuple(published_names(family).items()),
         leads_to=tuple((each.value, wording.name(each)) for each in note.leads_to),
         examples=tuple(
@@ -56,7 +57,7 @@ def family_shown(family: Family, wording: Wording) -> FamilyShown:
 @lru_cache(maxsize=256)
 def _example(given: str, family: Family, language: Language) -> ExampleShown | None:
     problem = parse(given)
-    way = next((way for way in ways(problem) if way.family is family), None)
+    way = next((way for way in foreseen(given) if way.family is family), None)
     if way is None:
         return None
     telling = Telling(problem, way.steps, (), way.number)

@@ -3,14 +3,17 @@
 from waysaid.ways.effort import Effort, EffortPart, Reason, effort_of, tenths_of
 from waysaid.ways.explore import ways
 from waysaid.ways.family_notes import FAMILY_NOTES, FamilyNote
+from waysaid.ways.images.found import groups_seen
 from waysaid.ways.leans import Leans
 from waysaid.ways.names import Named, Vocabulary, family_name, published_names
 from waysaid.ways.said import how_said
+from waysaid.ways.sources import SOURCES
 from waysaid.ways.step import Kind, Step, opened, step
 from waysaid.ways.way import Family, Way
 
 __all__ = [
     "FAMILY_NOTES",
+    "SOURCES",
     "Effort",
     "EffortPart",
     "Family",
@@ -24,6 +27,7 @@ __all__ = [
     "Way",
     "effort_of",
     "family_name",
+    "groups_seen",
     "how_said",
     "opened",
     "published_names",

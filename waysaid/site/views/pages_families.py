@@ -11,7 +11,7 @@ from waysaid.site.models import SchoolClass
 from waysaid.site.refusal import not_here
 from waysaid.site.views.guards import current_class, teachers_own
 from waysaid.site.wording import LONGEST_NAME, cleaned, wording_of
-from waysaid.ways import FAMILY_NOTES, Family, Vocabulary, family_name
+from waysaid.ways import FAMILY_NOTES, SOURCES, Family, Vocabulary, family_name
 
 VOCABULARIES = {
     Vocabulary.OURS: gettext_lazy("our own"),
@@ -32,7 +32,10 @@ def family_page(request: HttpRequest, slug: str) -> HttpResponse:
     if slug not in {each.value for each in Family}:
         raise not_here()
     shown = family_shown(Family(slug), wording_of(school_class))
-    names = [(VOCABULARIES[words], named) for words, named in shown.names]
+    names = [
+        (VOCABULARIES[words], named.name, SOURCES.get(named.source, named.source))
+        for words, named in shown.names
+    ]
     return render(
         request, "waysaid/family.html", {"here": "class", "family": shown, "names": names}
     )
