@@ -23,7 +23,7 @@ class ExampleShown:
 
 @dataclass(frozen=True, slots=True)
 class FamilyShown:
-    """A family as its page shows it; no `source` means our guess, `leads_to` are slugs with names."""
+    """A family as its page shows it: no `source` is our guess, `leads_to` are slugs and names."""
 
     slug: str
     name: str
