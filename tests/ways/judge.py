@@ -117,7 +117,7 @@ def _explained(number: int, known: set[int]) -> bool:
     It is one of them, or what they count by, a part of one or of how far two are apart, the gap
     from one to a friendly number, a friendly neighbour, the middle of two, the double of one.
     """
-    if number in known or number in COUNTED:
+    if number in known or number in COUNTED or _explained_in_units(number, known):
         return True
     pairs = tuple(combinations(known, 2))
     apart = {abs(one - other) for one, other in pairs}
@@ -132,9 +132,19 @@ def _explained(number: int, known: set[int]) -> bool:
     )
 
 
+def _explained_in_units(number: int, known: set[int]) -> bool:
+    """Tell whether a round number is explained as so many hundreds, thousands and so on."""
+    for unit in (100, 1000, 10_000, 100_000):
+        if number and number % unit == 0:
+            some = {one // unit for one in known if one % unit == 0}
+            if _explained(number // unit, some):
+                return True
+    return False
+
+
 def _part(number: int, whole: int) -> bool:
     """Tell whether a number is a run of another's digits in their places, or its first digits."""
-    for low in (1, 10, 100, 1000):
+    for low in (1, 10, 100, 1000, 10_000, 100_000):
         if number * low == whole or number in (whole % (10 * low), whole - whole % low):
             return True
         if number == whole % (10 * low) - whole % low:
@@ -144,7 +154,7 @@ def _part(number: int, whole: int) -> bool:
 
 def _opened(number: int, whole: int) -> bool:
     """Tell whether a number is a column of another after a trade: 42 is 30 and 12."""
-    for low in (1, 10, 100):
+    for low in (1, 10, 100, 1000, 10_000):
         column = whole // low % 10
         if number < whole and number in (
             (column + 10) * low,

@@ -75,7 +75,8 @@ def bridges(left: int, right: int) -> set[str]:
             first_ten = start % 10 and gap < 10 and _lands(start, "+", gap)
             if fills and start + gap == 5 and start + other <= 10:
                 found.add(plain)
-            if fills and first_ten:
+            nearly = 90 < start < 100 and other % 10 == 0 and start + gap == 100
+            if (fills or nearly) and first_ten:
                 found |= {plain, *opened}
                 if rest > 10 and rest % 10:
                     found.add(_hops(start, "+", (gap, rest - rest % 10, rest % 10)))

@@ -1,11 +1,12 @@
 """Every way there is, kind by kind; of two with the same steps the first keeps them."""
 
-from waysaid.ways import about, compare, decimals, images, two_sides
+from waysaid.ways import about, compare, decimals, images, rounds, two_sides
 from waysaid.ways.maker import AnyMaker, AnySeenMaker
 from waysaid.ways.whole import WHOLE
 
 CATALOGUE: tuple[AnyMaker | AnySeenMaker, ...] = (
     *WHOLE,
+    *rounds.MAKERS,
     *decimals.MAKERS,
     *two_sides.MAKERS,
     *compare.MAKERS,

@@ -9,6 +9,9 @@ MOST_COUNTS = 10
 """The most counts a child keeps hold of: as many as there are fingers; our choice."""
 _SKIPS = ((1, "ones", 1), (2, "twos", 3), (5, "fives", 3), (10, "tens", 2), (100, "hundreds", 2))
 """Each size, its slug, and how few counts of it still are counting; our choice."""
+_CUTS = ((1000, "thousands-then-rest"), (100, "hundreds-then-rest"), (10, "tens-together"))
+MOST_PIECES = 4
+"""The most place-value pieces a child would keep in the head; our choice."""
 
 
 def up_to(number: int, unit: int) -> int:
@@ -67,9 +70,9 @@ def chunks(number: int) -> Iterator[tuple[str, tuple[int, int]]]:
     None for a number of one or two pieces.
     """
     if len(pieces(number)) > 2:
-        for unit, slug in ((100, "hundreds-then-rest"), (10, "tens-together")):
+        for unit, slug in _CUTS:
             rest = number % unit
-            if rest:
+            if rest and unit <= number:
                 yield slug, (number - rest, rest)
 
 

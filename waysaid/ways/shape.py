@@ -21,6 +21,7 @@ from waysaid.number import (
     Sign,
     signed_terms,
 )
+from waysaid.ways.place import round_unit, up_to
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +47,15 @@ class Sum:
             if (start >= 10 or other < 20) and other % 10:
                 yield start, other, tag
 
+    def fills_hundreds(self) -> Iterator[tuple[int, int, str]]:
+        """Yield the starts less than ten below a hundred: for these a friendly number is broken.
+
+        998 + 350 is 1000 + 348. Our choice.
+        """
+        for start, other, tag in self.starts():
+            if other % 10 == 0 and 0 < up_to(start, 100) < 10 <= start:
+                yield start, other, tag
+
     def goes_on(self) -> Iterator[tuple[int, int, str]]:
         """Yield the starts a child would go on from: a single digit only where it comes first."""
         for start, other, tag in self.starts():
@@ -64,6 +74,14 @@ class Difference:
     def left_over(self) -> int:
         """Return the answer."""
         return self.whole - self.part
+
+
+@dataclass(frozen=True, slots=True)
+class Round:
+    """A sum or difference of hundreds, thousands and so on, as one of so many of them."""
+
+    whole: Sum | Difference
+    unit: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -192,7 +210,17 @@ class Missing:
 
 
 Shape = (
-    Sum | Difference | Below | Product | Quotient | Leftover | Factors | Nothing | Several | Missing
+    Sum
+    | Difference
+    | Round
+    | Below
+    | Product
+    | Quotient
+    | Leftover
+    | Factors
+    | Nothing
+    | Several
+    | Missing
 )
 
 
@@ -266,9 +294,19 @@ def _pair(left: int, sign: Sign, right: int) -> tuple[Shape, ...]:
         return _share(left, right)
     if not left or not right or (sign is Sign.MINUS and left == right):
         return (Nothing(left, sign, right),)
-    if sign is Sign.PLUS:
-        return (Sum(left, right),)
-    return (Difference(left, right),) if left > right else (Below(left, right),)
+    if sign is Sign.MINUS and left < right:
+        return (Below(left, right),)
+    whole = Sum(left, right) if sign is Sign.PLUS else Difference(left, right)
+    if left % 100 or right % 100:
+        return (whole,)
+    return whole, _round(left, sign, right)
+
+
+def _round(left: int, sign: Sign, right: int) -> Round:
+    """Return a sum or difference in the largest unit that both numbers are made of."""
+    unit = min(round_unit(left), round_unit(right))
+    left, right = left // unit, right // unit
+    return Round(Sum(left, right) if sign is Sign.PLUS else Difference(left, right), unit)
 
 
 def _share(whole: int, part: int) -> tuple[Shape, ...]:

@@ -13,6 +13,7 @@ from waysaid.ways.add import give_and_take as add_give_and_take
 from waysaid.ways.add import jump as add_jump
 from waysaid.ways.add import known_fact as add_known_fact
 from waysaid.ways.add import near_double as add_near_double
+from waysaid.ways.add import rename as add_rename
 from waysaid.ways.add import split as add_split
 from waysaid.ways.add import split_then_jump as add_split_then_jump
 from waysaid.ways.below import adjust as below_adjust
@@ -66,6 +67,7 @@ from waysaid.ways.take import counting as take_counting
 from waysaid.ways.take import jump as take_jump
 from waysaid.ways.take import known_fact as take_known_fact
 from waysaid.ways.take import near_double as take_near_double
+from waysaid.ways.take import rename as take_rename
 from waysaid.ways.take import shift_both as take_shift_both
 from waysaid.ways.take import split as take_split
 from waysaid.ways.take import split_then_jump as take_split_then_jump
@@ -117,6 +119,8 @@ WHOLE: tuple[AnyMaker, ...] = (
     Maker(Family.BRIDGE, Below, below_bridge.plans),
     Maker(Family.ADJUST, Below, below_adjust.plans),
     Maker(Family.RENAME, Below, below_rename.plans),
+    Maker(Family.RENAME, Sum, add_rename.plans),
+    Maker(Family.RENAME, Difference, take_rename.plans),
     Maker(Family.COLUMN, Sum, add_column.plans),
     Maker(Family.COLUMN, Difference, take_column.plans),
     Maker(Family.KNOWN_FACT, Product, times_known_fact.plans),

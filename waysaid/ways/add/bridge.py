@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.ways.place import pieces, up_to
+from waysaid.ways.place import MOST_PIECES, pieces, up_to
 from waysaid.ways.plan import MINUS, Plan, hops
 from waysaid.ways.shape import Sum
 from waysaid.ways.step import Kind, opened
@@ -17,6 +17,8 @@ def plans(problem: Sum) -> Iterator[Plan]:
         yield from _to_five(start, other, tag)
         yield from _to_ten(start, other, tag)
         yield from _to_last(start, other, tag)
+    for start, other, tag in problem.fills_hundreds():
+        yield from _to_ten(start, other, tag)
     for start, other, tag in problem.starts():
         yield from _to_hundred(start, other, tag)
 
@@ -38,7 +40,7 @@ def _to_ten(start: int, other: int, tag: str) -> Iterator[Plan]:
         yield f"open-then-ten-from-{tag}", (cut, *hops(start, gap, rest))
         yield f"opened-to-ten-from-{tag}", (opened(other, gap, rest), *hops(start, gap, rest))
     parts = pieces(rest)
-    if len(parts) > 1:
+    if 1 < len(parts) <= MOST_PIECES:
         yield f"to-ten-then-tens-from-{tag}", hops(start, gap, *parts)
     if len(parts) == 2:
         yield f"to-ten-then-ones-from-{tag}", hops(start, gap, *reversed(parts))

@@ -7,11 +7,14 @@ from waysaid.ways.plan import Move, Plan, joined
 from waysaid.ways.shape import Sum
 from waysaid.ways.step import Kind, Step
 
+MOST_COLUMNS = 4
+"""The most columns a child would keep in the head; our choice."""
+
 
 def plans(problem: Sum) -> Iterator[Plan]:
     """Yield the column way: 43 + 38 as 3 + 8, 40 + 30 + 10, 80 + 1 (nsw-school)."""
     width = columns(problem.left, problem.right)
-    if width == 1:
+    if not 1 < width <= MOST_COLUMNS:
         return
     moves: list[Move | Step] = []
     kept: list[int] = []

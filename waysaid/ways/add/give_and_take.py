@@ -22,6 +22,9 @@ def plans(problem: Sum) -> Iterator[Plan]:
         for amount, slug in _amounts(target, giver):
             if 0 < abs(amount) < (giver if amount > 0 else target):
                 yield from _both_orders(problem, amount, tag, slug)
+    for target, giver, tag in problem.fills_hundreds():
+        if up_to(target, 10) < giver:
+            yield from _both_orders(problem, up_to(target, 10), tag, "up-to-ten")
     yield from _to_double(problem)
 
 

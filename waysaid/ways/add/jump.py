@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.ways.place import chunks, pieces, up_to
+from waysaid.ways.place import MOST_PIECES, chunks, pieces, up_to
 from waysaid.ways.plan import Plan, hops
 from waysaid.ways.shape import Sum
 
@@ -17,9 +17,10 @@ def plans(problem: Sum) -> Iterator[Plan]:
         if len(parts) == 1 and start >= 10 and start % 10:
             yield f"at-once-from-{tag}", hops(start, other)
         if len(parts) > 1:
-            yield from _whole(start, parts, tag)
+            if len(parts) <= MOST_PIECES:
+                yield from _whole(start, parts, tag)
+                yield from _with_bridge(start, parts, tag)
             yield from _tens_apart(start, other, tag)
-            yield from _with_bridge(start, parts, tag)
             for slug, cut in chunks(other):
                 yield f"{slug}-from-{tag}", hops(start, *cut)
 

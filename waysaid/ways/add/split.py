@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.ways.place import columns, places, up_to
+from waysaid.ways.place import MOST_PIECES, columns, places, up_to
 from waysaid.ways.plan import PLUS, Move, Moves, Plan, hops, joined
 from waysaid.ways.shape import Sum
 from waysaid.ways.step import Kind, opened
@@ -18,12 +18,15 @@ def plans(problem: Sum) -> Iterator[Plan]:
         return
     width = columns(left, right)
     pairs = tuple(zip(places(left, width), places(right, width), strict=True))
-    if any(first and second for first, second in pairs):
+    filled = sum(1 for first, second in pairs if first or second)
+    if filled <= MOST_PIECES and any(first and second for first, second in pairs):
         yield from _by_place(pairs)
         yield from _ones_bridged(pairs)
     if width > 2:
         yield from _in_two(left, right, 10, "tens-together")
         yield from _in_two(left, right, 100, "hundreds-and-rest")
+    if width > MOST_PIECES:
+        yield from _in_two(left, right, 1000, "thousands-and-rest")
 
 
 _Pairs = tuple[tuple[int, int], ...]

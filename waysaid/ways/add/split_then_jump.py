@@ -7,6 +7,9 @@ from waysaid.ways.plan import PLUS, Plan, hops
 from waysaid.ways.shape import Sum
 from waysaid.ways.step import Kind
 
+MOST_HOPS = 6
+"""The most small pieces a child would put on one after another; our choice."""
+
 
 def plans(problem: Sum) -> Iterator[Plan]:
     """Yield the ways where both numbers have a big piece of one place and something small."""
@@ -22,6 +25,8 @@ def plans(problem: Sum) -> Iterator[Plan]:
             if 0 < gap < second < 10:
                 bridged = hops(total, first, gap, second - gap)
                 yield f"{tag}-ones-first-bridged", (start, *bridged)
+        return
+    if len(small) + len(others) > MOST_HOPS:
         return
     yield "in-turn", (start, *hops(total, *small, *others))
     by_place = sorted((*small, *others), reverse=True)

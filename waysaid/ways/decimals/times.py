@@ -1,8 +1,9 @@
 """Products with decimals, worked as whole products are, each number in a unit of its own."""
 
 from collections.abc import Callable, Iterator
+from fractions import Fraction
 
-from waysaid.number import Equation, Expression, Operation, Written
+from waysaid.number import Equation, Expression, Operation, Written, decimal
 from waysaid.ways.decimals import times_own
 from waysaid.ways.decimals.shape import Times
 from waysaid.ways.decimals.unit import all_in, made, pointed
@@ -18,6 +19,7 @@ COUNTED_PLACES = 2
 """The most places a child counts in: nobody counts in thousandths; our choice."""
 OF_ONES = ("two-and-rest", "nearly-halves")
 """Cuts that only whole numbers of groups are cut by; our choice."""
+HALF = decimal(Fraction(1, 2))
 
 _Told = Callable[[Move, Times, bool], Step]
 
@@ -26,12 +28,12 @@ def _mapped(
     plans: Callable[[Product], Iterator[Plan]],
     told: _Told,
     fits: Callable[[Times, str], bool],
-    worth_it: Callable[[Step, Times], bool] = lambda last, problem: True,
+    worth_it: Callable[[tuple[Step, ...], Times], bool] = lambda steps, problem: True,
 ) -> Callable[[Times], Iterator[Plan]]:
     """Return the plans for decimals that do with the units what others do with whole numbers.
 
     `told` makes the step of a move, knowing whether the first number is the one changed; `fits`
-    tells by its slug whether a way makes sense for the numbers, and `worth_it` by its last step.
+    tells by its slug whether a way makes sense for the numbers, and `worth_it` by its steps.
     """
 
     def mapped(problem: Times) -> Iterator[Plan]:
@@ -39,7 +41,7 @@ def _mapped(
             if fits(problem, slug):
                 first = not slug.startswith("second")
                 steps = tuple([_step(move, problem, first, told) for move in moves])
-                if worth_it(steps[-1], problem):
+                if worth_it(steps, problem):
                     yield slug, steps
 
     return mapped
@@ -104,9 +106,17 @@ def _count_fits(problem: Times, slug: str) -> bool:
     return not times.places and times.units > 1 and problem.places <= COUNTED_PLACES
 
 
-def _rounder(last: Step, problem: Times) -> bool:
+def _easy_start(steps: tuple[Step, ...], problem: Times) -> bool:
+    """Tell whether the product that is used has a whole number or a half in it."""
+    whole = steps[0].equation.left
+    if not isinstance(whole, Operation):
+        return False
+    return any(type(side) is int or side == HALF for side in (whole.left, whole.right))
+
+
+def _rounder(steps: tuple[Step, ...], problem: Times) -> bool:
     """Tell whether the last product has fewer places after its points, or a ten or a one in it."""
-    whole = last.equation.left
+    whole = steps[-1].equation.left
     if not isinstance(whole, Operation):
         return False
     sides = (whole.left, whole.right)
@@ -118,7 +128,7 @@ MAKERS: tuple[AnyMaker, ...] = (
     Maker(Family.COUNTING, Times, _mapped(counting.plans, _joined, _count_fits)),
     Maker(Family.ADJUST, Times, _mapped(adjust.plans, _joined, _any)),
     Maker(Family.FACTOR_STEPS, Times, times_own.factor_steps),
-    Maker(Family.NEAR_FACT, Times, _mapped(near_fact.plans, _joined, _any)),
+    Maker(Family.NEAR_FACT, Times, _mapped(near_fact.plans, _joined, _any, _easy_start)),
     Maker(Family.BREAK_UP, Times, times_own.own_cuts),
     Maker(Family.BREAK_UP, Times, _mapped(break_up.plans, _joined, _cut_fits)),
     Maker(Family.DOUBLE_HALVE, Times, _mapped(double_halve.plans, _moved_across, _any, _rounder)),

@@ -66,7 +66,7 @@ def factor_steps(problem: Times) -> Iterator[Plan]:
     Doubles also as a number and itself.
     """
     for turn in problem.turns():
-        if turn.factor.places or turn.factor.units < 3:
+        if turn.factor.places or turn.factor.units < 3 or bare(turn.other.units) == 1:
             continue
         for steps in factored(turn.factor.units):
             yield from _in_steps(turn, steps)

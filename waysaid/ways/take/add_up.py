@@ -25,7 +25,7 @@ def ways_up(part: int, gap: int) -> Iterator[Plan]:
     """Yield the ways up in one hop, by place-value pieces, and through tens and hundreds."""
     yield "one-hop", hops(part, gap)
     parts = pieces(gap)
-    if len(parts) > 1:
+    if 1 < len(parts) <= MOST_HOPS:
         yield "tens-first", _up(part, *parts)
         yield "ones-first", _up(part, *reversed(parts))
         if len(parts) > 2:

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.ways.place import pieces, up_to
+from waysaid.ways.place import MOST_PIECES, pieces, up_to
 from waysaid.ways.plan import MINUS, Move, Plan, gathered, hops
 from waysaid.ways.shape import Difference
 from waysaid.ways.step import Kind, opened
@@ -32,7 +32,7 @@ def _to_ten(whole: int, part: int) -> Iterator[Plan]:
         yield "open-then-ten", (cut, *hops(whole, -down, -rest))
         yield "opened-to-ten", (opened(part, down, rest), *hops(whole, -down, -rest))
     parts = tuple(-piece for piece in pieces(rest))
-    if len(parts) > 1:
+    if 1 < len(parts) <= MOST_PIECES:
         yield "to-ten-then-tens", hops(whole, -down, *parts)
     if len(parts) == 2:
         yield "to-ten-then-ones", hops(whole, -down, *reversed(parts))

@@ -7,12 +7,15 @@ from waysaid.ways.plan import MINUS, Move, Plan, joined
 from waysaid.ways.shape import Difference
 from waysaid.ways.step import Kind, Step, opened
 
+MOST_COLUMNS = 4
+"""The most columns a child would keep in the head; our choice."""
+
 
 def plans(problem: Difference) -> Iterator[Plan]:
     """Yield the column way: 42 - 27 as 42 = 30 + 12, 12 - 7, 30 - 20, 10 + 5 (nsw-school)."""
     whole, part = problem.whole, problem.part
     width = columns(whole)
-    if width == 1:
+    if not 1 < width <= MOST_COLUMNS:
         return
     from_ones = places(part, width)
     traded = _traded(places(whole, width), from_ones)

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.ways.place import chunks, pieces
+from waysaid.ways.place import MOST_PIECES, chunks, pieces
 from waysaid.ways.plan import Plan, hops
 from waysaid.ways.shape import Difference
 
@@ -20,14 +20,20 @@ def plans(problem: Difference) -> Iterator[Plan]:
         if part and (whole % 10 if part >= 10 else whole >= TEENS_END):
             yield "at-once", hops(whole, -part)
         return
-    yield "tens-first", hops(whole, *parts)
-    if (whole + parts[-1]) % 10 or whole % 10 == 0:
-        yield "ones-first", hops(whole, *reversed(parts))
+    if len(parts) <= MOST_PIECES:
+        yield from _in_pieces(whole, parts)
     tens, ones = part // 10, part % 10
     if ones and 1 < tens <= MOST_TENS:
         yield "tens-one-by-one", hops(whole, *([-10] * tens), -ones)
     down = whole % 10
-    if 0 < down < ones:
+    if 0 < down < ones and len(parts) <= MOST_PIECES:
         yield "tens-then-bridge", hops(whole, *parts[:-1], -down, down - ones)
     for slug, (lot, rest) in chunks(part):
         yield slug, hops(whole, -lot, -rest)
+
+
+def _in_pieces(whole: int, parts: tuple[int, ...]) -> Iterator[Plan]:
+    """Largest piece first; smallest first unless a ten comes of it: that is a bridge."""
+    yield "tens-first", hops(whole, *parts)
+    if (whole + parts[-1]) % 10 or whole % 10 == 0:
+        yield "ones-first", hops(whole, *reversed(parts))

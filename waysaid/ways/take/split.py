@@ -5,7 +5,7 @@ A piece may come out below nothing: 63 - 28 as 60 - 20 = 40, 3 - 8 = -5, 40 - 5 
 
 from collections.abc import Iterator
 
-from waysaid.ways.place import columns, places
+from waysaid.ways.place import MOST_PIECES, columns, places
 from waysaid.ways.plan import MINUS, Moves, Plan, hops
 from waysaid.ways.shape import Difference
 from waysaid.ways.step import Kind, opened
@@ -21,10 +21,13 @@ def plans(problem: Difference) -> Iterator[Plan]:
         return
     width = columns(whole)
     pairs = tuple(zip(places(whole, width), places(part, width), strict=True))
-    yield from _by_place(pairs)
+    if sum(1 for first, second in pairs if first or second) <= MOST_PIECES:
+        yield from _by_place(pairs)
     if width > 2:
         yield from _in_two(whole, part, 10, "tens-together")
         yield from _in_two(whole, part, 100, "hundreds-and-rest")
+        if width > MOST_PIECES:
+            yield from _in_two(whole, part, 1000, "thousands-and-rest")
     else:
         yield from _ten_opened(whole, part)
 

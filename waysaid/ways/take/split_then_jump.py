@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from waysaid.ways.add.split_then_jump import MOST_HOPS
 from waysaid.ways.place import pieces
 from waysaid.ways.plan import MINUS, Plan, hops
 from waysaid.ways.shape import Difference
@@ -12,6 +13,8 @@ def plans(problem: Difference) -> Iterator[Plan]:
     """Yield the ways where both numbers have a big piece of one place and something small."""
     (big, *small), (other, *others) = pieces(problem.whole), pieces(problem.part)
     if not (small and others and len(str(big)) == len(str(other)) and big > other):
+        return
+    if len(small) + len(others) > MOST_HOPS:
         return
     start = (Kind.TAKE, big, MINUS, other)
     left = big - other
