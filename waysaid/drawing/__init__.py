@@ -1,5 +1,6 @@
 """A telling, a problem or a string of problems, as shapes and as SVG."""
 
+from waysaid.drawing.dots import draw_image
 from waysaid.drawing.draw import draw, nearest, suits, tiles_needed
 from waysaid.drawing.equations import equation_rows, lines
 from waysaid.drawing.marks import StringMark
@@ -25,6 +26,7 @@ __all__ = [
     "StringRow",
     "Telling",
     "draw",
+    "draw_image",
     "draw_string",
     "equation_rows",
     "lines",

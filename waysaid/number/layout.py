@@ -14,7 +14,8 @@ STEP = 10
 """One step of the field that dots are placed on: five, the least, are a little over `PITCH`."""
 ROW = 5
 """Places in a row of a frame."""
-_BETWEEN_DICE = 2 * PITCH
+_BETWEEN_DICE = 3 * PITCH
+_DICE_IN_A_ROW = 3
 _BETWEEN_FRAMES = 40
 Place = tuple[int, int]
 
@@ -99,8 +100,11 @@ _PIPS = {
 
 
 def _dice(faces: tuple[int, ...]) -> tuple[Place, ...]:
-    """Return the dots of the patterns, one pattern beside the other."""
-    wide = 2 * PITCH + _BETWEEN_DICE
+    """Return the dots of the patterns side by side, four of them in two rows."""
+    far = 2 * PITCH + _BETWEEN_DICE
+    columns = len(faces) if len(faces) <= _DICE_IN_A_ROW else -(-len(faces) // 2)
     return tuple(
-        (at * wide + x * PITCH, y * PITCH) for at, face in enumerate(faces) for x, y in _PIPS[face]
+        (at % columns * far + x * PITCH, at // columns * far + y * PITCH)
+        for at, face in enumerate(faces)
+        for x, y in _PIPS[face]
     )
