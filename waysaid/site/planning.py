@@ -19,14 +19,12 @@ from waysaid.number import (
 from waysaid.site.models import Plan, SchoolClass
 from waysaid.site.talks import new_id
 from waysaid.strings import Starter, starter_text, starters
-from waysaid.ways import Family, ways
+from waysaid.ways import Family, grades_of, ways
 
 Row = dict[str, Any]
 MOST_PROBLEMS = 12
 """Problems in one plan: more than any talk of ours takes (our choice)."""
 LONGEST_WHY = 200
-_SIZES = ((10, 0), (20, 1), (100, 2))
-"""The largest number of a plan without a starter, and the grade that it points to (our choice)."""
 
 
 class UnreadableLineError(ValueError):
@@ -97,12 +95,11 @@ def largest(problems: Sequence[Problem]) -> int:
 
 
 def grade_of_plan(plan: Plan) -> int:
-    """Return the grade a plan is for: its starter's, else by the size of its numbers."""
+    """Return the grade a plan is for: its starter's, else that of its hardest problem."""
     starter = starter_named(plan.starter)
     if starter is not None:
         return starter.grade
-    top = largest(problems_of(plan.problems))
-    return next((grade for most, grade in _SIZES if top <= most), 3)
+    return max((grades_of(each).first for each in problems_of(plan.problems)), default=0)
 
 
 def focus_of_plan(plan: Plan) -> Family | None:

@@ -4,6 +4,7 @@ from waysaid.ways.effort import Effort, EffortPart, Reason, effort_of, tenths_of
 from waysaid.ways.explore import ways
 from waysaid.ways.family_notes import FAMILY_NOTES, FamilyNote
 from waysaid.ways.images.found import groups_seen
+from waysaid.ways.grades import GradeRange, grades_of
 from waysaid.ways.leans import Leans
 from waysaid.ways.names import Named, Vocabulary, family_name, published_names
 from waysaid.ways.said import how_said
@@ -18,6 +19,7 @@ __all__ = [
     "EffortPart",
     "Family",
     "FamilyNote",
+    "GradeRange",
     "Kind",
     "Leans",
     "Named",
@@ -28,6 +30,7 @@ __all__ = [
     "effort_of",
     "family_name",
     "groups_seen",
+    "grades_of",
     "how_said",
     "opened",
     "published_names",
