@@ -129,14 +129,11 @@ def _made(problem: Problem) -> Iterator[_Found]:
 
 def _claimed(problem: Claim) -> Iterator[_Found]:
     """Yield the slips in working one side that make a false claim seem true."""
-    equation = problem.equation
-    for side, other in (
-        (equation.left, equation.right),
-        (equation.right, equation.left),
-    ):
-        if isinstance(side, Operation) and not isinstance(other, Operation):
+    left, right = problem.equation.left, problem.equation.right
+    for side, other in ((left, right), (right, left)):
+        if isinstance(side, Operation) and not isinstance(other, Operation | Blank):
             for name, rule, made in _made(side):
-                if made.wrong == exact(other):  # type: ignore[arg-type]
+                if made.wrong == exact(other):
                     yield name, rule, Made(Verdict.TRUE, made.steps, made.at)
 
 

@@ -13,8 +13,8 @@ from waysaid.number import (
     Sign,
     Verdict,
     exact,
+    leaves,
     value_of,
-    written,
 )
 from waysaid.slips.cases import two_of
 from waysaid.slips.slip import OUR_GUESS, Likely, Made, Rule, SlipName
@@ -35,7 +35,7 @@ def write_answer(claim: Claim) -> Iterator[Made]:
     left, right = claim.equation.left, claim.equation.right
     value = _value(left)
     if isinstance(left, Operation) and isinstance(right, Operation) and value is not None:
-        following = exact(next(iter(written(right))))  # type: ignore[arg-type]
+        following = next(leaves(right))
         yield Made(_verdict(value == following), (Equation(left, value),))
 
 

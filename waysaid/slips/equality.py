@@ -14,7 +14,9 @@ from waysaid.number import (
     Sign,
     blanks,
     chain,
+    decimal,
     exact,
+    has_point,
     value_of,
     written,
 )
@@ -33,17 +35,30 @@ def write_answer(equation: Equation) -> Iterator[Made]:
     side = equation.right if blanks(equation.left) else equation.left
     value = _value(side)
     if isinstance(side, Operation) and value is not None:
-        yield Made(value, (Equation(side, value),))
+        yield Made(value, (Equation(side, _like(equation, value)),))
 
 
 def add_all(equation: Equation) -> Iterator[Made]:
     """Add every number in sight: 8 + 4 = _ + 5 gives 17."""
     sides = (*written(equation.left), *written(equation.right))
     numbers: list[Number] = [leaf for leaf in sides if leaf is not BLANK]
-    if len(numbers) > 1:
+    signs = {*_signs(equation.left), *_signs(equation.right)}
+    if len(numbers) > 1 and signs <= {Sign.PLUS, Sign.MINUS}:
         total = exact(sum(exact(number) for number in numbers))
         said = chain(numbers[0], *((Sign.PLUS, number) for number in numbers[1:]))
-        yield Made(total, (Equation(said, total),))
+        yield Made(total, (Equation(said, _like(equation, total)),))
+
+
+def _like(equation: Equation, value: Exact) -> Number:
+    """Return a value as the equation would have it: with a point where a number has one."""
+    return decimal(value) if has_point(equation) else value
+
+
+def _signs(part: Expression) -> Iterator[Sign]:
+    if isinstance(part, Operation):
+        yield part.sign
+        yield from _signs(part.left)
+        yield from _signs(part.right)
 
 
 def moved_awry(equation: Equation) -> Iterator[Made]:

@@ -36,10 +36,9 @@ def zero_dropped(expression: Operation) -> Iterator[Made]:
     for two in _eased(expression):
         value = _worked(two)
         if expression.sign in (Sign.TIMES, Sign.OVER) and isinstance(value, int):
-            size = 10
-            while value and value % size == 0:
-                yield one_step(two.left, two.sign, two.right, value // size)
-                size *= 10
+            for size in (10, 100):
+                if value and value % size == 0:
+                    yield one_step(two.left, two.sign, two.right, value // size)
 
 
 def zero_added(expression: Operation) -> Iterator[Made]:
@@ -55,7 +54,12 @@ def _worked(two: Two) -> Exact:
     return value_of(Operation(two.sign, two.left, two.right))
 
 
-_OTHER = {Sign.TIMES: Sign.PLUS, Sign.PLUS: Sign.MINUS, Sign.MINUS: Sign.PLUS}
+_OTHER = {
+    Sign.TIMES: Sign.PLUS,
+    Sign.OVER: Sign.MINUS,
+    Sign.PLUS: Sign.MINUS,
+    Sign.MINUS: Sign.PLUS,
+}
 
 
 def wrong_operation(expression: Operation) -> Iterator[Made]:

@@ -63,9 +63,11 @@ def part_missing(case: Rate) -> Iterator[Made]:
     if case.percent.denominator > 1:
         return
     hundredths = int(case.percent)
-    blocks = [block for block in _BLOCKS if block < hundredths]
-    rests = [hundredths - block for block in blocks if block * 4 >= hundredths]
-    for block in dict.fromkeys((*blocks, *rests)):
+    largest = next((block for block in _BLOCKS if block < hundredths), None)
+    if largest is None:
+        return
+    ten = (10,) if hundredths > 10 else ()
+    for block in dict.fromkeys((largest, hundredths - largest, *ten)):
         part = percent(Fraction(block, 100))
         wrong = _number(case, Fraction(block, 100) * exact(case.number))
         yield one_step(part, case.two.sign, case.number, wrong)

@@ -60,12 +60,14 @@ def point_as_whole(two: Two) -> Iterator[Made]:
     before, after = int(exact(number)), after_point(number)
     parts = apply(two.sign, before, by), apply(two.sign, after, by)
     if isinstance(parts[0], int) and isinstance(parts[1], int):
-        steps = (
-            says(before, two.sign, by, parts[0]),
-            says(after, two.sign, by, parts[1]),
-        )
         wrong = pointed_after(parts[0], parts[1])
-        yield ended(wrong, *steps, says(two.left, two.sign, two.right, wrong), at=1)
+        steps = [
+            says(after, two.sign, by, parts[1]),
+            says(two.left, two.sign, two.right, wrong),
+        ]
+        if before:
+            steps.insert(0, says(before, two.sign, by, parts[0]))
+        yield ended(wrong, *steps, at=len(steps) - 2)
 
 
 def always_smaller(two: Two) -> Iterator[Made]:

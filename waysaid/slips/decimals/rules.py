@@ -17,13 +17,14 @@ DECIMALS: tuple[Rule[Two], ...] = (
     Rule(_N.POINT_MISPLACED, products.point_kept, _OFTEN, "mental-common"),
     Rule(_N.ALWAYS_SMALLER, products.always_smaller, _OFTEN, "mental-common"),
     Rule(_N.POINT_AS_WHOLE, products.point_as_whole, _OFTEN, OUR_GUESS),
+    Rule(_N.DROP_CARRY, sums.whole_lost, _OFTEN, OUR_GUESS),
     Rule(_N.IGNORE_POINT, products.ignore_point, _SOMETIMES, OUR_GUESS),
     Rule(_N.POINT_MISPLACED, products.point_misplaced, _SOMETIMES, OUR_GUESS),
     Rule(_N.WRONG_OPERATION, products.wrong_operation, _SOMETIMES, OUR_GUESS),
     Rule(_N.LARGER_BY_SMALLER, products.larger_by_smaller, _SOMETIMES, OUR_GUESS),
     Rule(_N.NEIGHBOUR_FACT, products.on_digits(facts.fact_beside), _SOMETIMES, OUR_GUESS),
     *(
-        Rule(rule.slug, sums.in_units(rule.make), rule.likely, rule.source)
+        Rule(rule.slug, sums.in_units(rule.make), rule.likely, OUR_GUESS)
         for rule in SUMS
         if rule.slug in IN_COLUMNS
     ),

@@ -45,13 +45,21 @@ def point_as_whole(two: Two) -> Iterator[Made]:
     rest = Pair(larger, two.sign, smaller)
     if wholes.answer >= 0 and max(after):
         wrong = pointed_after(wholes.answer, rest.answer)
-        yield ended(
-            wrong,
-            says(wholes.left, two.sign, wholes.right, wholes.answer),
+        steps = [
             says(larger, two.sign, smaller, rest.answer),
             says(two.left, two.sign, two.right, wrong),
-            at=1,
-        )
+        ]
+        if wholes.left or wholes.right:
+            steps.insert(0, says(wholes.left, two.sign, wholes.right, wholes.answer))
+        yield ended(wrong, *steps, at=len(steps) - 2)
+
+
+def whole_lost(two: Two) -> Iterator[Made]:
+    """Drop the whole that the parts make: 0.5 + 0.7 gives 0.2."""
+    total = exact(two.left) + exact(two.right)
+    if two.sign is Sign.PLUS and max(exact(two.left), exact(two.right)) < 1 < total:
+        wrong = decimal(exact(total - 1))
+        yield ended(wrong, says(two.left, Sign.PLUS, two.right, wrong))
 
 
 def after_point(number: Number) -> int:

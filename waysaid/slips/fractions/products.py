@@ -10,6 +10,8 @@ from waysaid.slips.slip import Made
 from waysaid.slips.work import ended, one_step, says
 
 _TIMES = (Sign.TIMES, Sign.OF)
+_MOST_MULTIPLIED = 12
+"""Up to this number, both top and bottom may be multiplied by it: our choice."""
 
 
 def _top(part: Part) -> int:
@@ -24,8 +26,9 @@ def _said(case: Parts, wrong: Number) -> Made:
 def both_multiplied(case: Parts) -> Iterator[Made]:
     """Multiply top and bottom by the whole number: 2/3 x 4 gives 8/12."""
     for part, number in ((case.left, case.right), (case.right, case.left)):
-        if case.sign in _TIMES and number.bottom == 1 < part.bottom and not part.whole:
-            yield _said(case, parts(part.top * number.whole, part.bottom * max(1, number.whole)))
+        small = number.bottom == 1 and 1 < number.whole <= _MOST_MULTIPLIED
+        if case.sign in _TIMES and small and part.bottom > 1 and not part.whole:
+            yield _said(case, parts(part.top * number.whole, part.bottom * number.whole))
 
 
 def bottom_kept(case: Parts) -> Iterator[Made]:

@@ -155,7 +155,8 @@ def whole_as_ten(case: Parts) -> Iterator[Made]:
         if wholes >= 0:
             first = says(over[0], Sign.MINUS, over[1], rest)
             wrong = exact(wholes + exact(rest))
-            yield ended(wrong, first, says(wholes, Sign.PLUS, rest, wrong))
+            last = says(wholes, Sign.PLUS, rest, wrong)
+            yield ended(wrong, first, last) if wholes else ended(rest, first)
 
 
 def near_miss(case: Parts) -> Iterator[Made]:

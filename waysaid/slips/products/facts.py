@@ -12,13 +12,30 @@ _LARGEST_FACT = 12
 _FAR = 2
 
 
+def is_fact(pair: Pair) -> bool:
+    """Tell whether both factors are those of the tables."""
+    return max(pair.left, pair.right) <= _LARGEST_FACT
+
+
 def wrong_operation(pair: Pair) -> Iterator[Made]:
     """Add instead of multiplying: 12 x 8 gives 20."""
+    if is_fact(pair):
+        yield from added_up(pair)
+
+
+def added_up(pair: Pair) -> Iterator[Made]:
+    """Add instead of multiplying, with larger numbers: 23 x 14 gives 37."""
     yield one_step(pair.left, Sign.PLUS, pair.right, pair.left + pair.right)
 
 
 def group_off(pair: Pair) -> Iterator[Made]:
     """Count one group too few or too many: 12 x 8 as 11 eights."""
+    if is_fact(pair):
+        yield from groups_off(pair)
+
+
+def groups_off(pair: Pair) -> Iterator[Made]:
+    """Count one group too few or too many of a larger number: 14 x 6 as 13 sixes."""
     for groups, size in ((pair.left, pair.right), (pair.right, pair.left)):
         if 2 <= groups <= _MOST_GROUPS and size > 1:
             for off in (-1, 1):
@@ -41,7 +58,7 @@ def _other_fact(pair: Pair, near: int, far: int) -> Iterator[Made]:
         return
     size = 10 ** zeros(pair.left), 10 ** zeros(pair.right)
     left, right = pair.left // size[0], pair.right // size[1]
-    if pair.left <= _LARGEST_FACT and pair.right <= _LARGEST_FACT:
+    if is_fact(pair):
         size, left, right = (1, 1), pair.left, pair.right
     if not (2 <= left <= _LARGEST_FACT and 2 <= right <= _LARGEST_FACT):
         return

@@ -16,6 +16,8 @@ PRODUCTS: tuple[Rule[Pair], ...] = (
     Rule(_N.ZERO_DROPPED, places.zero_dropped, _OFTEN, OUR_GUESS),
     Rule(_N.DROP_CARRY, written.drop_carry, _OFTEN, OUR_GUESS),
     Rule(_N.PART_MISSING, places.part_missing, _SOMETIMES, "open-textbook"),
+    Rule(_N.GROUP_OFF, facts.groups_off, _SOMETIMES, OUR_GUESS),
+    Rule(_N.WRONG_OPERATION, facts.added_up, _SOMETIMES, OUR_GUESS),
     Rule(_N.NEIGHBOUR_FACT, facts.fact_near, _SOMETIMES, "open-textbook"),
     Rule(_N.NEAR_MISS, facts.near_miss, _SOMETIMES, OUR_GUESS),
     Rule(_N.ADJUST_WRONG_WAY, friendly.adjust_wrong_way, _SOMETIMES, OUR_GUESS),

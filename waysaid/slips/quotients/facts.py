@@ -25,9 +25,18 @@ def wrong_operation(pair: Pair) -> Iterator[Made]:
 
 
 def near_miss(pair: Pair) -> Iterator[Made]:
-    """Be one off in a division fact: 48 / 6 gives 9; or one off in what is left over."""
+    """Be one off in a division fact: 48 / 6 gives 9."""
+    yield from _missed(pair, (1, -1))
+
+
+def tens_missed(pair: Pair) -> Iterator[Made]:
+    """Be ten off in how many groups there are: 96 / 4 gives 34."""
+    yield from _missed(pair, (10, -10))
+
+
+def _missed(pair: Pair, misses: tuple[int, ...]) -> Iterator[Made]:
     groups, left = divmod(pair.left, pair.right)
-    for off in (1, -1, 10, -10):
+    for off in misses:
         wrong = groups + off
         if wrong > 0 and (abs(off) == 1 or groups > 10):
             step = says(pair.left - left, Sign.OVER, pair.right, wrong)

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from waysaid.number import Equation, Sign, decimal, exact
+from waysaid.number import Equation, Sign, decimal, mixed
 from waysaid.slips.quotients.facts import groups_said
 from waysaid.slips.slip import Made, Pair
 from waysaid.slips.work import digits, ended, says, whole
@@ -40,8 +40,8 @@ def rest_wrong_bottom(pair: Pair) -> Iterator[Made]:
     groups, left = divmod(pair.left, pair.right)
     if left and groups:
         for bottom in dict.fromkeys((groups, pair.left)):
-            if bottom > 1:
-                wrong = exact(groups + Fraction(left, bottom))
+            if bottom > left:
+                wrong = mixed(groups, left, bottom)
                 yield ended(wrong, *_told(pair, groups), whole(pair, wrong), at=2)
 
 

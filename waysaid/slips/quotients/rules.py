@@ -14,6 +14,7 @@ QUOTIENTS: tuple[Rule[Pair], ...] = (
     Rule(_N.ZERO_DROPPED, places.zero_dropped, _OFTEN, OUR_GUESS),
     Rule(_N.NEIGHBOUR_FACT, facts.neighbour_fact, _SOMETIMES, OUR_GUESS),
     Rule(_N.NEAR_MISS, facts.rest_near_miss, _SOMETIMES, OUR_GUESS),
+    Rule(_N.NEAR_MISS, facts.tens_missed, _SOMETIMES, OUR_GUESS),
     Rule(_N.WRONG_OPERATION, facts.wrong_operation, _SOMETIMES, OUR_GUESS),
     Rule(_N.PART_MISSING, places.part_missing, _SOMETIMES, OUR_GUESS),
     Rule(_N.REST_NOT_CARRIED, rest.rest_not_carried, _SOMETIMES, OUR_GUESS),
