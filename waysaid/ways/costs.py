@@ -49,6 +49,14 @@ class Charge(StrEnum):
     NEGATIVE = "negative"
     COLUMN = "column"
     POINT = "point"
+    PART = "part"
+    UNLIKE = "unlike"
+    PART_OVER = "part-over"
+    KNOWN_PART = "known-part"
+    OTHER_PART = "other-part"
+    PERCENT_LANDMARK = "percent-landmark"
+    PERCENT_QUARTER = "percent-quarter"
+    PERCENT_OTHER = "percent-other"
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,6 +115,14 @@ COSTS = (
     Cost(Charge.ODD_SKIP, 7, OUR_CHOICE, "any other skip"),
     Cost(Charge.NEGATIVE, 8, "beishuizen1993", "a piece below zero, as in 3 - 8 (from memory)"),
     Cost(Charge.POINT, 1, OUR_CHOICE, "each number of a step whose point is kept in its place"),
+    Cost(Charge.PART, 1, OUR_CHOICE, "each number of a step with a top and a bottom to keep apart"),
+    Cost(Charge.UNLIKE, 8, "yl2006", "two sizes of parts put together: 13 % right, like ones 92 %"),
+    Cost(Charge.PART_OVER, 6, OUR_CHOICE, "how often a part goes into a number, turned round"),
+    Cost(Charge.KNOWN_PART, 2, "acara", "halves, quarters, fifths with a point or as percents"),
+    Cost(Charge.OTHER_PART, 8, OUR_CHOICE, "any other fraction with a point or as a percent"),
+    Cost(Charge.PERCENT_LANDMARK, 1, "acara", "10 %, 50 % and 1 % of a number as what they are"),
+    Cost(Charge.PERCENT_QUARTER, 3, "acara", "25 %, 20 %, 75 %, 5 % and whole tens the same way"),
+    Cost(Charge.PERCENT_OTHER, 6, OUR_CHOICE, "so many per cent in one go, with no landmark"),
     Cost(Charge.COLUMN, 4, "caviola2018", "a column kept in the head without paper"),
 )
 

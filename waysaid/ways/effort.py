@@ -9,10 +9,21 @@ from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
 
-from waysaid.number import Blank, Equation, Exact, Expression, Operation, Sign, leaves
+from waysaid.number import (
+    Blank,
+    Equation,
+    Exact,
+    Expression,
+    Operation,
+    Sign,
+    Written,
+    exact,
+    leaves,
+)
 from waysaid.ways.costs import TENTHS, Charge
 from waysaid.ways.factor import TABLES, bare
 from waysaid.ways.group_costs import share_costs, times_costs
+from waysaid.ways.part_costs import part_cost
 from waysaid.ways.point_costs import has_points, without_points
 from waysaid.ways.step import Kind, Step
 from waysaid.ways.sum_costs import Cost, digits, whole_cost
@@ -82,6 +93,7 @@ _TALLY = TENTHS[Charge.TALLY]
 _DIGIT = TENTHS[Charge.DIGIT]
 _COLUMN = TENTHS[Charge.COLUMN]
 _NEGATIVE = TENTHS[Charge.NEGATIVE]
+_PART = TENTHS[Charge.PART]
 _SKIPS = {
     1: TENTHS[Charge.HOP],
     2: TENTHS[Charge.SKIP],
@@ -105,9 +117,12 @@ _UNSAID = frozenset(
         Family.THINK_TIMES,
         Family.CHUNK_OUT,
         Family.RENAME,
+        Family.BENCHMARK,
     }
 )
 """Families that can swap or cut a number without a step for it, and keep the rest in mind."""
+_ROUNDED = "rounded-to-"
+"""How the slug of an estimate starts; it names every number that was rounded."""
 _REWRITING = frozenset({Kind.SPLIT, Kind.MOVE, Kind.SHIFT})
 _SCALING = frozenset({Family.DOUBLE_HALVE, Family.SCALE_BOTH})
 """Families where a number scaled is a number rewritten, not the work itself."""
@@ -120,7 +135,8 @@ _Sizes = tuple[int, ...]
 def _measure(way: Way) -> _Sizes:
     """Return the tenths for each reason, in the order of `Reason`."""
     steps = facts = crossing = size = counting = negative = rewritten = alike = 0
-    if has_points(way.steps):
+    said = way.steps
+    if has_points(said):
         way, size = without_points(way)
     counted: object = None
     scaling = way.family in _SCALING
@@ -133,7 +149,7 @@ def _measure(way: Way) -> _Sizes:
                 steps += _STEP
                 counting += _TALLY
                 counted = by
-            counting += _SKIPS.get(by, _ODD_SKIP) if type(by) is int else _ODD_SKIP
+            counting += _SKIPS.get(by, _ODD_SKIP) if type(by) is int else _skip(by)
             if not negative and _below_zero(step):
                 negative += _NEGATIVE
             continue
@@ -151,13 +167,19 @@ def _measure(way: Way) -> _Sizes:
     family = way.family
     held = alike
     if family is not Family.COUNTING:
-        held += _held(way.steps, family is Family.ADD_UP)
+        held += _held(said, family is Family.ADD_UP)
     if family in _UNSAID and not rewritten:
         unsaid = _unsaid(way)
         rewritten += unsaid[0]
         held += unsaid[1]
     column = _COLUMN * len(way.steps) if family is Family.COLUMN else 0
     return steps, facts, crossing, size, held * _HOLD, rewritten, counting, negative, column
+
+
+def _skip(by: Expression) -> int:
+    """Return the tenths for one count by a part: 1/4 more each time is a hop of a quarter."""
+    one = isinstance(by, Fraction) and by.numerator == 1
+    return _SKIPS[1] + _PART if one else _ODD_SKIP
 
 
 def _below_zero(step: Step) -> bool:
@@ -167,6 +189,14 @@ def _below_zero(step: Step) -> bool:
 
 def _unsaid(way: Way) -> tuple[int, int]:
     """Return what has no step of its own: tenths for rewriting, and how many numbers are held."""
+    if way.variant.startswith(_ROUNDED):
+        return _REWRITE * (1 + way.variant.count("-and-")), 0
+    if way.family is Family.BENCHMARK:
+        return (_CUT, 0) if len(way.steps) > 2 else (0, 0)
+    return _unsaid_in_family(way)
+
+
+def _unsaid_in_family(way: Way) -> tuple[int, int]:
     steps, length = way.steps, len(way.steps)
     match way.family:
         case Family.JUMP:
@@ -248,6 +278,8 @@ def _held(steps: tuple[Step, ...], hops: bool) -> int:
         right = step.equation.right
         if hops and step.kind is Kind.JUMP:
             right = used[-1]
+        if type(right) is Written:
+            right = exact(right)
         if type(right) is int or type(right) is Fraction:
             waiting.append(right if right >= 0 else -right)
     return held
@@ -279,21 +311,32 @@ def _equation_cost(equation: Equation) -> Cost:
     if type(left) is not Operation:
         left, right = right, left
         if type(left) is not Operation:
-            return _STEP, 0, 0, 0, 0
+            return part_cost(equation)
     elif type(right) is Operation:
-        return _alike(left, right)
+        return _alike(left, right) if _all_whole(equation) else part_cost(equation)
     one, other = left.left, left.right
     if type(one) is int and type(other) is int:
         if left.sign in _GROUPED:
             return _group_cost(left.sign, one, other)
         return whole_cost(left.sign is Sign.MINUS, one, other)
-    return _longer_cost(left)
+    return _longer_cost(left) if _all_whole(equation) else part_cost(equation)
+
+
+def _all_whole(equation: Equation) -> bool:
+    return all(
+        type(leaf) is int for side in (equation.left, equation.right) for leaf in leaves(side)
+    )
 
 
 def _alike(before: Operation, after: Operation) -> Cost:
-    """Return the cost of two numbers changed in one breath: 62 - 25 = 67 - 30, 16 x 5 = 8 x 10."""
+    """Return the cost of two numbers changed in one breath: 62 - 25 = 67 - 30, 16 x 5 = 8 x 10.
+
+    Turned round, 3 x 4 = 4 x 3, they are not changed.
+    """
     facts = crossing = size = 0
     grouped = before.sign in _GROUPED
+    if grouped and _numbers(before) == _numbers(after)[::-1]:
+        return 2 * _STEP, 0, 0, 0, 0
     for old, new in zip(_numbers(before), _numbers(after), strict=False):
         if type(old) is int and type(new) is int and old != new:
             cost = _scaled(old, new) if grouped else whole_cost(new < old, old, abs(new - old))

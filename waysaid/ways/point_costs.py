@@ -36,7 +36,7 @@ def without_points(way: Way) -> tuple[Way, int]:
     for step in way.steps:
         sizes = [*_points(step.equation)]
         points += len(sizes)
-        if sizes and not _grouped(step.equation):
+        if sizes and not _grouped(step.equation) and _in_one_unit(step.equation):
             places = max(places, *sizes)
     steps = tuple([Step(step.kind, _whole(step.equation, places)) for step in way.steps])
     return replace(way, steps=steps), _POINT * points
@@ -55,8 +55,20 @@ def _grouped(equation: Equation) -> bool:
     return isinstance(side, Operation) and side.sign in _GROUPED
 
 
+def _in_one_unit(equation: Equation) -> bool:
+    """Tell whether every number is whole or has a point: none is a fraction or a percent."""
+    return all(
+        isinstance(leaf, int) or (isinstance(leaf, Written) and leaf.form is Form.DECIMAL)
+        for side in (equation.left, equation.right)
+        for leaf in written(side)
+    )
+
+
 def _whole(equation: Equation, places: int) -> Equation:
     left, right = equation.left, equation.right
+    worked = isinstance(left, Operation) or isinstance(right, Operation)
+    if not worked or not _in_one_unit(equation):
+        return equation
     if not _grouped(equation):
         unit = 10**places
         return Equation(_in_units(left, unit), _in_units(right, unit))
