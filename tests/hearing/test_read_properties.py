@@ -1,5 +1,6 @@
 """What holds for every line and every problem."""
 
+import re
 from itertools import pairwise
 
 from hypothesis import example, given
@@ -17,6 +18,7 @@ from waysaid.number import (
     is_true,
     leaves,
     number_text,
+    parse,
     parse_equation,
     sign_text,
     text,
@@ -24,9 +26,20 @@ from waysaid.number import (
 )
 from waysaid.ways import ways
 
-PIECES = "0 1 3 5 7 10 12 20 22 25 37 40 62 999999999 + - − – = -> → , ; : ? _ ( ) x /".split()  # noqa: SIM905
+PIECES = (
+    "0 1 3 5 7 10 12 20 22 25 37 40 62 999999999 + - − – = -> → , ; : ? _ ( ) x / ÷"  # noqa: SIM905
+    " 3/4 1/0 0.5 2,5 15% of r rem < > true more".split()
+)
 lines = st.lists(st.sampled_from([*PIECES, " ", " ", "+", "="]), max_size=40).map("".join)
-any_problem = st.one_of(problems, expressions(), st.just(BLANK))
+KINDS = (  # noqa: SIM905
+    "14 x 6|16 x 5|6 x 19|12 x 15|96 / 6|180 / 12|16 / 3|50 / 6|_ x 6 = 54|63 = 70 - _|5 - 8"
+    "|3.8 + 0.45|0.25 x 36|1/2 + 1/4|1 1/4 - 3/4|15% of 80|2/3 of 57|0.65 ? 0.7|3/4 ? 5/8"
+    "|29 + 14 = 30 + 13 ?|8 + 4 = _ + 5|about 398 x 21|image frame 10: 7|image array: 3 x 4"
+).split("|")
+"""One problem or more of each kind."""
+
+kinds = st.sampled_from(KINDS).map(parse)
+any_problem = st.one_of(problems, expressions(), st.just(BLANK), kinds)
 
 
 @given(any_problem, st.one_of(lines, st.text()))
@@ -100,6 +113,26 @@ def test_the_steps_of_any_way_are_read_back_with_its_family():
             steps = [step.text for step in way.steps]
             for line in (", ".join(steps), " ".join(steps), _tight(steps)):
                 _reads_back(problem, way, line)
+
+
+def test_the_steps_of_any_way_of_any_kind_of_problem_are_read_back_with_its_family():
+    for given_text in KINDS:
+        problem = parse(given_text)
+        for way in ways(problem):
+            steps = [step.text for step in way.steps]
+            for line in (", ".join(steps), " ".join(steps), _close(steps)):
+                if line:
+                    reading = read(problem, line)
+                    assert tuple(told.step for told in reading.told) == way.steps, line
+                    assert reading.family is way.family, line
+
+
+def _close(steps):
+    """Steps without gaps but where a mixed number needs its own."""
+    return " ".join(
+        one if " of " in one or re.search(r"[0-9] [0-9]", one) else one.replace(" ", "")
+        for one in steps
+    )
 
 
 def _tight(steps):

@@ -1,39 +1,58 @@
 """The answer that was said, never one that only arithmetic knows."""
 
+from fractions import Fraction
+
 from waysaid.hearing.clause import Said
+from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import Facts
 from waysaid.hearing.hear import Heard
-from waysaid.number import Equation, Exact, Operation, fill, leaves
+from waysaid.hearing.reading import AnswerSaid
+from waysaid.number import Claim, Compare, Equation, Number, Written, exact, fill, leaves
 
 
-def answer_said(heard: Heard, facts: Facts, stops_short: bool) -> Exact | None:
+def answer_said(heard: Heard, facts: Facts, stops_short: bool) -> AnswerSaid | None:
     """Return the last number that stands as a final result, or None.
 
     The last step's result is one where it was said and nothing is left over: the steps are not
     just the beginning of a way, every other result was used or reached a number of the problem,
     and the result itself is more than a number of the problem arrived at. A number said by itself
-    is one too, unless it only names a number of the problem before the work.
+    is one too, unless it only names a number of the problem before the work. An answer that is no
+    number, as `5 r 1`, comes before any number.
     """
+    if heard.verdict is not None:
+        return heard.verdict
     alone = [one for one in heard.answers if not _names_the_problem(one, heard, facts)]
-    worked = _worked(heard, facts, stops_short) if heard.drafts else None
+    judged = isinstance(facts.problem, Compare | Claim)
+    worked = _worked(heard, facts, stops_short) if heard.drafts and not judged else None
     after = bool(alone) and bool(heard.drafts) and alone[-1].span[0] > heard.drafts[-1].span[0]
     if alone and (worked is None or after):
-        return alone[-1].value
+        return alone[-1].leaf
     return worked
 
 
-def _worked(heard: Heard, facts: Facts, stops_short: bool) -> Exact | None:
+def _worked(heard: Heard, facts: Facts, stops_short: bool) -> Number | None:
     """Return the last step's result, where it was said and stands as final."""
     last = heard.drafts[-1]
-    if isinstance(facts.problem, Equation):
-        filled = facts.answer is not None and last.equation == fill(facts.problem, facts.answer)
-        if filled and not last.unsaid:
-            return facts.answer
-    said = None if last.whole or last.result is None else last.stands
-    if said is None or said == facts.answer:
+    if _fills(last, facts):
+        return facts.answer
+    said = None if last.whole else last.result
+    if not isinstance(said, int | Fraction | Written):
+        return None
+    if exact(said) == facts.answer:
         return said
     final = last.counted or not stops_short
-    return said if final and said not in facts.numbers and not _left_over(heard, facts) else None
+    return (
+        said
+        if final and exact(said) not in facts.numbers and not _left_over(heard, facts)
+        else None
+    )
+
+
+def _fills(last: Draft, facts: Facts) -> bool:
+    """Tell whether the last step says the equation again with its blank filled."""
+    if not isinstance(facts.problem, Equation) or facts.answer is None or last.unsaid:
+        return False
+    return last.equation == fill(facts.problem, facts.answer)
 
 
 def _names_the_problem(number: Said, heard: Heard, facts: Facts) -> bool:
@@ -45,12 +64,7 @@ def _names_the_problem(number: Said, heard: Heard, facts: Facts) -> bool:
 def _left_over(heard: Heard, facts: Facts) -> bool:
     """Tell whether an earlier result was neither used later nor a number of the problem."""
     for place, draft in enumerate(heard.drafts[:-1]):
-        used = {
-            leaf
-            for later in heard.drafts[place + 1 :]
-            if isinstance(later.left, Operation)
-            for leaf in leaves(later.left)
-        }
+        used = {leaf for later in heard.drafts[place + 1 :] for leaf in leaves(later.left)}
         ends = draft.stands
         if ends is not None and ends not in used and ends not in facts.numbers:
             return True

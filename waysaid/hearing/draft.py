@@ -1,9 +1,22 @@
 """A step being put together: what was said of it, and what arithmetic forces."""
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from waysaid.hearing.reading import Part
-from waysaid.number import BLANK, Equation, Exact, Expression, NoValue, value_of
+from waysaid.number import (
+    BLANK,
+    Equation,
+    Exact,
+    Expression,
+    Form,
+    NoValue,
+    Number,
+    Written,
+    decimal,
+    value_of,
+    written,
+)
 
 COUNTED = (Part.OP, Part.RIGHT)
 """What nobody says while counting: "eight, nine" leaves out plus and one."""
@@ -39,6 +52,16 @@ class Draft:
         return self.forced if self.result is None else value_of(self.result)
 
     @property
+    def ends(self) -> Number | None:
+        """The number the step ends on, as it is written: with a point where the step has one."""
+        if self.whole:
+            return None
+        if isinstance(self.result, int | Fraction | Written):
+            return self.result
+        forced = self.forced
+        return None if forced is None else _written(forced, self.left)
+
+    @property
     def counted(self) -> bool:
         """Whether it is a step of a count."""
         return Part.OP in self.open
@@ -53,4 +76,11 @@ class Draft:
         """The step as an equation, with a blank where nothing forces a number."""
         if self.result is not None:
             return Equation(self.left, self.result)
-        return Equation(self.left, BLANK if self.forced is None else self.forced)
+        ends = None if self.whole else self.ends
+        return Equation(self.left, BLANK if ends is None else ends)
+
+
+def _written(value: Exact, like: Expression) -> Number:
+    """Return a value with a point where a number of the expression has one."""
+    forms = [one.form for one in written(like) if isinstance(one, Written)]
+    return decimal(value) if Form.DECIMAL in forms else value

@@ -7,20 +7,26 @@ the results, so that wrong arithmetic still shows its way; then part of the ways
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from itertools import repeat
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import Facts
 from waysaid.hearing.shape import shaped
+from waysaid.hearing.turned import turned
 from waysaid.number import (
+    BLANK,
     Blank,
     Equation,
     Exact,
     Expression,
+    NoValue,
     Operation,
     Sign,
+    blanks,
     chain,
     exact,
     signed_terms,
+    value_of,
 )
 from waysaid.ways import Family, Kind, Step, Way
 
@@ -29,7 +35,11 @@ _Said = tuple[Equation, ...]
 
 @dataclass(frozen=True, slots=True)
 class Match:
-    """The steps with their kinds, the family, and whether they stop before the end of a way."""
+    """The steps with their kinds, the family, and whether they stop before the answer.
+
+    That is before the end of a way, or at the end of one that ends on something else, as on what is
+    left over.
+    """
 
     steps: tuple[Step, ...]
     family: Family | None
@@ -42,16 +52,52 @@ def matched(drafts: tuple[Draft, ...], facts: Facts) -> Match:
     if not said:
         return Match((), None, False)
     names = _Names()
-    way = _whole_way(said, facts, names)
-    family = way.family if way else _family(drafts, said, facts, names)
+    apart = tuple(part for equation in said for part in _taken_apart(equation))
+    way = _whole_way(said, facts, names) or _whole_way(apart, facts, names)
+    family = way.family if way else _family(drafts, apart, facts, names)
     kinds = _in_order(said, way) or _kinds(drafts, said, (way, family), facts, names)
     steps = tuple(Step(kind, equation) for kind, equation in zip(kinds, said, strict=True))
-    return Match(steps, family, way is None and _stops_short(said, facts))
+    return Match(steps, family, _stops_short(said, facts) if way is None else _ends_elsewhere(way))
+
+
+def _taken_apart(equation: Equation) -> Iterator[Equation]:
+    """Yield the steps that 10 x 6 + 4 x 6 = 84 says at once: both products, and their sum."""
+    terms = list(_terms(equation.left))
+    products = [term for _, term in terms if isinstance(term, Operation)]
+    if len(terms) < 2 or not products:
+        yield equation
+        return
+    worth: list[tuple[Sign, Expression]] = []
+    for sign, term in terms:
+        if isinstance(term, Operation):
+            try:
+                worth.append((sign, value_of(term)))
+            except NoValue:
+                yield equation
+                return
+            yield Equation(term, worth[-1][1])
+        else:
+            worth.append((sign, term))
+    yield Equation(chain(worth[0][1], *worth[1:]), equation.right)
+
+
+def _terms(side: Expression) -> Iterator[tuple[Sign, Expression]]:
+    if isinstance(side, Operation) and side.sign in (Sign.PLUS, Sign.MINUS):
+        yield from _terms(side.left)
+        yield side.sign, side.right
+    else:
+        yield Sign.PLUS, side
+
+
+def _ends_elsewhere(way: Way) -> bool:
+    """Tell whether a way's last result is not its answer."""
+    right = way.steps[-1].equation.right
+    return way.remainder is not None or isinstance(right, Operation) or right != way.answer
 
 
 def _in_order(said: _Said, way: Way | None) -> tuple[Kind, ...] | None:
     """Return the way's own kinds where the steps were said in its order."""
-    if way is None or tuple(map(_turned, said)) != tuple(map(_turned, _equations(way))):
+    if way is None or tuple(map(turned, said)) != tuple(map(turned, _equations(way))):
         return None
     return tuple(step.kind for step in way.steps)
 
@@ -60,8 +106,9 @@ def _whole_way(said: _Said, facts: Facts, names: "_Names") -> Way | None:
     """Return the best way that has these very steps, from the closest likeness to the loosest."""
     alike = (
         lambda steps: steps,
-        lambda steps: tuple(map(_turned, steps)),
-        lambda steps: Counter(map(_turned, steps)),
+        lambda steps: tuple(map(turned, steps)),
+        lambda steps: Counter(map(turned, steps)),
+        lambda steps: tuple(map(_open, map(turned, steps), repeat(facts.answer))),
         names.of,
         lambda steps: Counter(names.of(steps)),
     )
@@ -79,16 +126,32 @@ def _family(drafts: tuple[Draft, ...], said: _Said, facts: Facts, names: "_Names
     found = shaped(drafts, facts)
     if found:
         return found
-    steps = Counter(names.of(said))
-    has = {way.family for way in facts.ways if steps <= Counter(names.of(_equations(way)))}
-    return has.pop() if len(has) == 1 else None
+    for likeness in (lambda steps: steps, names.of):
+        steps = Counter[object](likeness(said))
+        has = {
+            way.family for way in facts.ways if steps <= Counter[object](likeness(_equations(way)))
+        }
+        if len(has) == 1:
+            return has.pop()
+    return None
+
+
+def _open(equation: Equation, answer: Exact | None) -> Equation:
+    """Return the equation with the answer left to be found: 8 x ? = 56 for 8 x 7 = 56."""
+    left = equation.left
+    if not isinstance(left, Operation) or answer is None or blanks(equation):
+        return equation
+    for one, other in ((left.left, left.right), (left.right, left.left)):
+        if one == answer and other != answer:
+            return Equation(Operation(left.sign, other, BLANK), equation.right)
+    return equation
 
 
 def _stops_short(said: _Said, facts: Facts) -> bool:
     """Tell whether the steps are the beginning of a way and not its end."""
-    steps = tuple(map(_turned, said))
+    steps = tuple(map(turned, said))
     return any(
-        tuple(map(_turned, _equations(way)[: len(steps)])) == steps
+        tuple(map(turned, _equations(way)[: len(steps)])) == steps
         for way in facts.ways
         if len(way.steps) > len(steps)
     )
@@ -96,28 +159,6 @@ def _stops_short(said: _Said, facts: Facts) -> bool:
 
 def _equations(way: Way) -> _Said:
     return tuple(step.equation for step in way.steps)
-
-
-def _turned(equation: Equation) -> Equation:
-    """Return the equation with every plain sum largest first: 5 + 7 = 12 as 7 + 5 = 12."""
-    return Equation(_sorted(equation.left), _sorted(equation.right))
-
-
-def _sorted(side: Expression) -> Expression:
-    numbers = _added(side)
-    if not numbers:
-        return side
-    first, *rest = sorted(numbers, reverse=True)
-    return chain(first, *((Sign.PLUS, number) for number in rest))
-
-
-def _added(side: Expression) -> list[Exact] | None:
-    """Return the numbers of a plain sum; None for anything else."""
-    terms = signed_terms(side)
-    if terms is None:
-        return None
-    plain = [one for sign, one in terms if sign is Sign.PLUS and not isinstance(one, Blank)]
-    return plain if len(plain) == len(terms) else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,15 +183,31 @@ class _Names:
         return tuple(found)
 
     def _step(self, equation: Equation, results: dict[Exact, int]) -> int:
+        if isinstance(equation.right, Operation) or not isinstance(equation.left, Operation):
+            return self._name(turned(equation))
         terms = signed_terms(equation.left)
-        if terms is None or len(terms) == 1 or isinstance(equation.right, Operation):
-            return self._name(_turned(equation))
+        if terms is None:
+            return self._product(equation, results)
         signed = [
             (sign.value, self._name(one) if isinstance(one, Blank) else self._number(one, results))
             for sign, one in terms
         ]
         plain = all(sign == Sign.PLUS.value for sign, _ in signed)
         return self._name(tuple(sorted(signed) if plain else signed))
+
+    def _product(self, equation: Equation, results: dict[Exact, int]) -> int:
+        left = equation.left
+        if not isinstance(left, Operation) or isinstance(left.left, Operation):
+            return self._name(turned(equation))
+        one, other = (
+            self._name(side)
+            if isinstance(side, Operation | Blank)
+            else self._number(exact(side), results)
+            for side in (left.left, left.right)
+        )
+        if left.sign is Sign.OVER:
+            return self._name((left.sign.value, one, other))
+        return self._name((Sign.TIMES.value, *sorted((one, other))))
 
     def _number(self, number: Exact, results: dict[Exact, int]) -> int:
         return results.get(number, self._name(number))
@@ -172,10 +229,10 @@ def _kinds(
     found: dict[Equation | int, Kind] = {}
     for one in (*first, *facts.ways):
         for step, name in zip(one.steps, names.of(_equations(one)), strict=True):
-            found.setdefault(_turned(step.equation), step.kind)
+            found.setdefault(turned(step.equation), step.kind)
             found.setdefault(name, step.kind)
     return tuple(
-        found.get(_turned(equation)) or found.get(name) or by_place
+        found.get(turned(equation)) or found.get(name) or by_place
         for equation, name, by_place in zip(
             said, names.of(said), _by_place(drafts, facts), strict=True
         )
@@ -199,9 +256,23 @@ def _place_kind(draft: Draft, before: Exact | None, facts: Facts) -> Kind:
         return Kind.SPLIT
     plus = left.sign is Sign.PLUS
     if isinstance(draft.equation.right, Operation):
+        if left.sign not in (Sign.PLUS, Sign.MINUS):
+            return Kind.SCALE
         return Kind.MOVE if plus else Kind.SHIFT
-    if left == facts.problem or left.sign is Sign.TIMES:
+    start = None if isinstance(left.left, Operation | Blank) else exact(left.left)
+    if left == facts.asked:
         return Kind.RECALL
-    if not isinstance(left.left, Operation) and left.left in (before, *facts.numbers):
+    if left.sign not in (Sign.PLUS, Sign.MINUS):
+        return _group_kind(left, before, facts)
+    if start is not None and start in (before, *facts.numbers):
         return Kind.JUMP
     return Kind.JOIN if plus else Kind.TAKE
+
+
+def _group_kind(left: Operation, before: Exact | None, facts: Facts) -> Kind:
+    """Return the kind of a product or a share: equal addends, a number scaled, or some groups."""
+    asked = facts.asked
+    if isinstance(asked, Operation) and asked.sign in (Sign.PLUS, Sign.MINUS):
+        return Kind.RECALL
+    on = before is not None and left.left == before
+    return Kind.SCALE if on else Kind.GROUP

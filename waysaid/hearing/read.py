@@ -7,23 +7,27 @@ from waysaid.hearing.facts import facts_of
 from waysaid.hearing.hear import hear
 from waysaid.hearing.match import matched
 from waysaid.hearing.reading import Reading, Told
-from waysaid.number import Problem, Unreadable, parse_equation, text
+from waysaid.hearing.token import spelling_of
+from waysaid.number import Order, Problem, Unreadable, parse_equation, text
 
 
 def read(problem: Problem, line: str) -> Reading:
     """Return what the line says about the problem; the line itself is kept whatever it says.
 
-    Shorthand is numbers, +, − and x, equals signs, gaps and breaks (`, ; : | →`); see
-    `waysaid.hearing.hear`. Any other line is words: no steps, no answer. So is one with a step too
-    long or too large to be kept as text. Never raises.
+    Shorthand is numbers, +, −, x, / and `of`, equals signs, gaps and breaks (`, ; : | →`), and
+    `5 r 1`, `>` or `true` for an answer; see `waysaid.hearing.hear`. Any other line is words: no
+    steps, no answer. So is one with a step too long or too large to be kept as text. Never raises.
     """
     only_words = Reading((), None, None, line)
-    said = clauses(line)
+    spelling = spelling_of(problem)
+    if spelling.answers is Order and line.strip() == Order.SAME:
+        return Reading((), Order.SAME, None, line)
+    said = clauses(line, spelling)
     if not said:
         return only_words
     facts = facts_of(problem)
     heard = hear(said, facts)
-    if not heard.drafts and len(heard.bare) != 1:
+    if heard.lost or not (heard.drafts or heard.verdict or len(heard.bare) == 1):
         return only_words
     if not all(map(_can_be_kept, heard.drafts)):
         return only_words

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
-from waysaid.number import Exact
+from waysaid.number import Exact, Number, Order, Remainder, Verdict, exact, number_text
 from waysaid.ways import Family, Step
 
 
@@ -14,6 +14,10 @@ class Part(StrEnum):
     OP = "op"
     RIGHT = "right"
     RESULT = "result"
+
+
+AnswerSaid = Number | Remainder | Order | Verdict
+"""An answer as it was said: a number in the form it had, or another answer."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +38,26 @@ class Reading:
     """The steps as said, the answer that was said (or None), the family (or None), the words."""
 
     told: tuple[Told, ...]
-    answer: Exact | None
+    answer: AnswerSaid | None
     family: Family | None
     words: str
+
+    @property
+    def answer_text(self) -> str | None:
+        """The answer as plain text, in the form it was said in; None where none was said."""
+        match self.answer:
+            case None:
+                return None
+            case Remainder():
+                return self.answer.text
+            case Order() | Verdict():
+                return self.answer.value
+            case _:
+                return number_text(self.answer)
+
+    @property
+    def number(self) -> Exact | None:
+        """The answer where it is a number."""
+        if self.answer is None or isinstance(self.answer, Remainder | Order | Verdict):
+            return None
+        return exact(self.answer)

@@ -1,11 +1,11 @@
 """The shape of a family, for steps that none of a problem's ways has."""
 
 from dataclasses import dataclass
-from fractions import Fraction
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import Facts
-from waysaid.number import Equation, Exact, Operation, Sign
+from waysaid.hearing.groups import grouped
+from waysaid.number import Blank, Exact, Operation, Sign, exact
 from waysaid.ways import Family
 
 
@@ -18,14 +18,18 @@ class _Hop:
 
 def shaped(drafts: tuple[Draft, ...], facts: Facts) -> Family | None:
     """Return the family whose shape the steps have; None where they have none of them."""
-    problem = facts.problem
-    if isinstance(problem, Equation) or not isinstance(problem, Operation):
+    problem = facts.asked
+    if not isinstance(problem, Operation):
         return None
     same = _same_problem(drafts[0], facts)
     if same:
         return same
     hops = _hops(drafts)
+    if problem.sign is Sign.TIMES and len(facts.numbers) == 2:
+        return grouped(drafts, facts)
     if hops is None or len(facts.numbers) != 2 or not _in_turn(drafts, hops):
+        return None
+    if not all(isinstance(number, int) for number in facts.numbers):
         return None
     if all(draft.counted for draft in drafts):
         return Family.COUNTING
@@ -42,13 +46,21 @@ def shaped(drafts: tuple[Draft, ...], facts: Facts) -> Family | None:
 def _same_problem(draft: Draft, facts: Facts) -> Family | None:
     """Tell a problem said to be another one: 37 + 25 = 40 + 22, or 62 - 25 = 67 - 30."""
     equation = draft.equation
-    if not (draft.whole and equation.left == facts.problem):
+    if not (draft.whole and equation.left == facts.asked):
         return None
     if not (isinstance(equation.left, Operation) and isinstance(equation.right, Operation)):
         return None
     if equation.left.sign is not equation.right.sign or isinstance(equation.right.left, Operation):
         return None
-    return Family.GIVE_AND_TAKE if equation.left.sign is Sign.PLUS else Family.SHIFT_BOTH
+    return _SAME.get(equation.left.sign)
+
+
+_SAME = {
+    Sign.PLUS: Family.GIVE_AND_TAKE,
+    Sign.MINUS: Family.SHIFT_BOTH,
+    Sign.TIMES: Family.DOUBLE_HALVE,
+    Sign.OVER: Family.SCALE_BOTH,
+}
 
 
 def _hops(drafts: tuple[Draft, ...]) -> list[_Hop] | None:
@@ -59,9 +71,9 @@ def _hops(drafts: tuple[Draft, ...]) -> list[_Hop] | None:
         if draft.whole or not isinstance(left, Operation):
             return None
         start, size = left.left, left.right
-        if not isinstance(start, (int, Fraction)) or not isinstance(size, (int, Fraction)):
+        if isinstance(start, Operation | Blank) or isinstance(size, Operation | Blank):
             return None
-        found.append(_Hop(start, left.sign, size))
+        found.append(_Hop(exact(start), left.sign, exact(size)))
     return found
 
 

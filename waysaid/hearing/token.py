@@ -1,13 +1,37 @@
-"""Cut a line of shorthand into numbers, signs, equals signs and breaks."""
+"""Cut a line of shorthand into numbers, signs, equals signs, answers and breaks."""
 
 import re
 from dataclasses import dataclass
 from enum import Enum
+from fractions import Fraction
 
-from waysaid.number import MOST_DIGITS, Sign
+from waysaid.number import (
+    Blank,
+    Claim,
+    Compare,
+    Form,
+    Number,
+    Operation,
+    Order,
+    Problem,
+    Remainder,
+    Said,
+    Sign,
+    Unreadable,
+    Verdict,
+    Written,
+    has_point,
+    parse_expression,
+    parse_said,
+    sides,
+    written,
+)
 
 LONGEST_LINE = 400
 """The most characters of a line of shorthand: twice a problem's, our choice."""
+
+_GROUPED = 10_000
+"""From which number on a problem's thousands are thought to be marked: our choice."""
 
 
 class Mark(Enum):
@@ -17,6 +41,7 @@ class Mark(Enum):
     SIGN = "sign"
     EQUALS = "equals"
     BLANK = "blank"
+    ANSWER = "answer"
     BREAK = "break"
     COLON = "colon"
     END = "end"
@@ -24,61 +49,187 @@ class Mark(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Token:
-    """One token: a number's value or a sign's meaning, its span, and whether a gap is before it."""
+    """One token: a number, a sign's meaning or an answer that is no number.
+
+    `gap` tells whether a gap is before it.
+    """
 
     mark: Mark
     span: tuple[int, int]
     gap: bool
-    value: int = 0
+    value: Number = 0
     sign: Sign = Sign.PLUS
+    said: Said = 0
 
 
+class Slash(Enum):
+    """When `a/b` written close together is a division, and not a fraction."""
+
+    NEVER = "in a problem with fractions"
+    SHARES_OUT = "where nothing is left over, for a part of a number"
+    TOP_HEAVY = "where a is not less than b, in a problem without fractions"
+    ON_A_SIDE = "there, or with an equals sign behind it, in a problem that divides"
+
+
+@dataclass(frozen=True, slots=True)
+class Spelling:
+    """How the numbers of a problem let a line about it be read.
+
+    `comma` is whether a comma may be a decimal comma, `grouped` whether one may mark thousands
+    behind two or three digits, and `answers` the answers to it that are no number.
+    """
+
+    slash: Slash = Slash.TOP_HEAVY
+    comma: bool = False
+    grouped: bool = False
+    answers: type | None = None
+
+
+def spelling_of(problem: Problem) -> Spelling:
+    """Return how a line about the problem is to be read."""
+    numbers = [one for side in sides(problem) for one in written(side)]
+    parts = any(map(_in_parts, numbers))
+    of = isinstance(problem, Operation) and problem.sign is Sign.OF
+    slash = Slash.SHARES_OUT if of else Slash.NEVER if parts else Slash.TOP_HEAVY
+    large = any(isinstance(one, int) and abs(one) >= _GROUPED for one in numbers)
+    over = isinstance(problem, Operation) and problem.sign is Sign.OVER
+    if over and not parts:
+        slash = Slash.ON_A_SIDE
+    return Spelling(slash, has_point(problem), large, _answers(problem, over))
+
+
+def _answers(problem: Problem, over: bool) -> type | None:
+    if isinstance(problem, Compare | Claim):
+        return Order if isinstance(problem, Compare) else Verdict
+    return Remainder if over else None
+
+
+def _in_parts(number: Number | Blank) -> bool:
+    if isinstance(number, Written):
+        return number.form is Form.PARTS
+    return isinstance(number, Fraction)
+
+
+_MINUS = "-−–"
+_SIZE = r"[0-9]+ [0-9]+/[0-9]+|[0-9]+/[0-9]+|[0-9]+\.[0-9]+[ ]?%?|[0-9]+[ ]?%|[0-9]+"
 _TOKEN = re.compile(
     r"(?P<break>[,;|→⟶]|[-=]+>)|(?P<colon>:)|(?P<equals>=)|(?P<blank>_+|\?|□)"
-    r"|(?P<number>\([ ]*[-−–][ ]*[0-9]+[ ]*\)|[1-9],[0-9]{3}(?![0-9])|[0-9]+)"
-    r"|(?P<sign>[+\-−–—xX×*])"
+    r"|(?P<rest>[0-9]+\s*(?:remainder|rem|r|left|resto|sobran?)\.?\s*[0-9]+)"
+    rf"|(?P<number>\([ ]*[{_MINUS}][ ]*(?:{_SIZE})[ ]*\)|[1-9],[0-9]{{3}}(?![0-9])|{_SIZE})"
+    r"|(?P<order>[<>])|(?P<sign>[+\-−–—×*÷/])|(?P<word>[^\W\d_]+)",
+    re.IGNORECASE,
 )
-_SIGNS = {"+": Sign.PLUS, **dict.fromkeys("xX×*", Sign.TIMES)}
-_BELOW_ZERO = re.compile(r"[-−–](?P<digits>[0-9]+)")
+_SIGNS = {
+    "+": Sign.PLUS,
+    **dict.fromkeys("xX×*", Sign.TIMES),
+    **dict.fromkeys("/÷", Sign.OVER),
+    **dict.fromkeys(("of", "de"), Sign.OF),
+}
+_BELOW_ZERO = re.compile(rf"[{_MINUS}](?:{_SIZE})")
+_COMMA = re.compile(r"(?<![0-9.,])([0-9]+),([0-9]+)(?![0-9.,])")
+_THOUSANDS = re.compile(r"(?<![0-9.,])[1-9][0-9]{0,2}(?:,[0-9]{3})+(?![0-9.,])")
 
 
-def tokens(line: str) -> tuple[Token, ...] | None:
+def tokens(line: str, spelling: Spelling) -> tuple[Token, ...] | None:
     """Return the tokens of a line and an end; None where it is not shorthand at all.
 
     A minus sign after an equals sign or another sign belongs to its number: 3 - 8 = -5. A full
-    stop at the end is left out. `1,000` is one number; any other comma is a break.
+    stop at the end is left out. `1,000` is one number; any other comma is a break, but for a
+    decimal comma in a problem with decimals, on a line without a point.
     """
     if len(line) > LONGEST_LINE:
         return None
     found: list[Token] = []
     end = len(line.rstrip().rstrip("."))
     place = 0
+    reader = _Cutter(line[:end], spelling)
     while True:
         start = place + len(line[place:end]) - len(line[place:end].lstrip())
         if start >= end:
             return (*found, Token(Mark.END, (end, end), True))
-        token = _token(line[:end], start, start > place, found)
+        token = reader.token(start, start > place, found)
         if token is None:
             return None
         found.append(token)
         place = token.span[1]
 
 
-def _token(line: str, start: int, gap: bool, before: list[Token]) -> Token | None:
-    mark = before[-1].mark if before else Mark.BREAK
-    if mark in (Mark.EQUALS, Mark.SIGN) and (below := _BELOW_ZERO.match(line, start)):
-        return _number(below.span(), gap, f"-{below['digits']}")
-    match = _TOKEN.match(line, start)
-    if match is None:
-        return None
-    kind = Mark(match.lastgroup)
-    if kind is Mark.NUMBER:
-        said = re.sub(r"[−–]", "-", re.sub(r"[ (),]", "", match.group()))
-        return _number(match.span(), gap, said)
-    return Token(kind, match.span(), gap, sign=_SIGNS.get(match.group(), Sign.MINUS))
+class _Cutter:
+    def __init__(self, line: str, spelling: Spelling) -> None:
+        self.line = line
+        self.spelling = spelling
+        self.comma = spelling.comma and not re.search(r"[0-9]\.[0-9]", line)
 
+    def token(self, start: int, gap: bool, before: list[Token]) -> Token | None:
+        """Return the token that starts there; None where none does."""
+        mark = before[-1].mark if before else Mark.BREAK
+        if mark in (Mark.EQUALS, Mark.SIGN) and (below := _BELOW_ZERO.match(self.line, start)):
+            return self._number((start, below.end()), gap)
+        commas = [_COMMA] if self.comma else [_THOUSANDS] if self.spelling.grouped else []
+        for pattern in commas:
+            if match := pattern.match(self.line, start):
+                return self._number(match.span(), gap)
+        match = _TOKEN.match(self.line, start)
+        if match is None:
+            return None
+        kind = str(match.lastgroup)
+        if kind in ("word", "order"):
+            return self._word(match.group(), match.span(), gap)
+        if kind == "rest":
+            return self._answer(match.group(), match.span(), gap)
+        if kind == "number":
+            return self._number(match.span(), gap, mark is not Mark.SIGN)
+        return Token(Mark(kind), match.span(), gap, sign=_SIGNS.get(match.group(), Sign.MINUS))
 
-def _number(span: tuple[int, int], gap: bool, said: str) -> Token | None:
-    if len(said) > MOST_DIGITS + said.startswith("-"):
-        return None
-    return Token(Mark.NUMBER, span, gap, value=int(said))
+    def _word(self, word: str, span: tuple[int, int], gap: bool) -> Token | None:
+        sign = _SIGNS.get(word.lower())
+        if sign:
+            return Token(Mark.SIGN, span, gap, sign=sign)
+        return self._answer(word, span, gap)
+
+    def _answer(self, said: str, span: tuple[int, int], gap: bool) -> Token | None:
+        read = parse_said(said)
+        if read is None or type(read) is not self.spelling.answers:
+            return None
+        return Token(Mark.ANSWER, span, gap, said=read)
+
+    def _number(self, span: tuple[int, int], gap: bool, begins: bool = False) -> Token | None:
+        """Return a number's token; `begins` is whether a side may begin with it."""
+        start, end = span
+        plain = re.sub(rf"[{_MINUS}]\s*", "-", self.line[start:end].strip("() "))
+        plain = plain.replace(",", "." if self.comma else "")
+        plain = plain.replace(" %", "%")
+        if " " in plain and not self._mixed(plain, end):
+            end = start + self.line[start:end].index(" ")
+            plain = self.line[start:end]
+        if "/" in plain and self._divides(plain, begins and self._goes_on(end)):
+            end = start + self.line[start:end].index("/")
+            plain = self.line[start:end]
+        try:
+            read = parse_expression(plain)
+        except Unreadable:
+            return None
+        if isinstance(read, Operation | Blank):
+            return None
+        return Token(Mark.NUMBER, (start, end), gap, value=read)
+
+    def _mixed(self, plain: str, end: int) -> bool:
+        """Tell whether `5 1/3` is one number, and not 5 and then 1/3 or 36/6 of a next step."""
+        top, bottom = map(int, plain.rsplit(maxsplit=1)[-1].split("/"))
+        fractions = self.spelling.slash in (Slash.NEVER, Slash.SHARES_OUT)
+        return top < bottom and (fractions or not self._goes_on(end))
+
+    def _goes_on(self, end: int) -> bool:
+        """Tell whether an equals sign comes behind that place."""
+        return self.line[end:].lstrip().startswith("=")
+
+    def _divides(self, plain: str, side: bool) -> bool:
+        """Tell whether the slash of `60/6` is a division sign; `side` is where it is a side."""
+        if not re.fullmatch(r"[0-9]+/[0-9]+", plain) or self.spelling.slash is Slash.NEVER:
+            return False
+        top, bottom = map(int, plain.split("/"))
+        if self.spelling.slash is Slash.SHARES_OUT:
+            return bottom != 0 and top > bottom and top % bottom == 0
+        if self.spelling.slash is Slash.ON_A_SIDE and side:
+            return True
+        return top >= bottom

@@ -5,7 +5,7 @@ from typing import Any
 
 from waysaid.drawing import Telling, lines
 from waysaid.hearing import Reading, read
-from waysaid.number import number_text, parse
+from waysaid.number import parse
 from waysaid.site.chips import pictures_of, thumbnail
 from waysaid.site.wording import Wording
 
@@ -29,7 +29,7 @@ def way_from_line(problem_text: str, line: str) -> dict[str, Any]:
         ],
         "words": reading.words,
         "family": reading.family.value if reading.family else None,
-        "answer": None if reading.answer is None else number_text(reading.answer),
+        "answer": reading.answer_text,
     }
 
 
@@ -41,7 +41,7 @@ def usual_picture(problem_text: str, line: str) -> str:
 def _telling(problem_text: str, reading: Reading) -> Telling:
     hidden = tuple(frozenset(part.value for part in told.unsaid) for told in reading.told)
     steps = tuple(told.step for told in reading.told)
-    return Telling(parse(problem_text), steps, hidden, reading.answer)
+    return Telling(parse(problem_text), steps, hidden, reading.number)
 
 
 def preview(problem_text: str, line: str, wording: Wording) -> dict[str, Any]:
