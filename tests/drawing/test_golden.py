@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.drawing.told import telling
+from tests.drawing.told import suiting, telling
 from waysaid.drawing import (
     Frame,
     Picture,
@@ -18,7 +18,6 @@ from waysaid.drawing import (
     Telling,
     draw,
     draw_string,
-    suits,
     svg,
 )
 from waysaid.number import parse
@@ -67,11 +66,89 @@ TOLD = {
         "347 + 12", *(f"count {347 + at} + 1 = {348 + at}" for at in range(12))
     ),
 }
+IN_GROUPS = {
+    "parts": telling("14 x 6", "group 10 x 6 = 60", "group 4 x 6 = 24", "join 60 + 24 = 84"),
+    "parts-wrong": telling("14 x 6", "group 10 x 6 = 60", "group 4 x 6 = 24", "join 60 + 24 = 94"),
+    "parts-unsaid": telling(
+        "14 x 6",
+        "group 10 x 6 = 60",
+        "group 4 x 6 = 24",
+        hidden=(frozenset({"result"}), frozenset({"left"})),
+    ),
+    "four-parts": telling(
+        "23 x 14",
+        "group 20 x 10 = 200",
+        "group 20 x 4 = 80",
+        "group 3 x 10 = 30",
+        "group 3 x 4 = 12",
+        "join 200 + 80 + 30 + 12 = 322",
+    ),
+    "part-missing": telling(
+        "23 x 14", "group 20 x 10 = 200", "group 20 x 4 = 80", "group 3 x 10 = 30"
+    ),
+    "one-too-many": telling("19 x 7", "group 20 x 7 = 140", "mend 140 - 7 = 133"),
+    "from-five": telling("7 x 8", "group 5 x 8 = 40", "mend 40 + 16 = 56"),
+    "known": telling("7 x 8", "recall 7 x 8 = 56"),
+    "skip-count": telling("4 x 5", "count 5 + 5 = 10", "count 10 + 5 = 15", "count 15 + 5 = 20"),
+    "halved": telling("16 x 5", "scale 16 x 5 = 8 x 10", "recall 8 x 10 = 80"),
+    "shared": telling("84 / 4", "group 80 / 4 = 20", "group 4 / 4 = 1", "join 20 + 1 = 21"),
+    "chunks": telling("96 / 6", "group 10 x 6 = 60", "group 6 x 6 = 36", "gather 10 + 6 = 16"),
+    "chunks-left": telling(
+        "63 / 5",
+        "group 10 x 5 = 50",
+        "take 63 - 50 = 13",
+        "group 2 x 5 = 10",
+        "take 13 - 10 = 3",
+        "gather 10 + 2 = 12",
+    ),
+    "up-left": telling("63 / 5", "recall 5 x 12 = 60", "take 63 - 60 = 3"),
+    "up-too-far": telling(
+        "_ x 6 = 54", "group 6 x 10 = 60", "mend 60 - 6 = 54", "gather 10 - 1 = 9"
+    ),
+    "scaled": telling("180 / 12", "scale 180 / 12 = 90 / 6", "recall 90 / 6 = 15"),
+}
+IN_PARTS = {
+    "to-one": telling("3/4 + 3/4", "jump 3/4 + 1/4 = 1", "jump 1 + 2/4 = 1 2/4"),
+    "like-units": telling("3/4 + 3/4", "join 3/4 + 3/4 = 6/4", "split 6/4 = 1 2/4"),
+    "across": telling("1/2 + 2/3", "join 1/2 + 2/3 = 3/5"),
+    "mixed-less": telling("1 1/4 - 3/4", "jump 1 1/4 - 1/4 = 1", "jump 1 - 2/4 = 2/4"),
+    "larger": telling("3/4 ? 5/8", "split 3/4 = 6/8"),
+    "part-of": telling("2/3 of 57", "group 57 / 3 = 19", "scale 19 x 2 = 38"),
+    "per-cent": telling(
+        "15% of 80", "group 10% of 80 = 8", "group 5% of 80 = 4", "join 8 + 4 = 12"
+    ),
+    "over-hundred": telling("125% of 48", "group 25% of 48 = 12", "join 48 + 12 = 60"),
+    "tenths": telling("3.8 + 1.45", "jump 3.8 + 0.2 = 4", "jump 4 + 1.25 = 5.25"),
+    "hundredths": telling("0.25 + 0.4", "join 0.20 + 0.40 = 0.60", "join 0.60 + 0.05 = 0.65"),
+    "longer": telling("0.65 ? 0.7", "split 0.7 = 0.70"),
+}
+SHOWN = {
+    Picture.NUMBER_LINE,
+    Picture.NUMBER_BOND,
+    Picture.BAR,
+    Picture.AREA,
+    Picture.ARRAY,
+    Picture.HOPS,
+    Picture.DOUBLE_BAR,
+    Picture.FRACTION_BAR,
+    Picture.FRACTION_CIRCLE,
+    Picture.HUNDRED_GRID,
+}
+"""What is kept of products, quotients and numbers in parts: all but their equations."""
 KEPT = [
-    (picture, name, told)
-    for name, told in TOLD.items()
-    for picture in Picture
-    if picture is not Picture.WORDS and suits(picture, told)
+    *((picture, name, told) for name, told in TOLD.items() for picture in suiting(told)),
+    *(
+        (picture, name, told)
+        for name, told in (IN_GROUPS | IN_PARTS).items()
+        for picture in suiting(told)
+        if picture in SHOWN
+    ),
+]
+SMALL = [
+    (Picture.AREA, "four-parts"),
+    (Picture.ARRAY, "from-five"),
+    (Picture.HOPS, "chunks"),
+    (Picture.DOUBLE_BAR, "scaled"),
 ]
 
 
@@ -91,6 +168,11 @@ def test_a_picture_is_as_it_was_looked_at(picture: Picture, name: str, told: Tel
 
 def test_a_thumbnail_is_as_it_was_looked_at():
     _check("bridge-thumbnail", draw(Picture.NUMBER_LINE, TOLD["bridge"], THUMBNAIL))
+
+
+@pytest.mark.parametrize(("picture", "name"), SMALL)
+def test_a_thumbnail_of_groups_is_as_it_was_looked_at(picture: Picture, name: str):
+    _check(f"{name}-{picture}-thumbnail", draw(picture, IN_GROUPS[name], THUMBNAIL))
 
 
 def test_a_string_with_several_noticings_is_as_it_was_looked_at():

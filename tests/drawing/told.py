@@ -1,9 +1,22 @@
 """Tellings for the tests: by hand, foreseen, and changed as children's work may be."""
 
+from decimal import Decimal
+from fractions import Fraction
 from random import Random
 
-from waysaid.drawing import Telling
-from waysaid.number import BLANK, Equation, Operation, Problem, parse, parse_equation
+from tests.ways.asked import asked_in_groups
+from waysaid.drawing import Picture, Telling, suits
+from waysaid.number import (
+    BLANK,
+    Equation,
+    Operation,
+    Problem,
+    Sign,
+    parse,
+    parse_equation,
+    percent,
+    value_of,
+)
 from waysaid.ways import Kind, Step, ways
 
 PARTS = ("left", "op", "right", "result")
@@ -62,3 +75,62 @@ def _changed(step: Step, random: Random) -> Step:
     if isinstance(left, Operation) and random.random() < 0.1:
         left = Operation(left.sign, left.left, random.choice((BLANK, random.randint(0, 99))))
     return Step(kind, Equation(left, right))
+
+
+def way_of_any_kind(random: Random) -> Telling:
+    """A foreseen way of a product, a quotient, or of numbers in parts; true and whole."""
+    while True:
+        asked = parse(_beyond(random))
+        told = _known(asked, random)
+        if told is not None:
+            return told
+
+
+def _known(asked: Problem, random: Random) -> Telling | None:
+    foreseen = ways(asked)
+    if foreseen:
+        chosen = random.choice(foreseen)
+        return Telling(asked, chosen.steps, (), chosen.number)
+    return _part_of(asked)
+
+
+def _part_of(asked: Problem) -> Telling | None:
+    """A part of a number told by its tenth and its half, or by one of its equal parts."""
+    if not isinstance(asked, Operation) or asked.sign is not Sign.OF:
+        return None
+    whole = asked.right
+    tenth, half = percent(Fraction(1, 10)), percent(Fraction(1, 2))
+    steps = [
+        Step(Kind.GROUP, Equation(part, value_of(part)))
+        for part in (Operation(Sign.OF, tenth, whole), Operation(Sign.OF, half, whole))
+    ]
+    if isinstance(asked.left, Fraction):
+        one = Operation(Sign.OVER, whole, asked.left.denominator)
+        steps = [Step(Kind.GROUP, Equation(one, value_of(one)))]
+    return Telling(asked, tuple(steps), (), value_of(asked))
+
+
+def _beyond(random: Random) -> str:
+    if random.random() < 0.6:
+        return asked_in_groups(random.randrange(10**9), 1)[0]
+    bottom = random.choice((2, 3, 4, 5, 6, 8, 10, 12))
+    other = random.choice((bottom, bottom, random.choice((2, 3, 4, 8))))
+    one, two = random.randint(1, bottom - 1), random.randint(1, other * 2 - 1)
+    wide = random.choice((10, 100))
+    left, right = (Decimal(random.randint(1, 3 * wide)) / wide for _ in range(2))
+    texts = (
+        f"{one}/{bottom} + {two}/{other}",
+        f"{one}/{bottom} ? {two}/{other}",
+        f"{one}/{bottom} of {bottom * random.randint(1, 20)}",
+        f"{random.choice((5, 15, 20, 35, 75, 110))}% of {random.randint(1, 20) * 10}",
+        f"{left} + {right}",
+        f"{max(left, right)} - {min(left, right)}",
+        f"{left} ? {right}",
+        f"{left} x {random.randint(2, 40)}",
+    )
+    return random.choice(texts)
+
+
+def suiting(told: Telling) -> list[Picture]:
+    """The pictures that show something of their own; the others are drawn as these."""
+    return [one for one in Picture if one is not Picture.WORDS and suits(one, told)]

@@ -106,7 +106,7 @@ def _full(telling: Telling, one: Rectangle) -> int | None:
 def draw_array(array: Array, telling: Telling, frame: Frame, lang: Language) -> Scene:
     """Return the rows of dots, their sides, and the sums under them."""
     drawn = largest(frame, lambda size, room: _laid(array, size, room))
-    dots = phrase(lang, "dots", rows=array.rows, columns=array.columns)
+    dots = phrase(lang, "dots")
     said = (dots, *rectangle_told(array.whole, lang), *array.notes)
     title = title_of(Picture.ARRAY, telling.problem, lang)
     return Scene(drawn.width, drawn.height, title, sentence(said, lang), drawn.shapes)

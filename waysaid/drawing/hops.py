@@ -13,7 +13,7 @@ from waysaid.drawing.scene import Scene
 from waysaid.drawing.story import UNSAID, Gap, Hop, Mark, Story, hops_of
 from waysaid.drawing.telling import Frame, Picture, Telling
 from waysaid.drawing.words import phrase
-from waysaid.number import Blank, Exact, Language, Operation, Sign, exact
+from waysaid.number import Blank, Exact, Language, Operation, Sign, apply, exact
 from waysaid.ways import Kind, Step
 
 MOST_HOPS = 10
@@ -85,7 +85,7 @@ class _Trail:
             return None
         if found.cut is Cut.BOTH and step.kind is Kind.SCALE:
             return None
-        if self.hops and self.hops[-1].end.value in (piece.one.value, piece.other.value):
+        if self.hops and _told(self.hops[-1].end) in (piece.one.value, piece.other.value):
             return None
         count = found.part.value
         few = found.cut is not Cut.BOTH and isinstance(count, int) and 1 <= count <= MOST_HOPS
@@ -120,11 +120,11 @@ class _Trail:
         if not self.hops:
             if hop.start.value == hop.amount.value and hop.start.value:
                 self.hops.append(Hop(UNSAID, Sign.PLUS, hop.start, hop.start, True, name=""))
-            self.hops.append(hop)
+            self.hops.append(_on(hop.start, hop))
             return True
-        if hop.start.value != self.hops[-1].end.value:
+        if hop.start.value != _told(self.hops[-1].end):
             return False
-        self.hops.append(hop)
+        self.hops.append(_on(self.hops[-1].end, hop))
         return True
 
     def _sums(self, hops: tuple[Hop, ...]) -> bool:
@@ -141,13 +141,14 @@ class _Trail:
 
     def _meets(self, terms: list[Exact], made: list[Exact], end: Mark) -> bool:
         for place in range(1, len(made)):
-            here = self.hops[place - 1].end.value
+            here = _told(self.hops[place - 1].end)
             if sorted(terms) == sorted((here, made[place])):
                 return self._end_at(place, end)
         return False
 
     def _end_at(self, place: int, end: Mark) -> bool:
-        """Put the end of a hop, and the start of the next, where it was said to be."""
+        """Write where a hop ends as it was said, at the place that the hops have come to."""
+        end = _at(self.hops[place].end.value, end)
         self.hops[place] = replace(self.hops[place], end=end)
         if place + 1 < len(self.hops):
             self.hops[place + 1] = replace(self.hops[place + 1], start=end)
@@ -161,9 +162,9 @@ class _Trail:
         if self.back:
             if last is None or last.product.value != hop.amount.value:
                 return False
-            self.hops.append(last.written(hop))
-            self.waiting = None
-            return self.hops[-2].end.value == hop.start.value
+            here, self.waiting = self.hops[-1].end, None
+            self.hops.append(last.written(_on(here, hop)))
+            return _told(here) == hop.start.value
         return self._left_over(hop)
 
     def _first_taken(self, hop: Hop) -> bool:
@@ -172,17 +173,19 @@ class _Trail:
             return self._left_over(hop)
         if hop.start.value != exact(self.groups.product or 0):
             return False
-        self.hops = [replace(hop, count=only.count, name=only.name)]
+        self.hops = [replace(_on(hop.start, hop), count=only.count, name=only.name)]
         self.back = True
         return True
 
     def _left_over(self, hop: Hop) -> bool:
         """Hop on from where the groups came to, by what is left over."""
-        if not self.hops or hop.amount.value != self.hops[-1].end.value:
+        if not self.hops or hop.amount.value != _told(self.hops[-1].end):
             return False
-        here = self.hops[-1].end if self.hops[-1].end.said else hop.amount
+        here = self.hops[-1].end
+        here = here if here.said else _at(here.value, hop.amount)
         self.hops[-1] = replace(self.hops[-1], end=here)
-        self.hops.append(Hop(here, Sign.PLUS, hop.end, hop.start, True))
+        end = _at(here.value + 1, hop.start)
+        self.hops.append(Hop(here, Sign.PLUS, hop.end, end, True))
         self.rest = True
         return True
 
@@ -206,3 +209,20 @@ class _Trail:
         if ends[0].value == ends[1].value:
             return ()
         return (Gap(ends[0], ends[1], self.count.text),)
+
+
+def _told(mark: Mark) -> Exact:
+    """Return the number that was said of a place, where it may be another than what it comes to."""
+    return mark.value if mark.form is None else exact(mark.form)
+
+
+def _at(value: Exact, told: Mark) -> Mark:
+    """Return a place with what was said of it, so that right and wrong stand alike."""
+    return Mark(value, told.said, told.value if told.form is None else told.form)
+
+
+def _on(start: Mark, hop: Hop) -> Hop:
+    """Return a hop that goes on from a place by what it was said to go, wherever it was to end."""
+    start = start if start.said else _at(start.value, hop.start)
+    end = _at(apply(hop.sign, start.value, hop.amount.value), hop.end)
+    return replace(hop, start=start, end=end)

@@ -60,8 +60,7 @@ def _drawn(
     notes = lines(telling, lang)
     drawn = largest(frame, lambda size, room: _laid((found, notes), style, size, room.width))
     said = [
-        phrase(lang, "shaded", number=one.label, top=one.top, bottom=one.bottom)
-        + (phrase(lang, "filled", added=one.added) if one.added else "")
+        phrase(lang, "shaded", number=one.label) + (phrase(lang, "filled") if one.added else "")
         for one in found.amounts
     ]
     title = title_of(picture, telling.problem, lang)
