@@ -14,6 +14,7 @@ from waysaid.number import (
 from waysaid.ways.catalogue import CATALOGUE
 from waysaid.ways.effort import tenths_of
 from waysaid.ways.kinds import seen_as
+from waysaid.ways.mixed import mixed
 from waysaid.ways.plan import Move
 from waysaid.ways.step import Step, step
 from waysaid.ways.way import Family, Way
@@ -29,7 +30,7 @@ def ways(problem: Problem) -> tuple[Way, ...]:
     """
     seen = seen_as(problem)
     if not seen:
-        return ()
+        return _of_several(problem)
     answer, remainder = answer_of(problem), remainder_of(problem)
     built: dict[Move, Step] = {}
     found: dict[tuple[_Said, ...], Way] = {}
@@ -46,6 +47,15 @@ def ways(problem: Problem) -> tuple[Way, ...]:
                     end = _end(steps, answer)
                     groups = plan[2] if len(plan) == 3 else ()
                     found[said] = Way(maker.family, plan[0], steps, end, left, groups)
+    return tuple(sorted(found.values(), key=_effort)) if found else _of_several(problem)
+
+
+def _of_several(problem: Problem) -> tuple[Way, ...]:
+    """Return the ways of a problem that is worked operation by operation; empty for any other."""
+    found: dict[tuple[Equation, ...], Way] = {}
+    for family, variant, steps in mixed(problem, ways):
+        said = tuple([step.equation for step in steps])
+        found.setdefault(said, Way(family, variant, steps, answer_of(problem)))
     return tuple(sorted(found.values(), key=_effort))
 
 
@@ -58,7 +68,9 @@ def _left_over(
     steps: tuple[Step, ...], answer: Answer, remainder: Remainder | None
 ) -> Remainder | None:
     """Return the remainder where the steps end with it and not with the exact answer."""
-    return None if remainder is None or steps[-1].equation.right == answer else remainder
+    if remainder is None or value_of(steps[-1].equation.right) == answer:
+        return None
+    return remainder
 
 
 def _built(move: Move | Step, built: dict[Move, Step]) -> Step:

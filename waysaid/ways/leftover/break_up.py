@@ -3,12 +3,15 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from waysaid.number import Equation, Operation
+from waysaid.number import Equation, Number, Operation, decimal, places_of
 from waysaid.ways.factor import can_do
 from waysaid.ways.groups import both_endings, group_cuts, taken_off
 from waysaid.ways.plan import OVER, PLUS, Moves, Plan, joined
 from waysaid.ways.shape import Leftover
-from waysaid.ways.step import Kind, Step
+from waysaid.ways.step import Kind, Step, worked
+
+MOST_PLACES = 3
+"""The most places of a decimal that a child would know a share as; our choice."""
 
 
 def plans(problem: Leftover) -> Iterator[Plan]:
@@ -18,7 +21,8 @@ def plans(problem: Leftover) -> Iterator[Plan]:
         shared: Moves = ((Kind.GROUP, problem.nearest, OVER, part),)
         rest = taken_off(problem.whole, problem.nearest)
         yield from both_endings("nearest", (*shared, rest), problem)
-        yield "rest-shared", (*shared, *_rest_shared(problem))
+        for ending, said in _rest_shared(problem):
+            yield f"rest-{ending}", (*shared, *said)
     for slug, lots in group_cuts(part, groups):
         if len(set(lots)) < len(lots):
             continue
@@ -26,13 +30,19 @@ def plans(problem: Leftover) -> Iterator[Plan]:
         whole = (*shares, joined(Kind.JOIN, *lots))
         rest = taken_off(problem.whole, problem.nearest)
         yield from both_endings(slug, (*whole, rest), problem)
-        yield f"{slug}-rest-shared", (*whole, *_rest_shared(problem))
+        for ending, said in _rest_shared(problem):
+            yield f"{slug}-rest-{ending}", (*whole, *said)
 
 
-def _rest_shared(problem: Leftover) -> tuple[Step, ...]:
-    """Share what is left, and put it to the groups: 1 / 3 = 1/3, 5 + 1/3 = 5 1/3."""
+def _rest_shared(problem: Leftover) -> Iterator[tuple[str, tuple[Step, ...]]]:
+    """Share what is left, and put it to the groups: 1 / 4 = 1/4 or 0.25, 5 + 0.25 = 5.25."""
     share = Fraction(problem.left, problem.part)
-    return (
-        Step(Kind.GROUP, Equation(Operation(OVER, problem.left, problem.part), share)),
-        Step(Kind.JOIN, Equation(Operation(PLUS, problem.groups, share), problem.groups + share)),
-    )
+    yield "shared", _put_to(problem, share)
+    places = places_of(share)
+    if places is not None and places <= MOST_PLACES:
+        yield "as-decimal", _put_to(problem, decimal(share))
+
+
+def _put_to(problem: Leftover, share: Number) -> tuple[Step, ...]:
+    rest = Step(Kind.GROUP, Equation(Operation(OVER, problem.left, problem.part), share))
+    return rest, worked(Kind.JOIN, PLUS, problem.groups, share)

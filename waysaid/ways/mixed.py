@@ -1,0 +1,163 @@
+"""Problems of several operations: worked one after another, or put in a form that is easier.
+
+`6 x 3 + 4`, `48 / 4 / 2`, `20 - (3 + 5)`, `_ x 3 + 4 = 19`. One operation is told in every way
+there is for it, the others in the way that asks least. The family is that of the operation told;
+where each is told in the way that asks least, that of the one that asks most (our choice: it is
+what a listener would name).
+"""
+
+from collections.abc import Callable, Iterator
+
+from waysaid.number import (
+    Blank,
+    Equation,
+    Expression,
+    Form,
+    NoValue,
+    Number,
+    Operation,
+    Problem,
+    Sign,
+    Written,
+    blanks,
+    decimal,
+    exact,
+    value_of,
+)
+from waysaid.ways.effort import tenths_of
+from waysaid.ways.rewrites import opened_sum, rewrites
+from waysaid.ways.step import Step
+from waysaid.ways.way import Family, Way
+
+MOST_OPERATIONS = 6
+"""The most operations a problem may have to be worked so; our choice."""
+GROUPED = (Sign.TIMES, Sign.OF, Sign.OVER)
+_OPPOSITE = {
+    Sign.PLUS: Sign.MINUS,
+    Sign.MINUS: Sign.PLUS,
+    Sign.TIMES: Sign.OVER,
+    Sign.OVER: Sign.TIMES,
+    Sign.OF: Sign.OVER,
+}
+
+Worked = tuple[Family, str, tuple[Step, ...]]
+_Ways = Callable[[Problem], tuple[Way, ...]]
+
+
+def mixed(problem: Problem, ways: _Ways) -> Iterator[Worked]:
+    """Yield the ways of a problem of two or more operations; none for any other.
+
+    `ways` gives the ways of a problem of one operation, the least effort first.
+    """
+    whole = _whole(problem)
+    if whole is None or not _is_mixed(whole):
+        return
+    try:
+        parts = [_fitting(one, ways) for one in _in_order(whole)]
+    except NoValue:
+        return
+    if len(parts) <= MOST_OPERATIONS and all(parts):
+        yield from _together(whole, parts)
+    for family, slug, form in rewrites(whole):
+        yield from _rewritten(family, slug, form, ways)
+    flat = opened_sum(whole)
+    if flat is not None:
+        for way in ways(flat):
+            yield way.family, f"opened-{way.variant}", way.steps
+
+
+def _rewritten(family: Family, slug: str, form: Expression, ways: _Ways) -> Iterator[Worked]:
+    """Yield another form of the problem, each of its operations worked as it asks least."""
+    try:
+        parts = [_fitting(one, ways) for one in _in_order(form)]
+    except NoValue:
+        return
+    if all(parts):
+        yield family, slug, tuple([step for part in parts for step in part[0].steps])
+
+
+def _whole(problem: Problem) -> Expression | None:
+    """Return what is to be worked out: the problem, or what finds its one blank."""
+    if isinstance(problem, Operation):
+        return problem if not blanks(problem) else None
+    if not isinstance(problem, Equation) or blanks(problem) != 1:
+        return None
+    open_side, shut_side = problem.left, problem.right
+    if blanks(shut_side):
+        open_side, shut_side = shut_side, open_side
+    if isinstance(open_side, Blank):
+        return shut_side
+    return None if isinstance(shut_side, Operation) else _undone(open_side, shut_side)
+
+
+def _undone(side: Expression, total: Expression) -> Expression:
+    """Return what the blank of a side is, given the total: for `_ x 3 + 4 = 19`, (19 - 4) / 3."""
+    if not isinstance(side, Operation):
+        return total
+    if blanks(side.left):
+        return _undone(side.left, Operation(_OPPOSITE[side.sign], total, side.right))
+    if side.sign in (Sign.MINUS, Sign.OVER):
+        return _undone(side.right, Operation(side.sign, side.left, total))
+    return _undone(side.right, Operation(_OPPOSITE[side.sign], total, side.left))
+
+
+def _is_mixed(whole: Expression) -> bool:
+    return isinstance(whole, Operation) and (
+        isinstance(whole.left, Operation) or isinstance(whole.right, Operation)
+    )
+
+
+def _in_order(whole: Expression) -> Iterator[Operation]:
+    """Yield the operations in the order they are worked, each with two numbers.
+
+    Raises `NoValue` for a division by zero.
+    """
+    if isinstance(whole, Operation):
+        yield from _in_order(whole.left)
+        yield from _in_order(whole.right)
+        yield Operation(whole.sign, _worked(whole.left), _worked(whole.right))
+
+
+def _worked(side: Expression) -> Expression:
+    """Return the number a side comes to, with a point where one of its numbers has one."""
+    if not isinstance(side, Operation):
+        return side
+    value = value_of(side)
+    left, right = _worked(side.left), _worked(side.right)
+    return decimal(value) if _pointed(left) or _pointed(right) else value
+
+
+def _pointed(number: Expression | Number) -> bool:
+    return isinstance(number, Written) and number.form is Form.DECIMAL
+
+
+def _fitting(one: Operation, ways: _Ways) -> tuple[Way, ...]:
+    """Return the ways of one operation that end with its exact value, to go on from."""
+    value = value_of(one)
+    found = []
+    for way in ways(one):
+        last = way.steps[-1].equation.right
+        if not isinstance(last, Operation | Blank) and exact(last) == value:
+            found.append(way)
+    return tuple(found)
+
+
+def _together(whole: Expression, parts: list[tuple[Way, ...]]) -> Iterator[Worked]:
+    """Yield the ways with one operation told in each of its ways, the dearest operation first."""
+    least = [part[0].steps for part in parts]
+    factors = _only_grouped(whole) and all(len(steps) == 1 for steps in least)
+    by_effort = sorted(range(len(parts)), key=lambda place: -tenths_of(parts[place][0]))
+    for place in by_effort:
+        for way in parts[place]:
+            told = [*least[:place], way.steps, *least[place + 1 :]]
+            plain = way is parts[place][0]
+            family = Family.FACTOR_STEPS if factors and plain else way.family
+            slug = "in-order" if plain else f"{place + 1}-{way.variant}"
+            yield family, slug, tuple([step for steps in told for step in steps])
+
+
+def _only_grouped(whole: Expression) -> bool:
+    """Tell whether a problem only multiplies and divides."""
+    if not isinstance(whole, Operation):
+        return True
+    return whole.sign in GROUPED and _only_grouped(whole.left) and _only_grouped(whole.right)
