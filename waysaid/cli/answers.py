@@ -10,12 +10,13 @@ from waysaid.cli.given import (
     number_in,
     problem_in,
     problems_in,
+    rest_in,
 )
 from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
-from waysaid.number import number_text, parse_said, said_text, solve, text
+from waysaid.number import answer_text, parse_said, said_text, text
 from waysaid.slips import slip_note, slip_question, slips
 from waysaid.strings import link_says, links
-from waysaid.ways import Family, Way, effort_of, family_name, how_said, ways
+from waysaid.ways import Family, Way, effort_of, family_name, how_said, way_says, ways
 
 MOST_WAYS = 40
 """How many ways are listed without `all`: part of the command's fixed form."""
@@ -30,12 +31,17 @@ Answer = dict[str, object]
 
 
 def answer_ways(given: Given) -> Answer:
-    """Return the ways of `problem`, best first: 40 of them, or every one with `all`."""
+    """Return the ways of `problem`, best first: 40 of them, or every one with `all`.
+
+    What a division leaves is said as `rest` asks; a way told with groups and what is left over
+    says so all the same.
+    """
     problem, language = problem_in(given), language_in(given)
+    rest = rest_in(given)
     found = ways(problem)
     return {
         "problem": text(problem),
-        "answer": number_text(solve(problem)),
+        "answer": answer_text(problem, rest=rest),
         "ways": [
             {
                 "family": way.family.value,
@@ -44,6 +50,8 @@ def answer_ways(given: Given) -> Answer:
                 "variant": way.variant,
                 "name": family_name(way.family, language),
                 "said": how_said(way, language),
+                "answer": way_says(way, problem, rest),
+                "remainder": way.remainder.text if way.remainder else None,
             }
             for way in (found if given.get("all") else chosen(found, MOST_WAYS))
         ],
@@ -131,7 +139,7 @@ def answer_draw(given: Given) -> Answer:
 def _way(found: Sequence[Way], given: Given, problem: str) -> Way:
     """Return the best way, of the family `way` where one is given."""
     if not found:
-        raise BadInputError(f"no way is written for ‘{problem}’; a sum or a difference would do.")
+        raise BadInputError(f"no way is known for ‘{problem}’ yet, so none can be drawn.")
     if "way" not in given:
         return found[0]
     family = kind_of(Family, given["way"], "way")

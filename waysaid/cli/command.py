@@ -19,7 +19,7 @@ from waysaid.cli.answers import (
 )
 from waysaid.cli.given import BadInputError, Given, language_in
 from waysaid.cli.show import show_drawing, show_links, show_slips, show_ways
-from waysaid.number import Language
+from waysaid.number import Language, Rest
 from waysaid.ways import Family
 
 BAD_INPUT = 2
@@ -110,7 +110,7 @@ def _answer_one(asked: argparse.Namespace) -> int:
 
 def _answer_lines(asked: argparse.Namespace) -> int:
     """Answer a file of JSON objects, one a line; a bad one does not stop the others."""
-    options = {name: vars(asked)[name] for name in ("all", "lang") if vars(asked).get(name)}
+    options = {name: vars(asked)[name] for name in ("all", "lang", "rest") if vars(asked).get(name)}
     status = 0
     for number, line in enumerate(_lines(asked.lines), start=1):
         try:
@@ -153,6 +153,21 @@ def _write(name: str, said: str) -> None:
 
 def _trouble(verb: str, name: str, error: OSError) -> str:
     return f"cannot {verb} ‘{name}’ ({error.strerror}); a file to {verb} would fit here."
+
+
+_SUCH_AS = ", ".join(
+    f'"{one}"'
+    for one in (
+        "37 + 25",
+        "7 + _ = 12",
+        "16 / 3",
+        "0.65 ? 0.7",
+        "29 + 14 = 30 + 13 ?",
+        "15%% of 80",
+        "about 398 x 21",
+        "image frame 10: 7",
+    )
+)
 
 
 class _Parser(argparse.ArgumentParser):
@@ -199,11 +214,12 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
     if name == "links":
         parser.add_argument("problems", nargs="*", help='such as "40 + 25" "37 + 25"')
     else:
-        parser.add_argument("problem", nargs="?", help='such as "37 + 25" or "7 + _ = 12"')
+        parser.add_argument("problem", nargs="?", help=f"such as {_SUCH_AS}")
     if name == "slips":
         parser.add_argument("wrong", nargs="?", help="the answer that was given")
     if name == "ways":
         parser.add_argument("--all", action="store_true", help="every way, not only 40")
+        parser.add_argument("--rest", help=f"what to do with a remainder: one of {', '.join(Rest)}")
     if name == "draw":
         parser.add_argument("--way", help=f"one of {', '.join(Family)}")
         parser.add_argument("--as", help=f"one of {', '.join(PICTURES)}")

@@ -10,6 +10,7 @@ from waysaid.number import (
     Language,
     Operation,
     Problem,
+    Rest,
     Unreadable,
     exact,
     parse,
@@ -24,7 +25,7 @@ _LARGEST = 10**12
 """The largest number of a JSON line that is looked at: our choice, to bound the work."""
 
 Given = Mapping[str, object]
-_Kind = TypeVar("_Kind", Language, Family, Picture)
+_Kind = TypeVar("_Kind", Language, Family, Picture, Rest)
 
 
 class BadInputError(ValueError):
@@ -71,6 +72,11 @@ def kind_of(kinds: type[_Kind], value: object, name: str) -> _Kind:
 def language_in(given: Given) -> Language:
     """Return the language of `lang`, English where there is none. Raises `BadInputError`."""
     return kind_of(Language, given.get("lang", Language.EN), "language")
+
+
+def rest_in(given: Given) -> Rest:
+    """Return the `rest`: what to do with what a division leaves. Raises `BadInputError`."""
+    return kind_of(Rest, given.get("rest", Rest.LEFT_OVER), "way to say a remainder")
 
 
 def _text(given: Given, name: str) -> str:

@@ -6,9 +6,15 @@ from typing import Any, cast
 
 from waysaid.cli.answers import Answer
 from waysaid.number import (
+    About,
+    Claim,
+    Compare,
     Equation,
+    Image,
     Language,
     Print,
+    Problem,
+    Unreadable,
     parse,
     parse_equation,
     parse_expression,
@@ -42,7 +48,7 @@ def show_ways(answer: Answer, language: Language) -> Iterator[str]:
         start = f"{way['effort']:6.1f}  {way['name']:<{wide}}  "
         yield ""
         if way["steps"]:
-            yield from _row(start, _list(way["steps"]))
+            yield from _row(start, _list(way["steps"]) + _ending(way))
             start = " " * len(start)
         yield from _row(start, way["said"])
     yield from _none(listed, "ways", language)
@@ -87,13 +93,28 @@ def _rows(answer: Answer, name: str) -> list[dict[str, Any]]:
 
 def _headed(answer: Answer) -> str:
     problem = parse(str(answer["problem"]))
-    joint = ":" if isinstance(problem, Equation) else " ="
+    joint = " =" if _worked_out(problem) else ":"
     return f"{text(problem, Print.TRUE)}{joint} {_true(str(answer['answer']))}"
 
 
+def _worked_out(problem: Problem) -> bool:
+    """Tell whether a problem is an expression, with its answer behind an equals sign."""
+    return not isinstance(problem, Equation | Claim | Compare | About | Image)
+
+
+def _ending(way: dict[str, Any]) -> str:
+    """Return what a way says in the end, where that is not the last step's result."""
+    last = str(way["steps"][-1]).rpartition(" = ")[2]
+    answer = str(way["answer"])
+    return "" if answer == last else f" → {_true(answer)}"
+
+
 def _true(line: str) -> str:
-    """Return an equation or a number with true signs."""
-    read = parse_equation(line) if "=" in line else parse_expression(line)
+    """Return an equation or an answer with true signs."""
+    try:
+        read = parse_equation(line) if " = " in line else parse_expression(line)
+    except Unreadable:
+        return line
     return text(read, Print.TRUE)
 
 

@@ -1,6 +1,7 @@
 """A problem, and every way to work it in the head."""
 
 from waysaid.ways.effort import Effort, EffortPart, Reason, effort_of, tenths_of
+from waysaid.ways.ending import way_says
 from waysaid.ways.explore import ways
 from waysaid.ways.family_notes import FAMILY_NOTES, FamilyNote
 from waysaid.ways.images.found import groups_seen
@@ -36,5 +37,6 @@ __all__ = [
     "published_names",
     "step",
     "tenths_of",
+    "way_says",
     "ways",
 ]
