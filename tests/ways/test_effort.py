@@ -5,38 +5,15 @@ row names its source by its id in `tests/published/README.md`, and says whether 
 read (often in an abstract) or is from memory.
 """
 
-from dataclasses import dataclass
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as some
 
+from tests.ways.orderings import MEMORY, READ, Least
 from waysaid.number import parse
-from waysaid.ways import Family, Way, effort_of, tenths_of, ways
+from waysaid.ways import Family, effort_of, tenths_of, ways
 from waysaid.ways.costs import COSTS, OUR_CHOICE, SUM_FACTS, TAKE_FACTS, TENTHS, TIMES_FACTS, Charge
 from waysaid.ways.effort import Reason
-
-READ, MEMORY = "read", "from memory"
-
-
-@dataclass(frozen=True, slots=True)
-class Least:
-    """The ways that are compared: those of a problem, in a family, of a variant."""
-
-    problem: str
-    families: tuple[Family, ...] = ()
-    variant: str = ""
-
-    def ways(self) -> list[Way]:
-        return [
-            way
-            for way in ways(parse(self.problem))
-            if (not self.families or way.family in self.families) and self.variant in way.variant
-        ]
-
-    def tenths(self) -> int:
-        return min(tenths_of(way) for way in self.ways())
-
 
 F = Family
 OFF = (F.JUMP, F.BRIDGE, F.SPLIT, F.SPLIT_THEN_JUMP, F.COLUMN, F.COUNTING)
@@ -147,6 +124,41 @@ ORDERINGS = (
      Least("186 / 6", (F.CHUNK_OUT,), "by-place"), Least("186 / 6", (F.CHUNK_OUT,), "tens-one")),
     ("a pair that makes ten is multiplied first", "nns1999", MEMORY,
      Least("2 x 7 x 5", (F.PARTNERS,), "pair-1-3"), Least("2 x 7 x 5", (F.PARTNERS,), "pair-2-3")),
+    ("counting on from the larger is quicker than from the smaller", "groen-parkman1972", READ,
+     Least("3 + 9", (F.COUNTING,), "by-ones-from-second"),
+     Least("3 + 9", (F.COUNTING,), "by-ones-from-first")),
+    ("a near double beats counting where the numbers are large", "steel-funnell2001", READ,
+     Least("8 + 9", (F.NEAR_DOUBLE,)), Least("8 + 9", (F.COUNTING,))),
+    ("counting beats a near double where they are small", OUR_CHOICE, MEMORY,
+     Least("2 + 3", (F.COUNTING,)), Least("2 + 3", (F.NEAR_DOUBLE,))),
+    ("the tens, 12 % wrong, before the twelves, 34 %", "caddington2013", READ,
+     Least("10 x 7"), Least("12 x 7")),
+    ("the twos, 12 % wrong, before the twelves, 34 %", "caddington2013", READ,
+     Least("2 x 7"), Least("12 x 7")),
+    ("the ones, 8 % wrong, before the twos, 12 %", "caddington2013", READ,
+     Least("1 x 6"), Least("2 x 6")),
+    ("times 0 is a rule, and no fact to recall", "lefevre1996m", READ,
+     Least("7 x 0"), Least("7 x 6")),
+    ("times 1 is a rule", "caddington2013", READ, Least("7 x 1"), Least("7 x 6")),
+    ("a tie is easier than a smaller product of other numbers", "campbell-graham1985", MEMORY,
+     Least("6 x 6", (F.KNOWN_FACT,)), Least("4 x 8", (F.KNOWN_FACT,))),
+    ("6 x 8, wrong most often, after 6 x 6", "caddington2013", READ,
+     Least("6 x 6", (F.KNOWN_FACT,)), Least("6 x 8", (F.KNOWN_FACT,))),
+    ("products to 5 x 5 (Grade 3) before those to 7 x 7 (Grade 4)", "alberta", READ,
+     Least("4 x 5", (F.KNOWN_FACT,)), Least("6 x 7", (F.KNOWN_FACT,))),
+    ("products to 7 x 7 (Grade 4) before those to 9 x 9 (Grade 5)", "alberta", READ,
+     Least("6 x 7", (F.KNOWN_FACT,)), Least("8 x 9", (F.KNOWN_FACT,))),
+    ("80 % right before 70 %", "nemp1997", READ, Least("52 - 37"), Least("536 - 277")),
+    ("two numbers, 90 % right, before five, 57 %", "nemp1997", READ,
+     Least("237 + 436"), Least("36 + 117 + 6 + 23 + 240")),
+    ("a 3-digit number shared, 76 % right, before a 4-digit one, 50 %", "nfer2020", READ,
+     Least("432 / 12"), Least("4332 / 12")),
+    ("a 3-digit product, 20 % in error, before a 4-digit one, 25 %", "nfer2020", READ,
+     Least("342 x 26"), Least("3421 x 26")),
+    ("hundreds on a 3-digit number (Year 3) before any number", "eng-nc2014", READ,
+     Least("346 + 200"), Least("346 + 278")),
+    ("work on one side before work on both", "equality", READ,
+     Least("7 + 6"), Least("7 + 6 = _ + 2")),
     ("a pair that makes ten is put together first", "eng-nc2014", READ,
      Least("7 + 26 + 3", (F.PARTNERS,)), Least("7 + 26 + 3", (F.JUMP, F.SPLIT))),
 )  # fmt: skip

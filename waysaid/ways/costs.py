@@ -49,6 +49,7 @@ class Charge(StrEnum):
     NEGATIVE = "negative"
     COLUMN = "column"
     POINT = "point"
+    LENGTHS = "lengths"
     PART = "part"
     UNLIKE = "unlike"
     PART_OVER = "part-over"
@@ -115,6 +116,12 @@ COSTS = (
     Cost(Charge.ODD_SKIP, 7, OUR_CHOICE, "any other skip"),
     Cost(Charge.NEGATIVE, 8, "beishuizen1993", "a piece below zero, as in 3 - 8 (from memory)"),
     Cost(Charge.POINT, 1, OUR_CHOICE, "each number of a step whose point is kept in its place"),
+    Cost(
+        Charge.LENGTHS,
+        3,
+        "unimelb-dec",
+        "0.65 and 0.7: a longer decimal is not a larger one, which 46 % of Year 5 think",
+    ),
     Cost(Charge.PART, 1, OUR_CHOICE, "each number of a step with a top and a bottom to keep apart"),
     Cost(Charge.UNLIKE, 8, "yl2006", "two sizes of parts put together: 13 % right, like ones 92 %"),
     Cost(Charge.PART_OVER, 6, OUR_CHOICE, "how often a part goes into a number, turned round"),

@@ -127,7 +127,7 @@ def _multiplied(one: Parted, other: Parted, result: Number | None) -> _Costs:
     if other.bottom == 1 and other.whole % one.bottom == 0:
         share = other.whole // one.bottom
         facts, crossing = share_costs(other.whole, one.bottom)
-        more, crossed = times_costs(one.tops, share)
+        more, crossed = times_costs(one.tops, share) if one.tops > 1 else (0, 0)
         return _improper(one) + facts + more, crossing + crossed
     facts, crossing = times_costs(one.tops, other.tops)
     bottoms, crossed = times_costs(one.bottom, other.bottom)

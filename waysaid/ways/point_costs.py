@@ -10,6 +10,7 @@ from waysaid.ways.step import Step
 from waysaid.ways.way import Way
 
 _POINT = TENTHS[Charge.POINT]
+_LENGTHS = TENTHS[Charge.LENGTHS]
 _GROUPED = frozenset({Sign.TIMES, Sign.OVER})
 _MOST_MORE = 6
 """How many places more a share is looked for in; further it counts as shared without end."""
@@ -32,22 +33,32 @@ def without_points(way: Way) -> tuple[Way, int]:
     stay the same; the numbers of a product or quotient are each in a unit of their own.
     """
     places = 0
-    points = 0
+    tenths = 0
     for step in way.steps:
         sizes = [*_points(step.equation)]
-        points += len(sizes)
+        tenths += _POINT * len(sizes)
         if sizes and not _grouped(step.equation) and _in_one_unit(step.equation):
             places = max(places, *sizes)
+            tenths += _LENGTHS if _unlike(step.equation.left) else 0
     steps = tuple([Step(step.kind, _whole(step.equation, places)) for step in way.steps])
-    return replace(way, steps=steps), _POINT * points
+    return replace(way, steps=steps), tenths
+
+
+def _unlike(side: Expression) -> bool:
+    """Tell whether two numbers with a point have not as many places."""
+    return len(set(_sizes(side))) > 1
 
 
 def _points(equation: Equation) -> Iterator[int]:
     """Yield the places of every number with a point."""
-    for side in (equation.left, equation.right):
-        for leaf in (side,) if not isinstance(side, Operation) else written(side):
-            if isinstance(leaf, Written) and leaf.form is Form.DECIMAL:
-                yield leaf.size
+    yield from _sizes(equation.left)
+    yield from _sizes(equation.right)
+
+
+def _sizes(side: Expression) -> Iterator[int]:
+    for leaf in (side,) if not isinstance(side, Operation) else written(side):
+        if isinstance(leaf, Written) and leaf.form is Form.DECIMAL:
+            yield leaf.size
 
 
 def _grouped(equation: Equation) -> bool:

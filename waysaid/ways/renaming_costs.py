@@ -9,6 +9,7 @@ from waysaid.ways.sum_costs import Cost, whole_cost
 _STEP = TENTHS[Charge.STEP]
 _READ_OFF = TENTHS[Charge.READ_OFF]
 _TEN = TENTHS[Charge.TIMES_TEN]
+_LENGTHS = TENTHS[Charge.LENGTHS]
 _KNOWN = TENTHS[Charge.KNOWN_PART]
 _OTHER = TENTHS[Charge.OTHER_PART]
 _BY_TEN = frozenset({1, 10, 100, 1000})
@@ -24,7 +25,7 @@ def renaming_cost(left: Expression, right: Expression) -> Cost:
     size = one.size + other.size
     if _pointed(left) and _pointed(right):
         moved = is_percent(left) != is_percent(right)
-        return (_STEP, _TEN, 0, size, 0) if moved else (_READ_OFF, 0, 0, size, 0)
+        return (_STEP, _TEN, 0, size, 0) if moved else (_READ_OFF, _LENGTHS, 0, size, 0)
     if _pointed(left) or _pointed(right):
         return _STEP, _said_in_tens(left, right), 0, size, 0
     return _STEP, _wholes(one, other) + _parts(one, other), 0, size, 0
