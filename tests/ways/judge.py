@@ -14,7 +14,7 @@ from tests.ways.judge_groups import (
     tells_what_is_left,
     too_much,
 )
-from waysaid.number import Equation, Operation, Problem, Sign, leaves, parse, solve
+from waysaid.number import Equation, Operation, Problem, Sign, exact, leaves, parse, solve
 from waysaid.ways import Family, Kind, Step, Way, effort_of, ways
 
 COUNTED = (1, 2, 5, 10, 100)
@@ -93,7 +93,7 @@ def _hop(step: Step) -> int:
 
 def _ends_well(way: Way) -> bool:
     last = way.steps[-1].equation
-    if last.right == way.answer:
+    if not isinstance(last.right, Operation) and exact(last.right) == way.answer:
         return True
     return way.family in FINDING and way.answer in tuple(leaves(last.left))
 
