@@ -146,6 +146,7 @@ def _columns(one: Rectangle, size: int, left: int, room: int) -> tuple[tuple[int
     total = sum(needs)
     spare = max(0, min(room - left - gaps - total - 3 * stroke_of(size), total * 3 // 4))
     shares = [SHARE.get(len(column.side.text), MOST_SHARE) for column in one.columns]
+    shares[0] = shares[0] if one.whole is None else MOST_SHARE
     ends: list[tuple[int, int]] = []
     x = left + stroke_of(size)
     for column, need, share in zip(one.columns, needs, shares, strict=True):

@@ -185,12 +185,21 @@ class _Trail:
         here = here if here.said else _at(here.value, hop.amount)
         self.hops[-1] = replace(self.hops[-1], end=here)
         end = _at(here.value + 1, hop.start)
-        self.hops.append(Hop(here, Sign.PLUS, hop.end, end, True))
+        self.hops.append(Hop(here, Sign.PLUS, hop.end, end, False))
         self.rest = True
         return True
 
+    def _forward(self) -> None:
+        """Turn round the one piece that was taken off at once: 63 − 60 = 3 is 60, and 3 more."""
+        only = self.hops[0]
+        end = _at(only.amount.value, only.amount)
+        self.hops = [replace(only, start=UNSAID, sign=Sign.PLUS, end=end)]
+        self._left_over(Hop(only.start, Sign.MINUS, only.amount, only.end, True))
+
     def story(self) -> Story | None:
         """Return the hops as a story, with the count of the groups over them."""
+        if self.back and len(self.hops) == 1 and self.waiting is None:
+            self._forward()
         if self.waiting is not None:
             if not self.back:
                 return None

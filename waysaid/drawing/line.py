@@ -6,7 +6,7 @@ thinned; a number nobody said has a mark and no label.
 """
 
 from dataclasses import dataclass, replace
-from itertools import pairwise
+from itertools import pairwise, product
 
 from waysaid.drawing.fit import Drawn, largest, stroke_of
 from waysaid.drawing.metrics import digit_height
@@ -98,12 +98,14 @@ def _rows(plan: Plan, size: int, room: Frame) -> Drawn:
     whole = _drawn(_laid(plan, size, room.width, _ROOMY), 0)
     if whole.width <= room.width and whole.height > room.height and size == room.least:
         return _drawn(_laid(plan, size, room.width, _LOW), 0)
-    for count in (2, 3):
-        if whole.width <= room.width or whole.height * count > room.height:
-            break
-        rows = [_laid(part, size, room.width, _ROOMY) for part in parted(plan, count)]
-        if len(rows) == count and all(row.width <= room.width for row in rows):
-            return _stacked(rows)
+    if whole.width <= room.width:
+        return whole
+    rises = (_ROOMY, _LOW) if size == room.least else (_ROOMY,)
+    for count, rise in product((2, 3), rises):
+        rows = [_laid(part, size, room.width, rise) for part in parted(plan, count)]
+        drawn = _stacked(rows)
+        if len(rows) == count and drawn.width <= room.width and drawn.height <= room.height:
+            return drawn
     return whole
 
 

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from waysaid.drawing.story import UNSAID, Hop, Mark, hops_of, mark_of, renames, terms_in
+from waysaid.drawing.story import UNSAID, Hop, Mark, hops_of, in_groups, mark_of, renames, terms_in
 from waysaid.drawing.telling import Telling
 from waysaid.number import (
     About,
@@ -53,8 +53,9 @@ def answer_of(telling: Telling) -> Exact | None:
     """Return the answer as told, else what the last step was said to make; None if neither.
 
     A last step that only opens a number, gives or shifts, or that ends at a number of the
-    problem (30 + 32 = 62 for 62 − 25), says no answer by itself; a fact with both numbers of the
-    problem in it says the third (25 + 37 = 62).
+    problem (30 + 32 = 62 for 62 − 25), says no answer by itself, and neither does one that says
+    what is left over of groups; a fact with both numbers of the problem in it says the third
+    (25 + 37 = 62).
     """
     if telling.answer is not None:
         return telling.answer
@@ -66,6 +67,8 @@ def answer_of(telling: Telling) -> Exact | None:
     last = telling.steps[count - 1]
     hops = hops_of(last, telling.unsaid(count - 1))
     if not hops or last.kind in (Kind.MOVE, Kind.SHIFT):
+        return None
+    if last.kind is Kind.TAKE and in_groups(telling.problem):
         return None
     numbers, end = numbers_of(telling), hops[-1].end
     third = _third(hops, numbers)
