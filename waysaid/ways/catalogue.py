@@ -1,6 +1,6 @@
 """Every way there is, kind by kind; of two with the same steps the first keeps them."""
 
-from waysaid.ways import about, compare, decimals, images, rounds, two_sides
+from waysaid.ways import about, compare, decimals, fractions, images, rounds, two_sides
 from waysaid.ways.maker import AnyMaker, AnySeenMaker
 from waysaid.ways.whole import WHOLE
 
@@ -8,6 +8,7 @@ CATALOGUE: tuple[AnyMaker | AnySeenMaker, ...] = (
     *WHOLE,
     *rounds.MAKERS,
     *decimals.MAKERS,
+    *fractions.MAKERS,
     *two_sides.MAKERS,
     *compare.MAKERS,
     *about.MAKERS,
