@@ -50,6 +50,8 @@ line = st.lists(st.integers(0, 1778), max_size=6).map(tuple)
 body = st.one_of(
     st.builds(happened.ProblemAdded, problem, st.just("52 - 38"), st.none() | problem),
     st.builds(happened.ProblemShown, problem),
+    st.builds(happened.LookedAgain, problem),
+    st.builds(happened.ImageKept, problem, st.booleans()),
     st.builds(happened.PhaseSet, st.sampled_from(Phase)),
     st.builds(happened.AnswerHeard, thing, problem, answer, child),
     st.builds(happened.AnswerSettled, problem, st.none() | answer),

@@ -36,10 +36,11 @@ WIDE = 1778
 
 ALLOWED = {
     "": "order phase title language paused turn_and_talk signals norms starters background layout "
-    "problem earlier answers tiles strokes connect",
+    "problem image earlier answers tiles strokes connect",
     "signals": "word icon picture",
     "layout": "side tile height",
     "problem": "id text spoken",
+    "image": "scene left",
     "earlier": "id text spoken answers now",
     "answers": "text names",
     "tiles": "id name also relation to_name folded picture words lines scene",

@@ -26,10 +26,14 @@ from waysaid.number import (
 
 @dataclass(frozen=True, slots=True)
 class StringRow:
-    """One problem, and the answers the class gave, as they were said."""
+    """One problem, and the answers the class gave, as they were said.
+
+    `name` stands in place of the problem's own text, where that is not for the class to see.
+    """
 
     problem: Problem
     answers: Sequence[str] = ()
+    name: str = ""
 
 
 def draw_string(
@@ -148,7 +152,7 @@ _BEFORE = "before-answer"
 
 def _pieces(row: StringRow) -> list[tuple[int | str | None, str]]:
     """Return a row's text in pieces, those that can be marked with their place; "" is a blank."""
-    whole = text(row.problem, Print.TRUE)
+    whole = row.name or text(row.problem, Print.TRUE)
     pieces: list[tuple[int | str | None, str]] = []
     for place, leaf in enumerate(_written(row.problem)):
         printed = leaf.value if isinstance(leaf, Blank) else number_text(leaf, Print.TRUE)

@@ -52,7 +52,7 @@ from waysaid.number.problem import (
 )
 from waysaid.number.remainder import Remainder, divided, remainder_of
 from waysaid.number.text import Print, number_text, sign_text, text
-from waysaid.number.words import number_words, say
+from waysaid.number.words import number_words, picture_name, say
 from waysaid.number.written import (
     Exact,
     Form,
@@ -139,6 +139,7 @@ __all__ = [
     "parse_said",
     "parts",
     "percent",
+    "picture_name",
     "places_of",
     "remainder_of",
     "said_text",

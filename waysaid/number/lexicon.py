@@ -32,6 +32,7 @@ class Lexicon:
     compare: str
     about: str
     pictures: Mapping[ImageKind, str]
+    picture_names: Mapping[ImageKind, str]
     hundreds: tuple[str, ...] = ()
     plurals: Mapping[str, str] = field(default_factory=dict)
 
@@ -85,6 +86,13 @@ _ENGLISH = Lexicon(
         ImageKind.ARRAY: "dots in rows",
         ImageKind.DOTS: "some dots",
     },
+    picture_names={
+        ImageKind.FRAME: "Ten frame",
+        ImageKind.PAIRS: "Ten frame",
+        ImageKind.DICE: "Dice dots",
+        ImageKind.ARRAY: "Rows of dots",
+        ImageKind.DOTS: "Dots",
+    },
     plurals={"half": "halves"},
 )
 
@@ -132,6 +140,13 @@ _SPANISH = Lexicon(
         ImageKind.DICE: "puntos como en los dados",
         ImageKind.ARRAY: "puntos en filas",
         ImageKind.DOTS: "algunos puntos",
+    },
+    picture_names={
+        ImageKind.FRAME: "Marco de diez",
+        ImageKind.PAIRS: "Marco de diez",
+        ImageKind.DICE: "Puntos de dados",
+        ImageKind.ARRAY: "Filas de puntos",
+        ImageKind.DOTS: "Puntos",
     },
 )
 

@@ -85,6 +85,11 @@ def _picture(image: Image, language: Language) -> str:
     return LEXICONS[language].pictures[image.kind]
 
 
+def picture_name(image: Image, language: Language) -> str:
+    """Return what a picture is called in a list of problems: `Ten frame`; never how many dots."""
+    return LEXICONS[language].picture_names[image.kind]
+
+
 def _side(part: Expression, sign: Sign, right: bool, language: Language) -> str:
     """Say one side of a sign; brackets are said only round an operation."""
     said = say(part, language)

@@ -8,6 +8,7 @@ from django.db import DatabaseError
 from django.utils import timezone
 
 from waysaid.site import access, network
+from waysaid.site.glimpse import hide_later
 from waysaid.site.hub import HUB, Frame, Looking, Room
 from waysaid.site.models import Talk, new_token
 from waysaid.site.payload import payload, row_of
@@ -51,6 +52,7 @@ def tell(talk_id: int, order: int | None = None) -> None:
         if desks:
             HUB.wait_until_sent(boards, SENDING_SECONDS)
             _send(desks, talk)
+        hide_later(talk_id, talk.state, tell)
     except Exception:
         log.exception("The watchers of a talk could not be told.")
 

@@ -10,8 +10,9 @@ from functools import lru_cache
 from typing import Any
 
 from waysaid.drawing import Frame, Picture, Telling, draw, lines, scene_json, suits
-from waysaid.number import Language, Problem, Unreadable, parse, said_text
+from waysaid.number import Image, Language, Problem, Unreadable, parse, said_text
 from waysaid.site.history import History
+from waysaid.site.image_view import small_dots
 from waysaid.site.wording import Wording
 from waysaid.strings import leaves_of
 from waysaid.ways import Family, Step, Way, effort_of, ways
@@ -56,7 +57,8 @@ def _plainness(way: Way, problem: Problem) -> tuple[bool, bool, int, int]:
     steps = len(way.steps)
     long = steps > PLAINEST or (steps == 1 and way.family in AT_ONCE)
     begins = next(iter(leaves_of(way.steps[0].equation)))
-    elsewhere = FROM_ELSEWHERE if begins != leaves_of(problem)[0] else 0
+    numbers = leaves_of(problem)
+    elsewhere = FROM_ELSEWHERE if numbers and begins != numbers[0] else 0
     return (_idle(way), long, steps, effort_of(way).tenths + elsewhere)
 
 
@@ -111,12 +113,16 @@ def pictures_of(telling: Telling) -> dict[str, Any]:
     suiting = [picture.value for picture in Picture if suits(picture, telling)]
     if not telling.steps:
         return {"picture": Picture.WORDS.value, "pictures": [Picture.WORDS.value]}
+    if Picture.DOTS in suiting:
+        return {"picture": Picture.DOTS.value, "pictures": suiting}
     line = Picture.NUMBER_LINE.value
     return {"picture": line if line in suiting else Picture.EQUATIONS.value, "pictures": suiting}
 
 
 def thumbnail(telling: Telling, language: str) -> dict[str, Any] | None:
-    """Return a small number line of a telling, or None where one does not suit it."""
+    """Return a small number line of a telling, or its dots; None where neither suits it."""
+    if isinstance(telling.problem, Image):
+        return small_dots(telling, language)
     if not telling.steps or not suits(Picture.NUMBER_LINE, telling):
         return None
     return scene_json(draw(Picture.NUMBER_LINE, telling, THUMBNAIL, Language(language)))

@@ -8,6 +8,7 @@ from django.utils import translation
 from waysaid.site.desk_view import Desk, desk_view
 from waysaid.site.history import History, history_before
 from waysaid.site.hub import Looking, Room
+from waysaid.site.image_view import image_view
 from waysaid.site.models import Talk
 from waysaid.site.network import network_view
 from waysaid.site.record import TalkAtHand
@@ -38,7 +39,8 @@ def payload(room: Room, at_hand: TalkAtHand, row: Talk | None = None) -> dict[st
 
 
 def _board(room: Room, at_hand: TalkAtHand, talk: Talk, pictures: str) -> dict[str, Any]:
-    return board_view(at_hand.state, wall_of(talk, pictures), room.wide)
+    now = time.time_ns() // 1_000_000
+    return board_view(at_hand.state, wall_of(talk, pictures), room.wide, now)
 
 
 def _drawer(at_hand: TalkAtHand, talk: Talk) -> dict[str, Any]:
@@ -67,12 +69,14 @@ def can_undo(at_hand: TalkAtHand) -> dict[str, Any] | None:
 def _desk(room: Room, at_hand: TalkAtHand, talk: Talk) -> dict[str, Any]:
     history = history_before(talk) if room.history else History()
     desk = Desk(talk, at_hand.state, history, shows_history=room.history)
+    now = time.time_ns() // 1_000_000
     return {
         "order": at_hand.order,
-        "now": time.time_ns() // 1_000_000,
+        "now": now,
         "saved_by": dict(at_hand.saved_by),
         "can_undo": can_undo(at_hand),
         **desk_view(desk),
+        "image": image_view(at_hand.state, desk.language, now),
         "board": _board(room, at_hand, talk, f"/talks/{talk.pk}/picture"),
         "board_token": talk.board_token if room.owner else None,
         "one_token": talk.one_token if room.owner else None,

@@ -15,12 +15,14 @@ from waysaid.drawing import (
     Picture,
     Telling,
     draw,
+    draw_image,
     lines,
     nearest,
     scene_json,
 )
 from waysaid.number import (
     Exact,
+    Image,
     Language,
     NoValue,
     Unreadable,
@@ -58,10 +60,11 @@ class Wall:
     names: Mapping[str, str] = field(default_factory=dict)
 
 
-def board_view(state: State, wall: Wall, wide: int) -> dict[str, Any]:
+def board_view(state: State, wall: Wall, wide: int, now: int | None = None) -> dict[str, Any]:
     """Return everything a board of this width may show, as JSON values.
 
-    `wide` is the screen's width in tenths of a percent of its height (16:9 is 1778).
+    `wide` is the screen's width in tenths of a percent of its height (16:9 is 1778). `now`, in
+    milliseconds since 1970, tells whether a quick image is still in sight: without it, none is.
     """
     sheet = Sheet.of(wide)
     names = {} if state.names_hidden else wall.names
@@ -80,6 +83,7 @@ def board_view(state: State, wall: Wall, wide: int) -> dict[str, Any]:
         "background": wall.background,
         "layout": {"side": sheet.side, "tile": sheet.tile.width, "height": sheet.tile.height},
         "problem": _problem(state, state.problem(state.now)),
+        "image": _image(state, sheet, now),
         "earlier": _earlier(state),
         "answers": _answers(state, names),
         "tiles": [_tile(state, way, names, sheet) for way in state.ways_of(state.now)],
@@ -126,12 +130,34 @@ def _problem(state: State, planned: PlannedProblem | None) -> dict[str, Any] | N
     return None if planned is None or said is None else {"id": planned.id, **said}
 
 
+def _image(state: State, sheet: Sheet, now: int | None) -> dict[str, Any] | None:
+    """Return the quick image of the moment, its dots only while the class may see them.
+
+    `left` is for how many more milliseconds; 0 where it is hidden, None where it is there to stay.
+    """
+    image = read(state.problem(state.now))
+    if not isinstance(image, Image):
+        return None
+    kept = state.now in state.kept
+    left = 0 if now is None else state.look_left(now)
+    if not kept and not left:
+        return {"scene": None, "left": 0}
+    room = sheet.picture if state.phase is Phase.THINK else sheet.small_picture
+    scene = _dots(image, room, Language(state.board_language))
+    return {"scene": scene, "left": None if kept else left}
+
+
+@lru_cache(maxsize=CONTENTS)
+def _dots(image: Image, room: tuple[int, int], language: Language) -> dict[str, Any]:
+    return dict(scene_json(draw_image(image, *room, language)))
+
+
 @lru_cache(maxsize=CONTENTS)
 def _said(planned: PlannedProblem, language: Language) -> dict[str, str] | None:
     problem = read(planned)
     if problem is None:
         return None
-    return {"text": shown(problem), "spoken": say(problem, language)}
+    return {"text": shown(problem, language), "spoken": say(problem, language)}
 
 
 def _earlier(state: State) -> list[dict[str, Any]]:

@@ -11,7 +11,7 @@ from waysaid.drawing import Frame, StringMark, StringRow, draw_string, scene_jso
 from waysaid.number import Language, Problem, say
 from waysaid.strings import Change, ChangeError, what_if
 from waysaid.talk.event import Mark, PlannedProblem
-from waysaid.talk.sheet import SCREEN, WAY_SIZE, Sheet, read, shown
+from waysaid.talk.sheet import SCREEN, WAY_SIZE, Sheet, name_of, read, shown
 from waysaid.talk.state import Noticing, State, Supposing
 
 
@@ -21,7 +21,7 @@ def connect_view(state: State, names: Mapping[str, str], sheet: Sheet) -> dict[s
     rows = [
         {
             "id": item.id,
-            "text": shown(problem),
+            "text": shown(problem, Language(state.board_language)),
             "spoken": say(problem, Language(state.board_language)),
             "answers": list(state.given(item.id)),
         }
@@ -67,13 +67,17 @@ def _scene(
     state: State, string: list[tuple[PlannedProblem, Problem]], sheet: Sheet
 ) -> dict[str, Any]:
     """Return the string drawn with the marks of every noticing, for the left of the sheet."""
-    rows = tuple(StringRow(problem, state.given(item.id)) for item, problem in string)
+    language = Language(state.board_language)
+    rows = tuple(
+        StringRow(problem, state.given(item.id), name_of(problem, language))
+        for item, problem in string
+    )
     places = {item.id: row for row, (item, _) in enumerate(string)}
     marks = tuple(
         StringMark(tuple(_spots(each.marks, places)), each.join) for each in state.noticings
     )
     room = Frame(sheet.wide * 52 // 100, SCREEN - 180, WAY_SIZE)
-    return dict(scene_json(draw_string(rows, marks, room, Language(state.board_language))))
+    return dict(scene_json(draw_string(rows, marks, room, language)))
 
 
 def _spots(marks: tuple[Mark, ...], rows: Mapping[str, int]) -> list[tuple[int, int | str]]:
@@ -96,7 +100,7 @@ def _what_if(
     rows = [
         {
             "id": item.id,
-            "text": shown(problem),
+            "text": shown(problem, language),
             "spoken": say(problem, language),
             "answers": [answer for row, answer in supposing.answers if row == item.id],
         }

@@ -13,6 +13,9 @@ from waysaid.hearing import Part
 from waysaid.number import Equation
 from waysaid.ways import Family, Kind
 
+LOOK_SECONDS = 3
+"""How long a quick image is shown where the class has no wish of its own: common practice."""
+
 
 class Phase(StrEnum):
     """What the board is for at the moment."""
@@ -61,12 +64,16 @@ class Mark:
 
 @dataclass(frozen=True, slots=True)
 class TalkOpened:
-    """The talk begins with these problems planned; none for a talk with no plan."""
+    """The talk begins with these problems planned; none for a talk with no plan.
+
+    A quick image is shown for `image_seconds`.
+    """
 
     title: str
     language: str
     board_language: str
     problems: tuple[PlannedProblem, ...] = ()
+    image_seconds: int = LOOK_SECONDS
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,6 +90,21 @@ class ProblemShown:
     """The board shows this problem and thinking begins."""
 
     problem: str
+
+
+@dataclass(frozen=True, slots=True)
+class LookedAgain:
+    """The class sees the quick image once more, as long as the first time."""
+
+    problem: str
+
+
+@dataclass(frozen=True, slots=True)
+class ImageKept:
+    """The quick image stands on the board to stay, or is hidden again."""
+
+    problem: str
+    on: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -292,6 +314,8 @@ Body = (
     TalkOpened
     | ProblemAdded
     | ProblemShown
+    | LookedAgain
+    | ImageKept
     | PhaseSet
     | AnswerHeard
     | AnswerSettled

@@ -71,7 +71,10 @@ def apply(state: State, record: Record) -> State:
         return state
     after = _APPLY[type(record.body)](state, record.body)
     if isinstance(record.body, happened.ProblemShown):
-        after = replace(after, since=record.at)
+        first = record.body.problem not in state.shown
+        after = replace(after, since=record.at, looking_since=record.at if first else 0)
+    if after.looked_again != state.looked_again:
+        after = replace(after, looking_since=record.at)
     if isinstance(record.body, happened.TalkOpened):
         return after
     done = LastDone(record.client, record.sequence, kind_of(record.body))
@@ -85,6 +88,7 @@ def _opened(state: State, body: happened.TalkOpened) -> State:
         language=body.language,
         board_language=body.board_language,
         problems=_distinct(body.problems),
+        image_seconds=body.image_seconds,
     )
 
 
@@ -112,6 +116,19 @@ def _problem_shown(state: State, body: happened.ProblemShown) -> State:
         phase=Phase.THINK if first_time else Phase.WAYS,
         turn_and_talk=False,
     )
+
+
+def _looked_again(state: State, body: happened.LookedAgain) -> State:
+    if body.problem != state.now or body.problem in state.looked_again:
+        return state
+    return replace(state, looked_again=(*state.looked_again, body.problem))
+
+
+def _image_kept(state: State, body: happened.ImageKept) -> State:
+    others = tuple(each for each in state.kept if each != body.problem)
+    if state.problem(body.problem) is None or not body.on:
+        return replace(state, kept=others, looking_since=0)
+    return replace(state, kept=(*others, body.problem))
 
 
 def _phase_set(state: State, body: happened.PhaseSet) -> State:
@@ -294,6 +311,8 @@ _APPLY: dict[type[Body], Callable[[State, Any], State]] = {
     happened.TalkOpened: _opened,
     happened.ProblemAdded: _problem_added,
     happened.ProblemShown: _problem_shown,
+    happened.LookedAgain: _looked_again,
+    happened.ImageKept: _image_kept,
     happened.PhaseSet: _phase_set,
     happened.AnswerHeard: _answer_heard,
     happened.AnswerSettled: _answer_settled,

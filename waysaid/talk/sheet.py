@@ -4,7 +4,17 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from waysaid.drawing import Frame
-from waysaid.number import BLANK, Print, Problem, Unreadable, parse, text
+from waysaid.number import (
+    BLANK,
+    Image,
+    Language,
+    Print,
+    Problem,
+    Unreadable,
+    parse,
+    picture_name,
+    text,
+)
 from waysaid.talk.event import PlannedProblem
 
 SCREEN = 1000
@@ -37,6 +47,16 @@ class Sheet:
         width = (self.wide - self.side - 60 - 60 - 30) // 2
         return Frame(width, 290, WAY_SIZE)
 
+    @property
+    def picture(self) -> tuple[int, int]:
+        """The room for a quick image by itself, above the signals: width and height."""
+        return 2 * self.tile.width + 30, 560
+
+    @property
+    def small_picture(self) -> tuple[int, int]:
+        """The room for a quick image that stands over the ways."""
+        return self.tile.width, 200
+
 
 def read(planned: PlannedProblem | None) -> Problem | None:
     """Return the problem, or None where there is none or its text cannot be read."""
@@ -51,6 +71,14 @@ def _read(problem_text: str) -> Problem | None:
         return None
 
 
-def shown(problem: Problem) -> str:
+def name_of(problem: Problem, language: Language) -> str:
+    """Return the name of a quick image's kind: its text would tell how many dots it has.
+
+    Empty for any other problem, which goes by its own text.
+    """
+    return picture_name(problem, language) if isinstance(problem, Image) else ""
+
+
+def shown(problem: Problem, language: Language) -> str:
     """Return a problem as a screen shows it; the blank is a box to fill."""
-    return text(problem, Print.TRUE).replace(BLANK.value, "▢")
+    return name_of(problem, language) or text(problem, Print.TRUE).replace(BLANK.value, "▢")

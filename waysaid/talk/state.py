@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from waysaid.drawing import Picture
-from waysaid.talk.event import Ground, Mark, Phase, PlannedProblem, Relation, SaidStep
+from waysaid.talk.event import LOOK_SECONDS, Ground, Mark, Phase, PlannedProblem, Relation, SaidStep
 from waysaid.ways import Family
 
 
@@ -80,7 +80,11 @@ class LastDone:
 
 @dataclass(frozen=True, slots=True)
 class State:
-    """A whole talk. `order` is the last event's; `since` is when the problem was shown (ms)."""
+    """A whole talk. `order` is the last event's; `since` is when the problem was shown (ms).
+
+    A quick image is in sight from `looking_since` (ms) on for `image_seconds`; for good where its
+    problem is in `kept`. A problem in `looked_again` had its one more look.
+    """
 
     order: int = 0
     title: str = ""
@@ -91,6 +95,10 @@ class State:
     shown: tuple[str, ...] = ()
     now: str | None = None
     since: int = 0
+    image_seconds: int = LOOK_SECONDS
+    looking_since: int = 0
+    looked_again: tuple[str, ...] = ()
+    kept: tuple[str, ...] = ()
     answers: tuple[Answer, ...] = ()
     settled: tuple[tuple[str, str], ...] = ()
     ways: tuple[WayTold, ...] = ()
@@ -108,6 +116,16 @@ class State:
     def problem(self, problem_id: str | None) -> PlannedProblem | None:
         """Return the problem with this id, or None."""
         return next((item for item in self.problems if item.id == problem_id), None)
+
+    def look_left(self, now: int) -> int:
+        """Return for how many more milliseconds the quick image of the moment is in sight.
+
+        `now` is in milliseconds since 1970. 0 where it is hidden again, and where it was kept.
+        """
+        if not self.looking_since or self.paused or self.closed:
+            return 0
+        whole = self.image_seconds * 1000
+        return min(max(self.looking_since + whole - now, 0), whole)
 
     def way(self, way_id: str | None) -> WayTold | None:
         """Return the way with this id, or None."""
