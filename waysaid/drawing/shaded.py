@@ -119,7 +119,7 @@ def _amount(one: Amount, style: Style, at: tuple[int, int], size: int) -> list[S
 
 
 def _bar(whole: Whole, at: tuple[int, int], room: tuple[int, int]) -> list[Shape]:
-    """Return a bar of equal parts; the shaded ones are filled, added ones have a smaller box."""
+    """Return a bar of equal parts; the shaded ones hold a filled box, added ones are hatched."""
     (x, y), (wide, tall) = at, room
     stroke = max(2, tall // 16)
     made: list[Shape] = [Box(x, y, wide, tall, 0, False, stroke)]
@@ -127,7 +127,12 @@ def _bar(whole: Whole, at: tuple[int, int], room: tuple[int, int]) -> list[Shape
     for part in range(whole.bottom):
         left, right = edges[part], edges[part + 1]
         if part < whole.shaded:
-            made.append(Box(left, y, right - left, tall, 0, True, stroke))
+            inner = right - left - 4 * stroke
+            made.append(
+                Box(left + 2 * stroke, y + 2 * stroke, inner, tall - 4 * stroke, 0, True, stroke)
+                if inner > 0
+                else Line((left + right) // 2, y, (left + right) // 2, y + tall, stroke)
+            )
         elif part < whole.shaded + whole.added:
             made += _hatched(left, right, (y, tall), stroke)
         if part:
@@ -147,18 +152,20 @@ def _hatched(left: int, right: int, rows: tuple[int, int], stroke: int) -> list[
 
 
 def _grid(whole: Whole, at: tuple[int, int], room: tuple[int, int]) -> list[Shape]:
-    """Return ten by ten cells, shaded down one column after another."""
+    """Return ten by ten cells, shaded down one column after another by broad lines."""
     (x, y), (wide, tall) = at, room
     stroke = max(1, tall // 90)
     xs = [x + wide * part // 10 for part in range(11)]
     ys = [y + tall * part // 10 for part in range(11)]
     made: list[Shape] = []
     columns, cells = divmod(whole.shaded, 10)
-    if columns:
-        made.append(Box(x, y, xs[columns] - x, tall, 0, True, stroke))
-    if cells:
-        left = xs[columns]
-        made.append(Box(left, y, xs[columns + 1] - left, ys[cells] - y, 0, True, stroke))
+    broad = max(stroke, tall // 17)
+    for row in range(10):
+        end = columns + (row < cells)
+        if end:
+            middle = (ys[row] + ys[row + 1]) // 2
+            ends = (x + broad // 2 + stroke, xs[end] - broad // 2 - stroke)
+            made.append(Line(ends[0], middle, max(ends), middle, broad))
     made.append(Box(x, y, wide, tall, 0, False, 2 * stroke))
     made += [Line(across, y, across, y + tall, stroke) for across in xs[1:-1]]
     made += [Line(x, down, x + wide, down, stroke) for down in ys[1:-1]]
