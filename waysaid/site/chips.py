@@ -10,12 +10,12 @@ from functools import lru_cache
 from typing import Any
 
 from waysaid.drawing import Frame, Picture, Telling, draw, lines, scene_json, suits
-from waysaid.number import Image, Language, Problem, Unreadable, parse, said_text
+from waysaid.number import Image, Language, Problem, Rest, Unreadable, parse, remainder_of
 from waysaid.site.history import History
 from waysaid.site.image_view import small_dots
 from waysaid.site.wording import Wording
 from waysaid.strings import leaves_of
-from waysaid.ways import Family, Step, Way, effort_of, ways
+from waysaid.ways import Family, Step, Way, effort_of, way_says, ways
 
 MOST = 12
 """Chips for one problem: what a desk shows without scrolling, and as much again."""
@@ -33,13 +33,19 @@ THUMBNAIL = Frame(540, 300, 60)
 
 
 @lru_cache(maxsize=256)
-def foreseen(problem_text: str) -> tuple[Way, ...]:
-    """Return the ways for a problem, one of each family first; none for one unknown to us."""
+def foreseen(problem_text: str, rest: Rest = Rest.LEFT_OVER) -> tuple[Way, ...]:
+    """Return the ways for a problem, one of each family first; none for one unknown to us.
+
+    Where a division leaves something, only the ways that say so as the class asks.
+    """
     try:
         problem = parse(problem_text)
         found = ways(problem)
     except Unreadable:
         return ()
+    if remainder_of(problem) is not None:
+        left_over = rest is Rest.LEFT_OVER
+        found = tuple(way for way in found if (way.remainder is not None) == left_over) or found
     first: dict[str, Way] = {}
     for way in sorted(found, key=lambda each: _plainness(each, problem)):
         first.setdefault(way.family.value, way)
@@ -69,17 +75,19 @@ def _idle(way: Way) -> bool:
 
 def chips_for(problem_text: str, history: History, wording: Wording) -> list[dict[str, Any]]:
     """Return the chips of a problem in the order this class is likely to say them."""
-    known = foreseen(problem_text)
+    known = foreseen(problem_text, wording.rest)
     order = ordered(known, history.families, {})
     return [_chip(problem_text, known[index], wording) for index in order[:MOST]]
 
 
-def orders_by_child(problem_text: str, history: History) -> dict[str, list[int]]:
+def orders_by_child(
+    problem_text: str, history: History, rest: Rest = Rest.LEFT_OVER
+) -> dict[str, list[int]]:
     """Return, for each child whose own ways change it, the order of the chips for that child.
 
     The numbers are places in the list that `chips_for` gives.
     """
-    known = foreseen(problem_text)
+    known = foreseen(problem_text, rest)
     order = ordered(known, history.families, {})[:MOST]
     shown = [known[index] for index in order]
     usual = list(range(len(shown)))
@@ -131,17 +139,18 @@ def thumbnail(telling: Telling, language: str) -> dict[str, Any] | None:
 def _chip(problem_text: str, way: Way, wording: Wording) -> dict[str, Any]:
     """Return one chip; what is costly about it is worked out once."""
     name = wording.name(way.family)
-    return {**_drawn(problem_text, way, wording.language.value), "name": name}
+    return {**_drawn(problem_text, way, wording.language.value, wording.rest), "name": name}
 
 
 @lru_cache(maxsize=2048)
-def _drawn(problem_text: str, way: Way, language: str) -> dict[str, Any]:
-    telling = Telling(parse(problem_text), way.steps, (), way.number)
+def _drawn(problem_text: str, way: Way, language: str, rest: Rest) -> dict[str, Any]:
+    problem = parse(problem_text)
+    telling = Telling(problem, way.steps, (), way.number)
     return {
         "family": way.family.value,
         "lines": list(lines(telling)),
         "steps": steps_json(way.steps),
-        "answer": said_text(way.answer, parse(problem_text)),
+        "answer": way_says(way, problem, rest),
         "scene": thumbnail(telling, language),
         **pictures_of(telling),
     }

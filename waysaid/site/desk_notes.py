@@ -1,20 +1,21 @@
 """Notes for the teacher alone. Each is a guess to listen with, never a verdict on a child."""
 
 from collections.abc import Iterator
-from fractions import Fraction
 from functools import lru_cache
 from typing import Any
 
 from django.utils.translation import gettext as _
 
+from waysaid.drawing import Picture, Telling, nearest
 from waysaid.number import (
+    About,
     Exact,
     Language,
     NoValue,
     Print,
     Problem,
     Unreadable,
-    number_text,
+    fits,
     parse,
     parse_said,
     solve,
@@ -22,6 +23,7 @@ from waysaid.number import (
 )
 from waysaid.site.chips import foreseen
 from waysaid.site.wording import Wording
+from waysaid.site.words import MORE_PICTURES, PICTURES
 from waysaid.slips import Slip, foresee, slip_answer, slip_note, slips
 from waysaid.talk import State, WayTold
 from waysaid.ways import Step
@@ -46,19 +48,13 @@ def answer_of(problem: Problem) -> Exact | None:
         return None
 
 
-def number_of(said: str | None) -> Exact | None:
-    """Return the number that an answer as typed is, or None for other words."""
-    given = problem_of(said) if said else None
-    return given if isinstance(given, int | Fraction) else None
-
-
 def unused_families(state: State, wording: Wording) -> list[str]:
     """Return the names of foreseen families that nobody used on the problem of the moment."""
     problem = state.problem(state.now)
     if problem is None:
         return []
     used = {way.family for way in state.ways_of(problem.id)}
-    families = dict.fromkeys(way.family for way in foreseen(problem.text))
+    families = dict.fromkeys(way.family for way in foreseen(problem.text, wording.rest))
     names = [wording.name(each) for each in families if each not in used]
     return names[:MOST_NOTES]
 
@@ -74,6 +70,7 @@ def slip_notes(state: State, language: str) -> list[dict[str, Any]]:
     notes = [
         _note(problem, slip, language, heard=True)
         for said in heard
+        if not isinstance(problem, About)
         for slip in slips(problem, said)[:1]
     ]
     coming = {slip.wrong: slip for slip in reversed(_expected(planned.text))}
@@ -108,15 +105,29 @@ def _flags(problem: Problem, way: WayTold, language: str) -> Iterator[str]:
     for said in way.steps:
         if Step(said.kind, said.equation).true is False:
             yield _("%(equation)s does not hold; it is kept as it was said.") % {
-                "equation": text(said.equation, Print.TRUE)
+                "equation": text(said.equation, Print.TRUE, Language(language))
             }
-    ended = number_of(way.answer)
-    right = answer_of(problem)
-    if ended is None or right is None or ended == right:
+    # An estimate has a range, and no right or wrong.
+    if way.answer is None or isinstance(problem, About) or fits(problem, way.answer) is not False:
         return
-    yield _("It ends at %(said)s.") % {"said": number_text(ended)}
-    for slip in slips(problem, ended)[:1]:
+    yield _("It ends at %(said)s.") % {"said": way.answer}
+    ended = parse_said(way.answer)
+    for slip in slips(problem, ended)[:1] if ended is not None else ():
         yield slip_note(slip, Language(language))
+
+
+def drawn_instead(telling: Telling | None, asked: Picture) -> list[str]:
+    """Return a note where a way is drawn otherwise than asked, for that drawing cannot show it."""
+    if telling is None or not telling.steps:
+        return []
+    shown = nearest(asked, telling)
+    if shown is asked:
+        return []
+    names = {**PICTURES, **MORE_PICTURES}
+    return [
+        _("Asked to draw it %(asked)s; that cannot show it, so it is drawn %(shown)s.")
+        % {"asked": names[asked.value], "shown": names[shown.value]}
+    ]
 
 
 def questions_for(state: State, planned: list[Any]) -> list[str]:

@@ -4,11 +4,12 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
 
-from waysaid.drawing import Picture, Telling, lines, suits
+from waysaid.drawing import Picture, Telling, lines, nearest, suits
 from waysaid.number import Print, text
+from waysaid.site.answer_view import answer_view, in_words
 from waysaid.site.chips import chips_for, orders_by_child
 from waysaid.site.desk_notes import (
-    answer_of,
+    drawn_instead,
     flags_of,
     problem_of,
     questions_for,
@@ -65,6 +66,7 @@ def desk_view(desk: Desk) -> dict[str, Any]:
         ],
         "ways": [_way(desk, way, names) for way in state.ways],
         **_chips(desk),
+        "answering": _answering(desk),
         "private": _private(desk, children),
         "think": _think(desk),
         "noticings": _noticings(state, names),
@@ -116,10 +118,19 @@ def _chips(desk: Desk) -> dict[str, Any]:
     planned = desk.state.problem(desk.state.now)
     if planned is None:
         return {"chips": [], "chip_orders": {}}
+    chips = chips_for(planned.text, desk.history, desk.wording)
+    board = desk.state.board_language
     return {
-        "chips": chips_for(planned.text, desk.history, desk.wording),
-        "chip_orders": orders_by_child(planned.text, desk.history),
+        "chips": [{**chip, "answer": in_words(chip["answer"], board)} for chip in chips],
+        "chip_orders": orders_by_child(planned.text, desk.history, desk.wording.rest),
     }
+
+
+def _answering(desk: Desk) -> dict[str, Any]:
+    """Return how an answer to the problem of the moment is noted, and what the teacher may know."""
+    planned = desk.state.problem(desk.state.now)
+    text_now = planned.text if planned is not None else ""
+    return answer_view(text_now, desk.state.board_language, desk.wording.rest)
 
 
 def _way(desk: Desk, way: WayTold, names: dict[str, str]) -> dict[str, Any]:
@@ -138,8 +149,9 @@ def _way(desk: Desk, way: WayTold, names: dict[str, str]) -> dict[str, Any]:
         "lines": list(lines(telling)) if telling else [],
         "words": way.words,
         "answer": way.answer,
-        "flags": flags_of(desk.state, way, desk.language),
+        "flags": [*flags_of(desk.state, way, desk.language), *drawn_instead(telling, way.picture)],
         "picture": way.picture.value,
+        "drawn": nearest(way.picture, telling).value if telling else way.picture.value,
         "pictures": _pictures(telling) if telling else [Picture.WORDS.value],
     }
 
@@ -161,11 +173,7 @@ def _private(desk: Desk, children: list[Child]) -> dict[str, Any]:
         if child.active and history.talks and child.key not in spoke | history.lately
     ]
     plan = desk.talk.plan
-    planned = state.problem(state.now)
-    problem = problem_of(planned.text) if planned else None
-    right = answer_of(problem) if problem is not None else None
     return {
-        "answer": None if right is None else str(right),
         "unused": unused_families(state, desk.wording),
         "slips": slip_notes(state, desk.language),
         "questions": questions_for(state, plan.questions if plan else []),

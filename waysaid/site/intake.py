@@ -83,7 +83,8 @@ def _sent(event: object, state: State, texts: Mapping[str, str], kinds: Collecti
         raise RefusalError(400, _("‘sequence’ takes a whole number from 0."))
     _check_problem(event)
     try:
-        body = body_from_json(_with_reading(event, texts, kinds == DRAWER))
+        told = _with_reading(event, texts, kinds == DRAWER, state.board_language)
+        body = body_from_json(told)
     except BadEventError as error:
         raise RefusalError(400, str(error)) from None
     kind = kind_of(body)
@@ -105,7 +106,7 @@ def _check_problem(event: Mapping[str, Any]) -> None:
 
 
 def _with_reading(
-    event: Mapping[str, Any], texts: Mapping[str, str], drawer: bool
+    event: Mapping[str, Any], texts: Mapping[str, str], drawer: bool, board_language: str
 ) -> Mapping[str, Any]:
     """Return the event; a way told as a `line` is read here, and drawn as nobody asked otherwise.
 
@@ -125,7 +126,7 @@ def _with_reading(
     if text is None:
         raise RefusalError(400, _("No problem of this talk has the id that was sent."))
     rest = {key: value for key, value in event.items() if key != "line"}
-    told = way_from_line(text, line)
+    told = way_from_line(text, line, board_language)
     picture = rest.get("picture") or usual_picture(text, line)
     return {**rest, **told, "picture": picture if told["steps"] else Picture.WORDS.value}
 

@@ -35,8 +35,8 @@ class Language(models.TextChoices):
 class SchoolClass(models.Model):
     """A class: its grade (0 is kindergarten) if said, its languages, what hangs round its board.
 
-    `words` is whose names for the families of ways its desk shows, and `own_names` what this class
-    calls some of them, by slug.
+    `words` is whose names for the families of ways its desk shows, `own_names` what this class
+    calls some of them, by slug, and `rest` how it says what a division leaves.
     """
 
     owner = models.ForeignKey(
@@ -48,6 +48,7 @@ class SchoolClass(models.Model):
     board_language = models.CharField(max_length=5, choices=Language, default=Language.ENGLISH)
     words = models.CharField(max_length=20, default="ours")
     own_names = models.JSONField(default=dict, blank=True)
+    rest = models.CharField(max_length=12, default="left-over")
     signals = models.JSONField(default=list)
     norms = models.JSONField(default=list)
     starters = models.JSONField(default=list)

@@ -20,10 +20,15 @@ from waysaid.ways import Family, Way
 SMALL = Frame(800, 360, 55)
 """A small drawing, in the drawing's own units."""
 PICTURES = (
+    Picture.AREA,
+    Picture.HOPS,
     Picture.NUMBER_LINE,
     Picture.NUMBER_BOND,
     Picture.PLACE_VALUE,
     Picture.TEN_FRAME,
+    Picture.FRACTION_BAR,
+    Picture.DOUBLE_BAR,
+    Picture.HUNDRED_GRID,
     Picture.BAR,
 )
 """Which drawing a foreseen way gets: the first that suits."""
@@ -112,7 +117,8 @@ def _row(row: Row, first_and_link: tuple[str, str], wording: Wording) -> RowShow
 def ways_shown(problem_text: str, wording: Wording) -> tuple[WayShown, ...]:
     """Return the ways one may hear, one of each family first."""
     problem = parse(problem_text)
-    return tuple(_way(problem, way, wording) for way in foreseen(problem_text)[:MOST_WAYS])
+    known = foreseen(problem_text, wording.rest)[:MOST_WAYS]
+    return tuple(_way(problem, way, wording) for way in known)
 
 
 def _way(problem: Problem, way: Way, wording: Wording) -> WayShown:

@@ -6,6 +6,7 @@ from typing import Any
 from waysaid.drawing import Telling, lines
 from waysaid.hearing import Reading, read
 from waysaid.number import parse
+from waysaid.site.answer_view import in_words
 from waysaid.site.chips import pictures_of, thumbnail
 from waysaid.site.wording import Wording
 
@@ -15,7 +16,7 @@ def _read(problem_text: str, line: str) -> Reading:
     return read(parse(problem_text), line)
 
 
-def way_from_line(problem_text: str, line: str) -> dict[str, Any]:
+def way_from_line(problem_text: str, line: str, board_language: str) -> dict[str, Any]:
     """Return what a line says as the parts of a `way-shared` event."""
     reading = _read(problem_text, line)
     return {
@@ -29,7 +30,7 @@ def way_from_line(problem_text: str, line: str) -> dict[str, Any]:
         ],
         "words": reading.words,
         "family": reading.family.value if reading.family else None,
-        "answer": reading.answer_text,
+        "answer": in_words(reading.answer_text, board_language),
     }
 
 
@@ -44,13 +45,13 @@ def _telling(problem_text: str, reading: Reading) -> Telling:
     return Telling(parse(problem_text), steps, hidden, reading.number)
 
 
-def preview(problem_text: str, line: str, wording: Wording) -> dict[str, Any]:
+def preview(problem_text: str, line: str, wording: Wording, board_language: str) -> dict[str, Any]:
     """Return what the desk shows of a line while it is typed; it corrects nothing."""
     reading = _read(problem_text, line)
     telling = _telling(problem_text, reading)
     family = reading.family
     return {
-        **way_from_line(problem_text, line),
+        **way_from_line(problem_text, line, board_language),
         "lines": list(lines(telling)) if telling.steps else [],
         "family_name": wording.name(family) if family else None,
         "scene": thumbnail(telling, wording.language.value),

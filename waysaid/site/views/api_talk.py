@@ -39,7 +39,8 @@ def read_line(request: HttpRequest, talk_id: int) -> HttpResponse:
     given = json_of(request)
     language = seat.talk.school_class.desk_language
     with translation.override(language):
-        planned = at_hand(talk_id).state.problem(str(given.get("problem")))
+        state = at_hand(talk_id).state
+        planned = state.problem(str(given.get("problem")))
         line = given.get("line")
         if planned is None:
             raise RefusalError(400, _("No problem of this talk has the id that was sent."))
@@ -47,7 +48,8 @@ def read_line(request: HttpRequest, talk_id: int) -> HttpResponse:
             raise RefusalError(
                 400, _("A line takes at most %(most)s characters.") % {"most": LONGEST_LINE}
             )
-        return JsonResponse(preview(planned.text, line, wording_of(seat.talk.school_class)))
+        wording = wording_of(seat.talk.school_class)
+        return JsonResponse(preview(planned.text, line, wording, state.board_language))
 
 
 @require_safe

@@ -1,4 +1,4 @@
-"""The class page: who is in it, its grade, and which languages its screens speak."""
+"""The class page: who is in it, its grade, its languages, and how it says a remainder."""
 
 from collections.abc import Sequence
 
@@ -6,8 +6,10 @@ from django.db import transaction
 from django.http import HttpRequest, HttpResponse
 from django.shortcuts import redirect, render
 from django.utils.translation import gettext as _
+from django.utils.translation import gettext_lazy
 from django.views.decorators.http import require_http_methods
 
+from waysaid.number import Rest
 from waysaid.site.first_problems import GRADES
 from waysaid.site.models import Child, Language, SchoolClass
 from waysaid.site.names import MOST_NAMES, BadNamesError, clean, told_apart
@@ -16,6 +18,11 @@ from waysaid.site.views.guards import current_class, teachers_own
 from waysaid.site.views.pages_home import speak
 from waysaid.site.views.pages_welcome import listed, part_of, too_many, unreadable_file
 
+RESTS = {
+    Rest.LEFT_OVER.value: gettext_lazy("left over: 16 ÷ 3 = 5 r 1"),
+    Rest.FRACTION.value: gettext_lazy("a fraction: 16 ÷ 3 = 5 1/3"),
+    Rest.DECIMAL.value: gettext_lazy("a decimal, where it ends: 16 ÷ 5 = 3.2"),
+}
 MOST_EVER = 2 * MOST_NAMES
 """Names on one class list, those who left among them."""
 
@@ -72,6 +79,8 @@ def _languages(request: HttpRequest, school_class: SchoolClass) -> HttpResponse:
         return _page(request, school_class, _("Give the class a name, such as “2B”."))
     school_class.name, school_class.desk_language, school_class.board_language = name, desk, board
     school_class.grade = _grade(request, school_class.grade)
+    if request.POST.get("rest") in RESTS:
+        school_class.rest = request.POST["rest"]
     school_class.save()
     response = redirect("class")
     speak(response, desk)
@@ -143,6 +152,7 @@ def _page(request: HttpRequest, school_class: SchoolClass, error: str = "") -> H
         "typed": request.POST.get("names", ""),
         "languages": Language.choices,
         "grades": GRADES,
+        "rests": RESTS,
         "error": error,
     }
     return render(request, "waysaid/class.html", context, status=400 if error else 200)

@@ -2,33 +2,42 @@
 
 import { make, panel, randomId } from "./dom.js";
 
+/** What a tap notes, and what it says: for most problems the same. @typedef {{text: string, says: string}} Tap */
+
 /** @param {any} state the desk's; returns answers the desk can offer, in no order of worth */
 function offered(state) {
   const heard = new Set(state.answers.map((/** @type {any} */ each) => each.text));
+  const { choices } = state.answering;
+  if (choices.length) return choices.filter((/** @type {Tap} */ one) => !heard.has(one.text));
   const known = [
     ...state.chips.map((/** @type {any} */ chip) => chip.answer),
     ...state.private.slips.map((/** @type {any} */ slip) => slip.wrong),
   ];
-  const numbers = new Set(known.filter(Boolean).map(String));
-  const left = [...numbers].filter((text) => !heard.has(text));
-  return left.sort((a, b) => Number(a) - Number(b)).slice(0, Math.max(1, 5 - heard.size));
+  const texts = new Set(known.filter(Boolean).map(String));
+  const left = [...texts].filter((text) => !heard.has(text));
+  const order = new Intl.Collator(undefined, { numeric: true });
+  return left
+    .sort(order.compare)
+    .slice(0, Math.max(1, 5 - heard.size))
+    .map((text) => ({ text, says: text }));
 }
 
 /**
- * @param {string} text @param {boolean} heard @param {any} words
+ * @param {Tap} tap @param {boolean} heard @param {any} words
  * @param {(text: string) => void} say
  */
-function answerButton(text, heard, words, say) {
+function answerButton({ text, says }, heard, words, say) {
+  const choice = says !== text;
   return make(
     "button",
     {
       type: "button",
       class: heard ? "answer-chip" : "answer-chip offered",
       "data-key": `answer-${text}`,
-      title: heard ? null : words.if_you_hear,
+      title: heard || choice ? null : words.if_you_hear,
       click: () => say(text),
     },
-    heard ? text : `+ ${text}`,
+    heard ? text : choice ? says : `+ ${text}`,
   );
 }
 
@@ -48,11 +57,12 @@ export function answersPanel(node, form, words) {
     input.value = "";
   });
   const show = panel(node, ({ heard, more }) => [
-    heard.map((/** @type {string} */ text) => answerButton(text, true, words, say)),
-    more.map((/** @type {string} */ text) => answerButton(text, false, words, say)),
+    heard.map((/** @type {string} */ text) => answerButton({ text, says: text }, true, words, say)),
+    more.map((/** @type {Tap} */ tap) => answerButton(tap, false, words, say)),
   ]);
   return (/** @type {import("./desk.js").Desk} */ given) => {
     desk = given;
+    input.inputMode = desk.state.answering.whole ? "numeric" : "text";
     const heard = [...new Set(desk.state.answers.map((/** @type {any} */ each) => each.text))];
     show({ heard, more: offered(desk.state) });
   };

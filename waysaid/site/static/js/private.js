@@ -7,6 +7,7 @@ const ENOUGH = { unused: 3, slips: 2, questions: 2, not_heard: 4 };
 /** @param {HTMLElement} node @param {any} words */
 export function privatePanel(node, words) {
   const show = panel(node, (given) => [
+    given.range && make("p", {}, put(words.sensible_range, given.range)),
     given.why && make("p", {}, put(words.why_here, { why: given.why })),
     given.unused.length > 0 &&
       make("p", {}, put(words.nobody_yet, { families: given.unused.join(", ") })),
@@ -16,6 +17,7 @@ export function privatePanel(node, words) {
     given.not_heard.length > 0 &&
       make("p", {}, put(words.not_heard, { names: given.not_heard.join(", ") })),
     !given.why &&
+      !given.range &&
       !given.unused.length &&
       !given.slips.length &&
       !given.not_heard.length &&
@@ -24,7 +26,9 @@ export function privatePanel(node, words) {
   return (/** @type {import("./desk.js").Desk} */ desk) => {
     const { unused, slips, not_heard } = desk.state.private;
     const now = desk.state.problems.find((/** @type {any} */ each) => each.now);
+    const range = desk.state.answering.range;
     show({
+      range: range && { low: range[0], high: range[1] },
       why: now?.why,
       unused: unused.slice(0, ENOUGH.unused),
       slips: slips.slice(0, ENOUGH.slips),

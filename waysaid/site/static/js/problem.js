@@ -1,15 +1,18 @@
 /** A problem as text: the print for the eye, the words for the ear, a frame for what is unknown. */
 
 import { make } from "./dom.js";
+import { withFractions } from "./fractions.js";
 
 /**
  * @param {{text: string, spoken?: string}} problem
  * @param {string} [tag] @param {string} [name] the element and its class
  */
 export function problemText(problem, tag = "span", name = "problem") {
+  // Where the problem has the whole sheet there is room to stack fractions at full size.
+  const whole = name.split(" ").includes("whole");
   const parts = problem.text.split(/[_▢]/).flatMap((part, index) => {
     const frame = index ? [make("span", { class: "frame" })] : [];
-    return [...frame, part];
+    return [...frame, ...(whole ? withFractions(part) : [part])];
   });
   if (!problem.spoken) return make(tag, { class: name }, parts);
   return make(
