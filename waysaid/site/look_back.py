@@ -34,6 +34,11 @@ def state_after(records: Sequence[Record], steps: int) -> State:
     return fold(records[:steps])
 
 
+def moment_after(records: Sequence[Record], steps: int) -> int | None:
+    """Return when the last of so many records came, in milliseconds since 1970; None for none."""
+    return records[steps - 1].at if 0 < steps <= len(records) else None
+
+
 def scene_of(drawn: Mapping[str, Any]) -> Scene:
     """Return the scene that a board payload holds."""
     shapes = tuple(_shape(each) for each in drawn["shapes"])

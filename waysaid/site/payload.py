@@ -53,6 +53,7 @@ def _drawer(at_hand: TalkAtHand, talk: Talk) -> dict[str, Any]:
     coming = (each.id for each in state.problems if each.id not in state.shown)
     return {
         "next": next(coming, None),
+        "once_more": state.now is not None and state.now not in state.looked_again,
         "roster": [{"id": child.key, "name": child.name} for child in children],
         "can_undo": can_undo(at_hand),
     }

@@ -9,7 +9,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 from waysaid.paper import Names, Size, chart_of, chart_pdf
 from waysaid.site.broadcast import tell
 from waysaid.site.erasing import forget_talks
-from waysaid.site.look_back import WIDE, state_after, steps_shown, with_scenes
+from waysaid.site.look_back import WIDE, moment_after, state_after, steps_shown, with_scenes
 from waysaid.site.models import Talk, new_token
 from waysaid.site.record import Sent, append, at_hand
 from waysaid.site.talk_rows import rows_of
@@ -54,7 +54,8 @@ def back_page(request: HttpRequest, talk_id: int) -> HttpResponse:
     wall = wall_of(talk, "/class/picture")
     steps = steps_shown(records, wall.names)
     step = _step(request.GET.get("step", ""), len(records))
-    board = with_scenes(board_view(state_after(records, step), wall, WIDE))
+    then = moment_after(records, step)
+    board = with_scenes(board_view(state_after(records, step), wall, WIDE, then))
     context = {
         "here": "back",
         "talk": talk,
@@ -94,7 +95,8 @@ def state_then(request: HttpRequest, talk_id: int) -> HttpResponse:
     asked = request.GET.get("wide", "")
     wide = int(asked) if asked.isdigit() and len(asked) < 6 else WIDE
     wall = wall_of(talk, "/class/picture")
-    return JsonResponse(board_view(state_after(records, step), wall, wide))
+    state, now = state_after(records, step), moment_after(records, step)
+    return JsonResponse(board_view(state, wall, wide, now))
 
 
 @require_safe

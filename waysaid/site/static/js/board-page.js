@@ -2,6 +2,7 @@
 
 import { Board } from "./board.js";
 import { started, words } from "./dom.js";
+import { keepable } from "./image-view.js";
 import { follow, onReshape, wide } from "./live.js";
 import { remembered, touchMark } from "./touch.js";
 
@@ -20,7 +21,7 @@ const reopen = follow({
   onState: (state) => {
     board.show(state);
     // Kept once it is painted: the class waits for nothing but the board.
-    setTimeout(() => memory.set(state));
+    setTimeout(() => memory.set(keepable(state)));
   },
   onTouch: touchMark(says.lost_touch),
 });

@@ -4,6 +4,7 @@ import { connectView } from "./connect-view.js";
 import { fill, keep, make } from "./dom.js";
 import { fitText, stacked, unit } from "./fit.js";
 import { groundOf } from "./ground.js";
+import { Look } from "./image-view.js";
 import { PLAIN_VIEWS, viewOf } from "./phases.js";
 import { sideColumn } from "./side.js";
 import { strokeGroups, strokeLayer } from "./strokes.js";
@@ -42,6 +43,7 @@ export class Board {
     /** @type {WeakSet<Element>} */
     this.fitted = new WeakSet();
     this.onShown = () => {};
+    this.look = new Look();
     fill(root, this.side, this.sheet);
     addEventListener("resize", () => this.again());
     document.fonts?.addEventListener("loadingdone", () => this.again());
@@ -49,6 +51,7 @@ export class Board {
 
   /** Show a state; nothing moves where it says what is shown already. */
   show(/** @type {any} */ state) {
+    this.look.take(state, (after) => this.show(after));
     const said = JSON.stringify({ ...state, order: 0 });
     if (said === this.shown) return;
     this.shown = said;

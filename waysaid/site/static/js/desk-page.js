@@ -6,6 +6,7 @@ import { ConnectDesk, middlePanel } from "./connect-desk.js";
 import { Desk } from "./desk.js";
 import { addProblemDialog, dialog, moreDialog, screensDialog } from "./dialogs.js";
 import { fill, make, started, words as pageWords } from "./dom.js";
+import { imagePanel } from "./image-desk.js";
 import { keys, letters } from "./keys.js";
 import { Line } from "./line.js";
 import { follow } from "./live.js";
@@ -81,6 +82,7 @@ desk.panels = [
   chips.update,
   relatePanel(at("relate"), words),
   phasesPanel(at("phases"), words),
+  imagePanel(at("image"), words),
   seenPanel(at("seen"), words, (way) => line.edit(way)),
   privatePanel(at("private"), words),
   askPanel(at("ask"), words),

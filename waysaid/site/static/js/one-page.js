@@ -5,6 +5,7 @@
 
 import { Board } from "./board.js";
 import { fill, make, panel, put, randomId, started, words as pageWords } from "./dom.js";
+import { keepable } from "./image-view.js";
 import { follow, onReshape, wide } from "./live.js";
 import { Marks } from "./marks.js";
 import { splitLine } from "./names.js";
@@ -83,6 +84,13 @@ phase.addEventListener("change", () => tell("phase-set", { phase: phase.value })
 /** @param {string} text @param {() => void} click @param {string} [more] */
 const button = (text, click, more = "") =>
   make("button", { type: "button", class: `button small quiet ${more}`, click }, text);
+
+/** One more look at a quick image, then to let it stay or hide it again. */
+const look = button(words.once_more, () => {
+  const problem = state?.problem?.id;
+  if (state?.once_more && !state.image?.scene) tell("looked-again", { problem });
+  else tell("image-kept", { problem, on: !state?.image?.scene });
+});
 
 /** @param {boolean} open */
 function openNames(open) {
@@ -224,6 +232,7 @@ const tools = make(
   button(words.undo, undo),
   button(words.turn_and_talk, () => tell("turn-and-talk", { on: !state?.turn_and_talk })),
   phase,
+  look,
   button(words.next, next, "next"),
   mark,
 );
@@ -258,6 +267,9 @@ function take(given) {
   showNames({ roster: given.roster });
   showWho();
   phase.value = given.phase;
+  look.hidden = !given.image;
+  const asking = given.once_more ? words.once_more : words.image_keep;
+  look.textContent = given.image?.scene ? words.image_hide : asking;
   const connecting = given.phase === "connect";
   main.textContent = connecting ? words.put_on_board : words.as_way;
   for (const node of [picture, asAnswer, asProblem]) node.hidden = connecting;
@@ -284,7 +296,7 @@ started();
 const reopen = follow({
   address: () => `${page.live}?wide=${wide()}`,
   onState: (given) => {
-    memory.set(given);
+    memory.set(keepable(given));
     take(given);
   },
   onTouch: touchMark(words.lost_touch),

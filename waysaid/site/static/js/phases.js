@@ -1,6 +1,7 @@
 /** What the sheet holds in each phase but ways and connect. */
 
 import { make } from "./dom.js";
+import { imageStage, problemOrImage } from "./image-view.js";
 import { problemText } from "./problem.js";
 import { icon, signalList } from "./signals.js";
 import { nameTag } from "./tile.js";
@@ -42,7 +43,8 @@ function think(state, words) {
     make(
       "div",
       { class: "stage" },
-      state.problem && problemText(state.problem, "h1", "problem whole"),
+      imageStage(state, words) ??
+        (state.problem && problemText(state.problem, "h1", "problem whole")),
     ),
     make(
       "div",
@@ -67,7 +69,7 @@ function answers(state, words) {
     make(
       "header",
       { class: "head" },
-      state.problem && problemText(state.problem, "h1", "problem"),
+      problemOrImage(state, "h1", "problem"),
       talkMark(state, words),
     ),
     make("h2", { class: "lead" }, words.answers_we_have),

@@ -1,8 +1,8 @@
 /** The ways told for one problem: open tiles in the order heard, the rest as name tags to touch. */
 
 import { fill, keep, make, put } from "./dom.js";
+import { problemOrImage } from "./image-view.js";
 import { talkMark } from "./phases.js";
-import { problemText } from "./problem.js";
 import { nameTag, sizeTile, tileNode } from "./tile.js";
 import { openOnes } from "./tiles.js";
 
@@ -51,10 +51,10 @@ export class Standing {
 
   /** Return the line above the ways; a new one only where it says something new. */
   top(/** @type {any} */ state, /** @type {any} */ words) {
-    const said = JSON.stringify([state.problem, state.turn_and_talk]);
+    const said = JSON.stringify([state.problem, state.image?.scene, state.turn_and_talk]);
     if (said !== this.headed) {
       this.headed = said;
-      const problem = state.problem && problemText(state.problem, "h1", "problem");
+      const problem = problemOrImage(state, "h1", "problem");
       this.head = make("header", { class: "head" }, problem, talkMark(state, words));
     }
     return this.head;
