@@ -14,6 +14,11 @@ from waysaid.number.written import Exact, Form, Written, exact
 
 _MOST_WITH_TWO = 1
 _MOST_DIGITS_KEPT = 2
+_FAR = Fraction(1, 2)
+"""By what part of a number an estimate may be off, where another is nearer; our choice."""
+_TEN_PERCENT = Fraction(1, 10)
+_NEARBY = Fraction(1, 4)
+"""By what part of itself a percent below ten may change; our choice."""
 
 
 def estimates(expression: Expression) -> tuple[Expression, ...]:
@@ -27,6 +32,8 @@ def estimates(expression: Expression) -> tuple[Expression, ...]:
     found = [each for each in _eased(expression) if each != expression]
     if expression.sign is Sign.OF:
         found = [each for each in found if isinstance(value_of(each), int)] or found
+    exactly = Fraction(value_of(expression))
+    found = [each for each in found if _near(value_of(each), exactly)] or found
     return tuple(dict.fromkeys(found)) or (expression,)
 
 
@@ -34,13 +41,29 @@ def _eased(expression: Operation) -> Iterator[Expression]:
     if expression.sign is Sign.OVER:
         yield from _shared(expression)
         return
-    lefts = list(_side(expression.left))
-    rights = list(_side(expression.right))
+    lefts = _easy(expression.left, expression.sign)
+    rights = _easy(expression.right, expression.sign)
     for left in lefts:
         for right in rights:
             eased = Operation(expression.sign, left, right)
             if _with_two(eased) <= _MOST_WITH_TWO:
                 yield eased
+
+
+def _near(estimate: Exact, exactly: Fraction) -> bool:
+    """Tell whether an estimate is off by no more than half."""
+    return abs(estimate - exactly) <= abs(exactly) * _FAR
+
+
+def _easy(part: Expression, sign: Sign) -> list[Expression]:
+    """Return what a number may become; nothing of a product becomes 0, which would leave nothing.
+
+    Where nothing is left a factor stays as it is: 0.2 x 11.
+    """
+    found = list(_side(part))
+    if sign in (Sign.TIMES, Sign.OF) and value_of(part):
+        return [each for each in found if value_of(each)] or [part]
+    return found
 
 
 def _side(part: Expression) -> Iterator[Expression]:
@@ -79,9 +102,11 @@ def _nearest(value: Fraction, step: Fraction) -> Exact:
 
 
 def _near_percent(part: Written) -> Written:
-    """Return the nearest ten per cent, or 25 or 75 where that is nearer."""
+    """Return the nearest ten per cent, or 25 or 75 where that is nearer; 2, 3 or 7 % stay."""
     friendly = [Fraction(n, 100) for n in (1, 5, 25, 75, *range(10, 401, 10))]
     near = min(friendly, key=lambda one: (abs(one - part.value), one))
+    if part.value < _TEN_PERCENT and abs(near - part.value) > part.value * _NEARBY:
+        return part
     return Written(exact(near), Form.PERCENT, 0)
 
 
