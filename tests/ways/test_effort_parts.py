@@ -153,7 +153,7 @@ def test_decimals_cost_what_their_digits_do_and_each_point(left, right, places, 
 @given(st.sampled_from((1, 10, 50, 100)), st.integers(1, 499), st.integers(3, 9), st.integers(3, 9))
 @MANY
 def test_a_landmark_costs_less_than_a_percent_of_two_digits(landmark, half, tens, ones):
-    assume((tens, ones) != (7, 5))
+    assume((tens, ones) != (7, 5) and half % 5)
     number, many = 2 * half, 10 * tens + ones
     rates = [percent(Fraction(one, 100)) for one in (landmark, many)]
     results = [decimal(Fraction(one * number, 100)) for one in (landmark, many)]
