@@ -26,6 +26,10 @@ from waysaid.ways.way import Family
 
 COUNTED_PLACES = 2
 """The most places a child counts in; our choice."""
+WHOLE_CUTS = ("five-by-five", "by-doubling")
+"""Cuts of groups that make sense only where the groups are whole; our choice."""
+TENTH_CUTS = ("ten-first", "tens-one-by-one", "five-first", "round-first")
+"""Cuts of groups that make sense in tenths as well, where ten of them are one; our choice."""
 
 _Planner = Callable[[Quotient], Iterator[Plan]]
 
@@ -61,7 +65,7 @@ def _mapped(family: Family, plans: _Planner, most: int = 9) -> AnyMaker:
         if min(quotient.part, quotient.groups) < 2 or whole > most:
             return
         for slug, moves in plans(quotient):
-            if fits(family, slug, part):
+            if fits(family, slug, part) and not any(cut in slug for cut in _unfit(groups)):
                 teller = _Teller(family is Family.THINK_TIMES, whole, part, groups)
                 yield slug, tuple([teller.step(move) for move in moves])
 
@@ -76,11 +80,16 @@ def fits(family: Family, slug: str, part_places: int) -> bool:
     """
     if family is Family.FACTOR_STEPS:
         return not part_places
-    if family is Family.CHUNK_OUT and not part_places:
-        return not slug.startswith("five-by-five")
     if family is Family.ADJUST:
         return not part_places or slug == "half-then-doubled"
     return bool(part_places) if family is Family.COUNTING else True
+
+
+def _unfit(places: int) -> tuple[str, ...]:
+    """Return the cuts that groups of so many places are not cut by: no one takes 0.5 and 0.5."""
+    if not places:
+        return ()
+    return WHOLE_CUTS if places == 1 else (*WHOLE_CUTS, *TENTH_CUTS)
 
 
 class _Teller:

@@ -25,6 +25,7 @@ from waysaid.number import (
     Written,
     apply,
     exact,
+    leaves,
     places_of,
     written,
 )
@@ -186,9 +187,15 @@ def _added(problem: Expression | Equation, places: int) -> tuple[DecimalShape, .
         sides = [_in_units(side, 10**places) for side in (problem.left, problem.right)]
         if sides[0] is None or sides[1] is None:
             return ()
+        if (
+            BLANK in (problem.left, problem.right)
+            and _whole(problem.left)
+            and _whole(problem.right)
+        ):
+            return ()
         return tuple([InUnits(shape, places) for shape in shapes(Equation(sides[0], sides[1]))])
     units = _in_units(problem, 10**places)
-    if units is None:
+    if units is None or _whole(problem):
         return ()
     found: list[DecimalShape] = []
     for shape in shapes(units):
@@ -200,6 +207,11 @@ def _added(problem: Expression | Equation, places: int) -> tuple[DecimalShape, .
             else:
                 found.append(Pair(shape.left, shape.right, False, places, sizes))
     return tuple(found)
+
+
+def _whole(side: Expression) -> bool:
+    """Tell whether every number is a whole one, as in 17.0 - 15: it is worked as such."""
+    return all(isinstance(leaf, int | Blank) for leaf in leaves(side))
 
 
 def _size(leaf: Expression) -> int:

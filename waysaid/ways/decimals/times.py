@@ -3,11 +3,11 @@
 from collections.abc import Callable, Iterator
 from fractions import Fraction
 
-from waysaid.number import Equation, Expression, Operation, Written, decimal
+from waysaid.number import Blank, Equation, Expression, Operation, Written, decimal, exact
 from waysaid.ways.decimals import times_own
 from waysaid.ways.decimals.shape import Times
 from waysaid.ways.decimals.unit import all_in, made, pointed
-from waysaid.ways.factor import bare
+from waysaid.ways.factor import bare, knows
 from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.plan import OVER, PLUS, TIMES, Move, Plan
 from waysaid.ways.shape import Product
@@ -106,12 +106,32 @@ def _count_fits(problem: Times, slug: str) -> bool:
     return not times.places and times.units > 1 and problem.places <= COUNTED_PLACES
 
 
+def _near_fits(problem: Times, slug: str) -> bool:
+    """Tell whether a fact close by is one: tenths and hundredths are no groups to have one more."""
+    number = problem.right if slug.startswith("second") else problem.left
+    return not number.places or ("one-fewer" not in slug and "one-more" not in slug)
+
+
 def _easy_start(steps: tuple[Step, ...], problem: Times) -> bool:
     """Tell whether the product that is used has a whole number or a half in it."""
     whole = steps[0].equation.left
     if not isinstance(whole, Operation):
         return False
-    return any(type(side) is int or side == HALF for side in (whole.left, whole.right))
+    friendly = any(type(side) is int or side == HALF for side in (whole.left, whole.right))
+    return friendly and (len(steps) != 2 or _easy_mend(steps[1], problem))
+
+
+def _easy_mend(mend: Step, problem: Times) -> bool:
+    """Tell whether what is put right is known without a step: some of one of the numbers."""
+    whole = mend.equation.left
+    if not isinstance(whole, Operation) or isinstance(whole.right, Operation | Blank):
+        return False
+    units = int(exact(whole.right) * 10**problem.places)
+    for number in (problem.left.units, problem.right.units):
+        many, over = divmod(units, number)
+        if not over and knows(bare(many), number):
+            return True
+    return False
 
 
 def _rounder(steps: tuple[Step, ...], problem: Times) -> bool:
@@ -128,7 +148,7 @@ MAKERS: tuple[AnyMaker, ...] = (
     Maker(Family.COUNTING, Times, _mapped(counting.plans, _joined, _count_fits)),
     Maker(Family.ADJUST, Times, _mapped(adjust.plans, _joined, _any)),
     Maker(Family.FACTOR_STEPS, Times, times_own.factor_steps),
-    Maker(Family.NEAR_FACT, Times, _mapped(near_fact.plans, _joined, _any, _easy_start)),
+    Maker(Family.NEAR_FACT, Times, _mapped(near_fact.plans, _joined, _near_fits, _easy_start)),
     Maker(Family.BREAK_UP, Times, times_own.own_cuts),
     Maker(Family.BREAK_UP, Times, _mapped(break_up.plans, _joined, _cut_fits)),
     Maker(Family.DOUBLE_HALVE, Times, _mapped(double_halve.plans, _moved_across, _any, _rounder)),
