@@ -145,7 +145,9 @@ def _extent(plan: Plan, size: int, reach: tuple[int, ...], rise: _Rise) -> tuple
     ups = [high + label for arch, high in far if arch.above]
     lows = [low + label for arch, low in far if not arch.above]
     braces = len(plan.braces) * (size * rise.brace // 20)
-    labelled = sum(label for brace in plan.braces if brace.label)
+    labelled = sum(
+        _lift(brace, size, rise) + digit_height(size) for brace in plan.braces if brace.label
+    )
     top = max(ups, default=0) + braces + labelled
     return top + max(3, size // 11), _under(size) + max(lows, default=0) + size // 20
 
@@ -226,16 +228,24 @@ def _braces(laid: _Laid) -> list[Shape]:
     for brace in laid.plan.braces:
         y -= laid.size * laid.rise.brace // 20
         shapes.extend(_brace(laid, brace, y))
-        y -= label if brace.label else 0
+        if brace.label:
+            y -= _lift(brace, laid.size, laid.rise) + digit_height(laid.size)
     return shapes
+
+
+def _lift(brace: Brace, size: int, rise: _Rise) -> int:
+    """Return how far a gap's label stands over its line: letters hang lower than digits."""
+    return size * 7 // 20 if any(one.isalpha() for one in brace.label) else size * rise.over // 20
 
 
 def _brace(laid: _Laid, brace: Brace, y: int) -> list[Shape]:
     left, right = laid.places[brace.low], laid.places[brace.high]
     foot = laid.size * laid.rise.brace // 40
-    shapes: list[Shape] = [Path(f"M{left} {y + foot}V{y}H{right}V{y + foot}", laid.stroke)]
+    start = f"M{left} {y + foot}V{y}" if brace.ends[0] else f"M{left} {y}"
+    end = f"V{y + foot}" if brace.ends[1] else ""
+    shapes: list[Shape] = [Path(f"{start}H{right}{end}", laid.stroke)]
     if brace.label:
-        at = (left + right) // 2, y - laid.over
+        at = (left + right) // 2, y - _lift(brace, laid.size, laid.rise)
         shapes.append(Label(*at, laid.size, Anchor.MIDDLE, brace.label))
     return shapes
 

@@ -44,11 +44,15 @@ class Arch:
 
 @dataclass(frozen=True, slots=True)
 class Brace:
-    """A gap marked over all the hops, between two marks."""
+    """A gap marked over all the hops, between two marks; `ends` tells which of its ends are here.
+
+    An end that is not here is on another row of the line.
+    """
 
     low: int
     high: int
     label: str
+    ends: tuple[bool, bool] = (True, True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,12 +127,13 @@ def parted(plan: Plan, count: int) -> tuple[Plan, ...]:
     """Return the plan as `count` plans of about as many marks, first told first.
 
     Neighbours share the mark between them. The plan alone where a hop would be cut, where
-    gaps are marked over it, or where there are too few marks.
+    a gap is marked that is not over all of it, or where there are too few marks.
     """
     last = len(plan.labels) - 1
     cuts = [last * part // count for part in range(count + 1)]
     spans = [(one.low, one.high) for one in plan.arches]
-    if last < count or plan.braces or any(low < cut < high for cut in cuts for low, high in spans):
+    whole = len(plan.braces) < 2 and all(one.high - one.low == last for one in plan.braces)
+    if last < count or not whole or any(low < cut < high for cut in cuts for low, high in spans):
         return (plan,)
     parts = [_part(plan, low, high) for low, high in pairwise(cuts)]
     first = plan.arches[0]
@@ -146,7 +151,11 @@ def _part(plan: Plan, low: int, high: int) -> Plan:
         for arch in plan.arches
         if low <= arch.low and arch.high <= high
     )
-    return Plan(plan.labels[low : high + 1], arches, ())
+    braces = tuple(
+        Brace(0, high - low, one.label if low == 0 else "", (low == 0, high == one.high))
+        for one in plan.braces
+    )
+    return Plan(plan.labels[low : high + 1], arches, braces)
 
 
 def edge(plan: Plan, size: int) -> tuple[int, int]:
