@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from waysaid.strings.changes import nearest_friendly
+from waysaid.strings.friendly import nearest_friendly
 
 
 @pytest.mark.parametrize(

@@ -1,13 +1,14 @@
-"""Links between two problems of one form: what changed, and what the answer did.
+"""Links between two sums or differences of one form: what changed, and what the answer did.
 
 Two sums are compared as bags of signed numbers, so that 16 + 29 is seen beside 30 + 15.
 """
 
 from collections.abc import Iterator
 
-from waysaid.number import Exact, Sign
-from waysaid.strings.link import Link, LinkKind, Saying
-from waysaid.strings.show import change, gap, times
+from waysaid.number import Number, Sign
+from waysaid.strings.friendly import twin_link
+from waysaid.strings.link import Link, LinkKind, Place, Saying
+from waysaid.strings.show import change, gap, gap_shown, times
 from waysaid.strings.sight import Sight, Term
 
 Pair = tuple[Term, Term]
@@ -20,7 +21,7 @@ def changed(first: Sight, second: Sight) -> tuple[Pair, ...] | None:
     """
     if first.form != second.form or not first.terms:
         return None
-    left, right = _leftovers(first.terms, second.terms)
+    left, right = leftovers(first.terms, second.terms)
     pairs: list[Pair] = []
     for old in left:
         fitting = [new for new in right if new.sign is old.sign]
@@ -30,7 +31,7 @@ def changed(first: Sight, second: Sight) -> tuple[Pair, ...] | None:
     return tuple(pairs)
 
 
-def _leftovers(first: tuple[Term, ...], second: tuple[Term, ...]) -> tuple[list[Term], list[Term]]:
+def leftovers(first: tuple[Term, ...], second: tuple[Term, ...]) -> tuple[list[Term], list[Term]]:
     """Leave out the numbers that both have, each as often as both have it."""
     left, right = list(first), list(second)
     for old in first:
@@ -42,27 +43,35 @@ def _leftovers(first: tuple[Term, ...], second: tuple[Term, ...]) -> tuple[list[
 
 
 def change_links(first: Sight, second: Sight) -> Iterator[Link]:
-    """Yield the links that compare two problems of one form, number by number."""
+    """Yield the links that compare two sums or differences of one form, number by number."""
     pairs = changed(first, second)
     if pairs is None:
         return
     match len(pairs):
         case 0:
-            yield from _turned_around(first, second)
+            yield from turned_around(first, second, first.terms, second.terms)
         case 1:
             yield _one_changes(first, second, pairs[0])
         case 2:
             yield from _both_change(first, second, pairs)
     yield from _scaled(first, second)
-    yield from _friendly_twin(first, second, pairs)
+    yield from twin_link(first, second, pairs)
 
 
-def _turned_around(first: Sight, second: Sight) -> Iterator[Link]:
-    if first.problem == second.problem:
+def turned_around(
+    first: Sight, second: Sight, had: tuple[Term, ...], has: tuple[Term, ...]
+) -> Iterator[Link]:
+    """Yield the link of two problems with the same numbers in another order."""
+    if [term.size for term in had] == [term.size for term in has]:
         return
-    marks = tuple((one.at, term.place) for one in (first, second) for term in one.terms)
+    marks = marks_of(first, had) + marks_of(second, has)
     shows = (first.filled, second.filled)
     yield Link(LinkKind.TURNED_AROUND, (first.at, second.at), shows, Saying.TURNED, (), marks)
+
+
+def marks_of(sight: Sight, terms: tuple[Term, ...]) -> tuple[tuple[int, Place], ...]:
+    """Return the places of some numbers of a problem, as a link marks them."""
+    return tuple((sight.at, term.place) for term in terms)
 
 
 _ONE_SAYINGS = {
@@ -80,14 +89,14 @@ _ONE_SAYINGS = {
 
 def _one_changes(first: Sight, second: Sight, pair: Pair) -> Link:
     old, new = pair
-    by, up = gap(old.size, new.size), new.size > old.size
+    by, up = gap_shown(old.shown, new.shown), new.size > old.size
     saying = _ONE_SAYINGS["=" in first.form, old.sign is Sign.PLUS, up]
     return Link(
         LinkKind.ONE_CHANGES,
         (first.at, second.at),
-        (change(old.size, new.size), change(first.answer, second.answer)),
+        (change(old.shown, new.shown), change(first.shown, second.shown)),
         saying,
-        (old.size, new.size, by),
+        (old.shown, new.shown, by),
         ((first.at, old.place), (second.at, new.place)),
     )
 
@@ -96,19 +105,19 @@ def _both_change(first: Sight, second: Sight, pairs: tuple[Pair, ...]) -> Iterat
     if first.answer != second.answer:
         return
     (one, one_new), (other, _) = pairs
-    by = gap(one.size, one_new.size)
+    by = gap_shown(one.shown, one_new.shown)
     if one.sign is other.sign:
         giver, taker = (one, other) if one_new.size < one.size else (other, one)
         twins = giver.size == taker.size
         saying = Saying.MOVED_BETWEEN_TWINS if twins else Saying.MOVED
-        numbers = (by, giver.size, taker.size)
+        numbers = (by, giver.shown, taker.shown)
     else:
         saying = Saying.BOTH_UP if one_new.size > one.size else Saying.BOTH_DOWN
-        numbers = (by, one.size, other.size)
+        numbers = (by, one.shown, other.shown)
     yield Link(
         LinkKind.BOTH_CHANGE,
         (first.at, second.at),
-        (*(change(old.size, new.size) for old, new in pairs), first.filled, second.filled),
+        (*(change(old.shown, new.shown) for old, new in pairs), first.filled, second.filled),
         saying,
         numbers,
         (
@@ -135,15 +144,15 @@ def _scaled(first: Sight, second: Sight) -> Iterator[Link]:
             yield Link(
                 kind,
                 (first.at, second.at),
-                tuple(times(size, by) for size in (*_sizes(small.terms), small.answer)),
+                tuple(times(size, by) for size in (*_sizes(small.terms), small.shown)),
                 Saying.HALVED if turned else saying,
                 _sizes(small.terms),
                 tuple((one.at, term.place) for one in (first, second) for term in one.terms),
             )
 
 
-def _sizes(terms: tuple[Term, ...]) -> tuple[Exact, ...]:
-    return tuple(term.size for term in terms)
+def _sizes(terms: tuple[Term, ...]) -> tuple[Number, ...]:
+    return tuple(term.shown for term in terms)
 
 
 def _times(small: tuple[Term, ...], large: tuple[Term, ...], by: int) -> bool:
@@ -151,38 +160,3 @@ def _times(small: tuple[Term, ...], large: tuple[Term, ...], by: int) -> bool:
     few = sorted((term.sign.value, term.size * by) for term in small)
     many = sorted((term.sign.value, term.size) for term in large)
     return few == many and any(term.size for term in small)
-
-
-def _friendly_twin(first: Sight, second: Sight, pairs: tuple[Pair, ...]) -> Iterator[Link]:
-    """Yield a link where one is the other with some numbers at their nearest friendly number."""
-    if not pairs:
-        return
-    for twin, other, way in ((first, second, 1), (second, first, -1)):
-        moves = [(new, old) if way == 1 else (old, new) for old, new in pairs]
-        if all(friend.size == nearest_friendly(plain.size) for plain, friend in moves):
-            yield Link(
-                LinkKind.FRIENDLY_TWIN,
-                (first.at, second.at),
-                (
-                    *(change(friend.size, plain.size) for plain, friend in moves),
-                    twin.filled,
-                    other.filled,
-                ),
-                Saying.TWIN,
-                tuple(size for plain, friend in moves for size in (friend.size, plain.size)),
-                tuple((twin.at, friend.place) for _, friend in moves),
-            )
-            return
-
-
-def nearest_friendly(number: Exact) -> int | None:
-    """Return the hundred that is less than ten away, else the ten the number lies nearest to.
-
-    None for a number that ends in 0, lies half-way between tens, or is below 5. Our choice.
-    """
-    if not isinstance(number, int) or number < 5 or number % 10 == 0:
-        return None
-    hundred = (number + 50) // 100 * 100
-    if hundred and abs(number - hundred) < 10:
-        return hundred
-    return None if number % 10 == 5 else (number + 5) // 10 * 10

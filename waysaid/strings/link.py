@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Literal
 
-from waysaid.number import Exact
+from waysaid.number import Number
 
 Place = int | Literal["answer"]
 """Where a number stands: its index among the problem's numbers and blanks, or the answer."""
@@ -65,6 +65,55 @@ class Saying(StrEnum):
     ALL_STAY = "all-stay"
     ANSWERS_UP = "answers-up"
     ANSWERS_DOWN = "answers-down"
+    NUMBER_BACK_WRITTEN = "number-back-written"
+    GROUP_MORE = "group-more"
+    GROUP_LESS = "group-less"
+    GROUPS_MORE = "groups-more"
+    GROUPS_LESS = "groups-less"
+    PART_MORE = "part-more"
+    PART_LESS = "part-less"
+    SHARE_MORE = "share-more"
+    SHARE_LESS = "share-less"
+    LEFT_OVER_MORE = "left-over-more"
+    LEFT_OVER_LESS = "left-over-less"
+    BY_MORE = "by-more"
+    BY_LESS = "by-less"
+    MISSING_GREW = "missing-grew"
+    MISSING_SHRANK = "missing-shrank"
+    ONE_DOUBLED = "one-doubled"
+    ONE_HALVED = "one-halved"
+    BY_TWICE = "by-twice"
+    BY_HALF = "by-half"
+    TWO_DOUBLED = "two-doubled"
+    TWO_HALVED = "two-halved"
+    ONE_TIMES = "one-times"
+    ONE_OVER = "one-over"
+    BY_TIMES = "by-times"
+    BY_OVER = "by-over"
+    PLACES_UP = "places-up"
+    PLACES_DOWN = "places-down"
+    PLACES_STAY = "places-stay"
+    DOUBLE_AND_HALF = "double-and-half"
+    TIMES_AND_OVER = "times-and-over"
+    BOTH_DOUBLED = "both-doubled"
+    BOTH_HALVED = "both-halved"
+    BOTH_TIMES = "both-times"
+    BOTH_OVER = "both-over"
+    PERCENT_TURNED = "percent-turned"
+    TOGETHER = "together"
+    UNDOES_TIMES = "undoes-times"
+    SAME_THREE_TIMES = "same-three-times"
+    STEPS_UP = "steps-up"
+    STEPS_DOWN = "steps-down"
+    GROWS = "grows"
+    SHRINKS = "shrinks"
+    BY_GROWS = "by-grows"
+    BY_SHRINKS = "by-shrinks"
+    BOTH_GROW = "both-grow"
+    BOTH_SHRINK = "both-shrink"
+    TRADES = "trades"
+    ANSWERS_GROW = "answers-grow"
+    ANSWERS_SHRINK = "answers-shrink"
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,5 +129,5 @@ class Link:
     between: tuple[int, ...]
     shows: tuple[str, ...]
     saying: Saying
-    numbers: tuple[Exact, ...] = ()
+    numbers: tuple[Number, ...] = ()
     marks: tuple[tuple[int, Place], ...] = ()

@@ -2,10 +2,11 @@
 
 from waysaid.number import Language, number_text
 from waysaid.strings.link import Link, LinkKind, Saying
+from waysaid.strings.product_words import PRODUCTS_SAID
 
 EN, ES = Language.EN, Language.ES
 
-SAID: dict[Saying, dict[Language, str]] = {
+SAID: dict[Saying, dict[Language, str]] = PRODUCTS_SAID | {
     Saying.NUMBER_BACK: {
         EN: "{0} comes back.",
         ES: "El {0} vuelve a salir.",

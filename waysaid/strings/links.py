@@ -4,14 +4,16 @@ The order and the limits below are our choice: neighbours before problems furthe
 and turns before numbers that merely come back.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from itertools import combinations
 
-from waysaid.number import Problem
+from waysaid.number import Problem, exact
 from waysaid.strings.changes import change_links
-from waysaid.strings.groups import patterns, same_number, same_total
+from waysaid.strings.groups import same_number, same_total
 from waysaid.strings.link import Link, LinkKind, Saying
 from waysaid.strings.meets import inside_link, meet_links
+from waysaid.strings.patterns import patterns
+from waysaid.strings.product_changes import product_links, together
 from waysaid.strings.sight import Sight, sights
 from waysaid.ways import Way, ways
 
@@ -39,8 +41,34 @@ _ANSWERS_ALONE = 2
 _LARGE_CHANGE = 3
 _HARD_TO_SEE = 20
 _SAME_ANSWER = frozenset({LinkKind.BOTH_CHANGE, LinkKind.TURNED_AROUND, LinkKind.OPPOSITE})
-_STEADY = frozenset({Saying.MOVES_EACH_TIME, Saying.ALIKE_EACH_TIME, Saying.ALL_STAY})
+_STEADY = frozenset(
+    {
+        Saying.MOVES_EACH_TIME,
+        Saying.ALIKE_EACH_TIME,
+        Saying.ALL_STAY,
+        Saying.BOTH_GROW,
+        Saying.BOTH_SHRINK,
+        Saying.TRADES,
+    }
+)
 _TURNS = frozenset({LinkKind.TURNED_AROUND, LinkKind.OPPOSITE, LinkKind.TEN_TIMES})
+_SCALED = frozenset(
+    {
+        Saying.DOUBLE_AND_HALF,
+        Saying.TIMES_AND_OVER,
+        Saying.BOTH_DOUBLED,
+        Saying.BOTH_HALVED,
+        Saying.BOTH_TIMES,
+        Saying.BOTH_OVER,
+        Saying.ONE_TIMES,
+        Saying.ONE_OVER,
+        Saying.BY_TIMES,
+        Saying.BY_OVER,
+    }
+)
+_ANSWERS_ONLY = frozenset(
+    {Saying.ANSWERS_UP, Saying.ANSWERS_DOWN, Saying.ANSWERS_GROW, Saying.ANSWERS_SHRINK}
+)
 _PLAIN_NUMBERS = frozenset({0, 1, 2})
 """Numbers that come back too often to tell anything."""
 
@@ -59,16 +87,19 @@ def links(problems: Sequence[Problem], *, every: bool = False) -> tuple[Link, ..
 
 def _all(seen: tuple[Sight, ...]) -> Iterator[Link]:
     yield from patterns(seen)
-    known = tuple(ways(one.problem) for one in seen)
+    known = {one.at: ways(one.problem) for one in seen}
     for first, second in combinations(seen, 2):
         yield from change_links(first, second)
+        yield from product_links(first, second)
         yield from meet_links(first, second)
         yield from _inside(first, second, known)
+    for three in combinations(seen, 3):
+        yield from together(*three)
     yield from same_total(seen)
     yield from same_number(seen)
 
 
-def _inside(first: Sight, second: Sight, known: tuple[tuple[Way, ...], ...]) -> Iterator[Link]:
+def _inside(first: Sight, second: Sight, known: Mapping[int, tuple[Way, ...]]) -> Iterator[Link]:
     for part, whole in ((first, second), (second, first)):
         link = inside_link(part, whole, known[whole.at])
         if link is not None:
@@ -85,14 +116,16 @@ def _rank(link: Link) -> tuple[int, tuple[int, ...], int]:
             weight += _LARGE_CHANGE
     elif link.kind is not LinkKind.PATTERN:
         weight -= 1
-    elif link.saying in (Saying.ANSWERS_UP, Saying.ANSWERS_DOWN):
+    elif link.saying in _ANSWERS_ONLY:
         weight += _ANSWERS_ALONE
     return weight, link.between, tuple(_WEIGHT).index(link.kind)
 
 
 def _large(link: Link) -> bool:
     """Tell whether a change is by more than ten and not by tens: true, but hard to see."""
-    by = link.numbers[0] if link.kind is LinkKind.BOTH_CHANGE else link.numbers[2]
+    if link.saying in _SCALED:
+        return False
+    by = exact(link.numbers[0] if link.kind is LinkKind.BOTH_CHANGE else link.numbers[2])
     return by > 10 and by % 10 != 0
 
 
@@ -111,11 +144,18 @@ def _said_already(link: Link, kept: Sequence[Link]) -> bool:
     if link.kind is LinkKind.PATTERN:
         return False
     if link.kind is LinkKind.SAME_NUMBER:
-        return link.numbers[0] in _PLAIN_NUMBERS or _joined(link, kept)
+        plain = exact(link.numbers[0]) in _PLAIN_NUMBERS
+        return plain or (link.saying is Saying.NUMBER_BACK and _joined(link, kept))
     if link.kind is LinkKind.SAME_TOTAL:
         told = [one for one in kept if one.kind in _SAME_ANSWER or _steady(one)]
         return _joined(link, told) and (len(link.between) == 2 or any(map(_steady, kept)))
+    if link.saying is Saying.TOGETHER:
+        return any(one.kind is LinkKind.PATTERN and _covers(one, link) for one in kept)
     return _pair_told(link, kept)
+
+
+def _covers(one: Link, other: Link) -> bool:
+    return set(other.between) <= set(one.between)
 
 
 def _steady(link: Link) -> bool:
@@ -125,7 +165,7 @@ def _steady(link: Link) -> bool:
 
 def _ruled(link: Link) -> bool:
     """Tell whether a pattern is about the numbers, and not the answers alone."""
-    return link.saying not in (Saying.ANSWERS_UP, Saying.ANSWERS_DOWN)
+    return link.saying not in _ANSWERS_ONLY
 
 
 def _joined(link: Link, kept: Sequence[Link]) -> bool:
@@ -155,8 +195,9 @@ def _pair_told(link: Link, kept: Sequence[Link]) -> bool:
         case LinkKind.BOTH_CHANGE:
             return LinkKind.SAME_TOTAL in kinds or any(map(_ruled, ruled))
         case LinkKind.ONE_CHANGES:
-            hidden = _large(link) and (second - first > 1 or link.numbers[2] > _HARD_TO_SEE)
-            return hidden or LinkKind.OPPOSITE in kinds or any(map(_ruled, ruled))
+            far = second - first > 1 or exact(link.numbers[2]) > _HARD_TO_SEE
+            told = kinds & {LinkKind.ONE_CHANGES, LinkKind.OPPOSITE}
+            return (_large(link) and far) or bool(told) or any(map(_ruled, ruled))
         case LinkKind.FEEDS_NEXT:
             return second - first > 1 or LinkKind.OPPOSITE in kinds
         case LinkKind.INSIDE_A_WAY:

@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator
 
-from waysaid.number import BLANK, Equation
-from waysaid.strings.leaf import leaves_of
+from waysaid.number import BLANK, Blank, Equation, Number, arithmetic
+from waysaid.strings.leaf import leaves_of, written_of
 from waysaid.strings.link import Link, LinkKind, Place, Saying
-from waysaid.strings.sight import Sight
+from waysaid.strings.show import like
+from waysaid.strings.sight import Joins, Sight
 from waysaid.ways import Family, Way
 
 
@@ -30,18 +31,33 @@ def _opposite(first: Sight, second: Sight) -> Iterator[Link]:
         return
     if first.problem == second.problem:
         return
-    turned = first.form == second.form and one.adds and other.adds
-    if turned and first.answer == second.answer:
+    if one.sums != other.sums or one.whole != other.whole:
         return
-    saying = Saying.UNDOES if one.adds != other.adds else Saying.SAME_THREE
+    turned = first.form == second.form and one.joins is other.joins
+    if turned and first.answer == second.answer and one.joins in (Joins.ADDS, Joins.MULTIPLIES):
+        return
+    saying = _SAYINGS[one.sums, one.joins is not other.joins]
     yield Link(
         LinkKind.OPPOSITE,
         (first.at, second.at),
         (first.filled, second.filled),
         saying,
-        (*one.parts, one.whole),
+        tuple(like(number, *_given(first)) for number in (*one.parts, one.whole)),
         tuple((sight.at, place) for sight in (first, second) for place in _places(sight)),
     )
+
+
+_SAYINGS = {
+    (True, True): Saying.UNDOES,
+    (True, False): Saying.SAME_THREE,
+    (False, True): Saying.UNDOES_TIMES,
+    (False, False): Saying.SAME_THREE_TIMES,
+}
+"""By: the facts add or take, one joins what the other takes apart."""
+
+
+def _given(sight: Sight) -> tuple[Number, ...]:
+    return tuple(leaf for leaf in written_of(sight.problem) if not isinstance(leaf, Blank))
 
 
 def _places(sight: Sight) -> tuple[Place, ...]:
@@ -52,13 +68,13 @@ def _places(sight: Sight) -> tuple[Place, ...]:
 def _feeds(first: Sight, second: Sight) -> Iterator[Link]:
     """Yield a link where the earlier problem's answer is a number of the later one."""
     given = leaves_of(second.problem)
-    if first.answer in given:
+    if first.answer is not None and first.answer in given:
         yield Link(
             LinkKind.FEEDS_NEXT,
             (first.at, second.at),
             (first.filled, second.filled),
             Saying.FEEDS,
-            (first.answer,),
+            (first.shown,),
             ((first.at, answer_place(first)), (second.at, given.index(first.answer))),
         )
 
@@ -69,7 +85,8 @@ _NOT_INSIDE = frozenset({Family.KNOWN_FACT, Family.COUNTING})
 
 def inside_link(part: Sight, whole: Sight, whole_ways: tuple[Way, ...]) -> Link | None:
     """Return the link by which one problem is a step of the other's best way that has it."""
-    if isinstance(part.problem, Equation) or part.filled == whole.filled:
+    asked = arithmetic(part.problem)
+    if asked is None or isinstance(asked, Equation) or part.filled == whole.filled:
         return None
     for way in whole_ways:
         steps = tuple(step.text for step in way.steps)

@@ -1,7 +1,8 @@
 """A problem as links see it: its form, its signed numbers, its answer and its whole fact."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 
 from waysaid.number import (
     BLANK,
@@ -9,16 +10,20 @@ from waysaid.number import (
     Equation,
     Exact,
     Expression,
+    NoValue,
+    Number,
     Operation,
     Problem,
     Sign,
+    answer_of,
     arithmetic,
+    decimal,
     exact,
-    sides,
-    solve,
+    has_point,
     text,
 )
-from waysaid.strings.leaf import leaves_of, with_leaves
+from waysaid.strings.filled import as_number, filled
+from waysaid.strings.leaf import leaves_of, with_leaves, written_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,15 +33,30 @@ class Term:
     sign: Sign
     size: Exact
     place: int
+    shown: Number
+
+
+class Joins(StrEnum):
+    """What a fact does with its three numbers."""
+
+    ADDS = "adds"
+    TAKES = "takes"
+    MULTIPLIES = "multiplies"
+    DIVIDES = "divides"
 
 
 @dataclass(frozen=True, slots=True)
 class Fact:
-    """Two parts and their whole, as in 7 + 5 = 12 or 12 - 7 = 5."""
+    """Two parts and their whole, as in 7 + 5 = 12 or 12 - 7 = 5; two factors and their product."""
 
     parts: tuple[Exact, Exact]
     whole: Exact
-    adds: bool
+    joins: Joins
+
+    @property
+    def sums(self) -> bool:
+        """Whether the parts are added to make the whole, and not multiplied."""
+        return self.joins in (Joins.ADDS, Joins.TAKES)
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,17 +64,32 @@ class Sight:
     """A problem at its place in the string.
 
     `form` is the problem with every number alike; `terms` are the given numbers whose signed sum
-    is the answer (empty where there is more than + and −); `fact` its one equation of three
-    numbers, if it is one; `filled` that equation, or the problem with its answer, as text.
+    is the answer (empty where there is more than + and −) and `factors` those whose product is
+    (those of the sign `OVER` dividing; empty where there is more than x and /); `answer` is None
+    where it is no number; `fact` the problem's one equation of three numbers, if it is one;
+    `filled` that equation, or a true one that the problem is about, as text.
     """
 
     at: int
     problem: Problem
     form: str
     terms: tuple[Term, ...]
-    answer: Exact
+    factors: tuple[Term, ...]
+    answer: Exact | None
     filled: str
     fact: Fact | None
+
+    @property
+    def total(self) -> Exact:
+        """The answer. Raises `NoValue` where it is no number."""
+        if self.answer is None:
+            raise NoValue("the answer is no number")
+        return self.answer
+
+    @property
+    def shown(self) -> Number:
+        """The answer as the problem would have it: with a point where the problem has one."""
+        return decimal(self.total) if has_point(self.problem) else self.total
 
 
 def sights(problems: Sequence[Problem]) -> tuple[Sight, ...]:
@@ -63,23 +98,26 @@ def sights(problems: Sequence[Problem]) -> tuple[Sight, ...]:
 
 
 def _sight(at: int, problem: Problem) -> Sight:
-    answer = solve(problem)
-    given = leaves_of(problem)
-    form = text(with_leaves(problem, [leaf if leaf is BLANK else 1 for leaf in given]))
-    whole = _filled(problem, answer)
-    return Sight(at, problem, form, _terms(problem), answer, text(whole), _fact(whole))
+    found = answer_of(problem)
+    whole = filled(problem, found)
+    return Sight(
+        at,
+        problem,
+        text(with_leaves(problem, [leaf if leaf is BLANK else 1 for leaf in leaves_of(problem)])),
+        _terms(problem, _added, Sign.PLUS, Sign.MINUS),
+        _terms(problem, _multiplied, Sign.TIMES, Sign.OVER),
+        as_number(found),
+        text(whole),
+        None if arithmetic(problem) is None else _fact(whole),
+    )
 
 
-def _filled(problem: Problem, answer: Exact) -> Equation:
-    asked = arithmetic(problem)
-    if asked is not None and not isinstance(asked, Equation):
-        return Equation(asked, answer)
-    given = leaves_of(problem)
-    full = with_leaves(problem, [answer if leaf is BLANK else leaf for leaf in given])
-    if not isinstance(full, Equation):
-        raise TypeError("an equation stays one when it is filled")
-    turned = isinstance(full.right, Operation) and not isinstance(full.left, Operation)
-    return Equation(full.right, full.left) if turned else full
+_JOINS = {
+    Sign.PLUS: Joins.ADDS,
+    Sign.MINUS: Joins.TAKES,
+    Sign.TIMES: Joins.MULTIPLIES,
+    Sign.OVER: Joins.DIVIDES,
+}
 
 
 def _fact(whole: Equation) -> Fact | None:
@@ -88,38 +126,56 @@ def _fact(whole: Equation) -> Fact | None:
         return None
     if isinstance(sum_.left, Operation | Blank) or isinstance(sum_.right, Operation | Blank):
         return None
+    joins = _JOINS.get(sum_.sign)
     left, right, result = exact(sum_.left), exact(sum_.right), exact(result)
-    match sum_.sign:
-        case Sign.PLUS:
-            return Fact((min(left, right), max(left, right)), result, adds=True)
-        case Sign.MINUS:
-            return Fact((min(right, result), max(right, result)), left, adds=False)
-        case _:
+    match joins:
+        case None:
             return None
+        case Joins.ADDS | Joins.MULTIPLIES:
+            return Fact((min(left, right), max(left, right)), result, joins)
+        case Joins.TAKES | Joins.DIVIDES:
+            return Fact((min(right, result), max(right, result)), left, joins)
 
 
-def _terms(problem: Problem) -> tuple[Term, ...]:
-    """Return the given numbers, signed so that their sum is the answer; () beyond + and −."""
-    if isinstance(problem, Equation):
-        signs = [*_signs(problem.left, 1), *_signs(problem.right, -1)]
-    else:
-        signs = [sign for side in sides(problem) for sign in _signs(side, 1)]
-    given = leaves_of(problem)
-    if 0 in signs:
+_Turns = Callable[[Expression, int], Iterator[int]]
+"""For each leaf: 1 where it counts as it is, -1 where it is turned, 0 where that cannot be told."""
+
+
+def _terms(problem: Problem, turns: _Turns, plain: Sign, turned: Sign) -> tuple[Term, ...]:
+    """Return the given numbers with the sign with which each counts in the answer.
+
+    () for a problem that has no number for an answer, or has other signs in it.
+    """
+    asked = arithmetic(problem)
+    if asked is None:
         return ()
-    turn = -signs[given.index(BLANK)] if BLANK in given else 1
+    if isinstance(asked, Equation):
+        found = [*turns(asked.left, 1), *turns(asked.right, -1)]
+    else:
+        found = list(turns(asked, 1))
+    given = written_of(problem)
+    if 0 in found:
+        return ()
+    turn = -found[given.index(BLANK)] if BLANK in given else 1
     return tuple(
-        Term(Sign.PLUS if sign == turn else Sign.MINUS, leaf, place)
-        for place, (sign, leaf) in enumerate(zip(signs, given, strict=True))
+        Term(plain if one == turn else turned, exact(leaf), place, leaf)
+        for place, (one, leaf) in enumerate(zip(found, given, strict=True))
         if not isinstance(leaf, Blank)
     )
 
 
-def _signs(expression: Expression, sign: int) -> Iterator[int]:
-    """Yield 1 or -1 for each leaf of a sum or difference, 0 for any other."""
+def _added(expression: Expression, turn: int) -> Iterator[int]:
+    yield from _turned(expression, turn, {Sign.PLUS: 1, Sign.MINUS: -1})
+
+
+def _multiplied(expression: Expression, turn: int) -> Iterator[int]:
+    yield from _turned(expression, turn, {Sign.TIMES: 1, Sign.OF: 1, Sign.OVER: -1})
+
+
+def _turned(expression: Expression, turn: int, signs: Mapping[Sign, int]) -> Iterator[int]:
     if not isinstance(expression, Operation):
-        yield sign
+        yield turn
         return
-    of = {Sign.PLUS: 1, Sign.MINUS: -1}.get(expression.sign, 0)
-    yield from _signs(expression.left, sign if of else 0)
-    yield from _signs(expression.right, sign * of)
+    of = signs.get(expression.sign, 0)
+    yield from _turned(expression.left, turn if of else 0, signs)
+    yield from _turned(expression.right, turn * of, signs)

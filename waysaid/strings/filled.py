@@ -1,0 +1,85 @@
+"""The true equation that a problem comes to."""
+
+from fractions import Fraction
+
+from waysaid.number import (
+    BLANK,
+    About,
+    Answer,
+    Claim,
+    Compare,
+    Equation,
+    Exact,
+    Expression,
+    Image,
+    NoValue,
+    Operation,
+    Problem,
+    Sign,
+    decimal,
+    has_point,
+    is_true,
+    value_of,
+)
+from waysaid.strings.leaf import with_leaves, written_of
+from waysaid.ways import Family, ways
+
+
+def as_number(found: Answer) -> Exact | None:
+    """Return an answer that is a number, and None for one that is not."""
+    return found if isinstance(found, int | Fraction) else None
+
+
+def filled(problem: Problem, found: Answer) -> Equation:
+    """Return a true equation that a problem and its answer come to.
+
+    A comparison gives what lies between its two sides, a false claim what its left side comes
+    to, an estimate the exact answer, a picture the numbers it is easiest seen as.
+    """
+    match problem:
+        case Image():
+            return _seen(problem)
+        case Compare():
+            return _between(problem)
+        case About():
+            return _with_value(problem, problem.expression)
+        case Claim():
+            true = is_true(problem.equation)
+            return problem.equation if true else _with_value(problem, problem.equation.left)
+        case Equation():
+            return _completed(problem, as_number(found))
+        case _:
+            return _with_value(problem, problem)
+
+
+def _with_value(problem: Problem, expression: Expression) -> Equation:
+    value = value_of(expression)
+    return Equation(expression, decimal(value) if has_point(problem) else value)
+
+
+def _seen(image: Image) -> Equation:
+    """Return the last step of the easiest way to see a picture that has more than one group."""
+    found = [way for way in ways(image) if way.family is not Family.COUNTING]
+    if not found:
+        return Equation(image.count, image.count)
+    return found[0].steps[-1].equation
+
+
+def _between(problem: Compare) -> Equation:
+    left, right = value_of(problem.left), value_of(problem.right)
+    if left == right:
+        return Equation(problem.left, problem.right)
+    high, low = (problem.left, problem.right) if left > right else (problem.right, problem.left)
+    return _with_value(problem, Operation(Sign.MINUS, high, low))
+
+
+def _completed(problem: Equation, answer: Exact | None) -> Equation:
+    if answer is None:
+        raise NoValue("no number fills the blank")
+    number = decimal(answer) if has_point(problem) else answer
+    given = written_of(problem)
+    full = with_leaves(problem, [number if leaf is BLANK else leaf for leaf in given])
+    if not isinstance(full, Equation):
+        raise TypeError("an equation stays one when it is filled")
+    turned = isinstance(full.right, Operation) and not isinstance(full.left, Operation)
+    return Equation(full.right, full.left) if turned else full
