@@ -1,4 +1,4 @@
-"""Published problems with whole numbers, each worked as its source works it, are among our ways.
+"""Published problems, each worked as its source works it, are among our ways.
 
 The rows and their sources are in this folder; `README.md` says what was read and what is from
 memory. Which of two numbers added or multiplied is said first makes no difference.
@@ -16,7 +16,7 @@ from waysaid.number import (
     is_true,
     parse,
     parse_equation,
-    text,
+    said_text,
 )
 from waysaid.ways import Way, ways
 
@@ -70,7 +70,7 @@ def _either_way(side: Expression) -> object:
 def test_the_way_is_found_with_the_same_steps_and_family(row: dict[str, Any]) -> None:
     found = _same_steps(row)
     assert row["family"] in {way.family.value for way in found}
-    assert {text(way.answer) for way in found} == {row["answer"]}
+    assert {said_text(way.answer, parse(row["problem"])) for way in found} == {row["answer"]}
 
 
 @pytest.mark.parametrize(
