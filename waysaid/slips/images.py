@@ -7,6 +7,7 @@ from waysaid.slips.slip import OUR_GUESS, Likely, Made, Rule, SlipName
 from waysaid.slips.work import added, ended, one_step
 
 _ROW = 5
+_FRAMES = (ImageKind.FRAME, ImageKind.PAIRS)
 
 
 def image_of(problem: Problem) -> Image | None:
@@ -22,9 +23,11 @@ def one_to_one(image: Image) -> Iterator[Made]:
 
 
 def _groups(image: Image) -> tuple[int, ...]:
-    """Return the groups that stand out: the dice, or the fives and what is left of a frame."""
+    """Return the groups that stand out: the dice, two frames, the fives of a frame and the rest."""
     if image.kind is ImageKind.DICE:
         return image.numbers
+    if image.kind in _FRAMES and len(image.numbers) > 2:
+        return image.numbers[1:]
     if image.kind is ImageKind.FRAME:
         fives, rest = divmod(image.count, _ROW)
         return (_ROW,) * fives + ((rest,) if rest else ())
@@ -38,7 +41,7 @@ def group_missed(image: Image) -> Iterator[Made]:
         kept = groups[:at] + groups[at + 1 :]
         if kept:
             yield ended(sum(kept), Equation(added(kept), sum(kept)))
-    if image.kind is ImageKind.FRAME and image.count > 10:
+    if image.kind in _FRAMES and len(image.numbers) == 2 and image.count > 10:
         for wrong in (10, image.count - 10):
             yield ended(wrong, Equation(wrong, wrong))
 
@@ -62,8 +65,8 @@ def sides_added(image: Image) -> Iterator[Made]:
 
 def empty_counted(image: Image) -> Iterator[Made]:
     """Count the empty places of a frame."""
-    if image.kind is ImageKind.FRAME:
-        size, filled = image.numbers
+    if image.kind in _FRAMES:
+        size, filled = image.numbers[0], image.count
         yield one_step(size, Sign.MINUS, filled, size - filled)
         if size == 20 and filled < 10:
             yield one_step(10, Sign.MINUS, filled, 10 - filled)
@@ -71,7 +74,7 @@ def empty_counted(image: Image) -> Iterator[Made]:
 
 def frame_full(image: Image) -> Iterator[Made]:
     """Say the places of the frame instead of its dots."""
-    if image.kind is ImageKind.FRAME:
+    if image.kind in _FRAMES:
         yield ended(image.numbers[0], Equation(image.numbers[0], image.numbers[0]))
 
 
