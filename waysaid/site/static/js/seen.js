@@ -64,7 +64,7 @@ function options(way, words, desk, edit) {
       way.pictures.map((/** @type {string} */ picture) =>
         make(
           "option",
-          { value: picture, selected: picture === way.picture },
+          { value: picture, selected: picture === way.drawn },
           words.pictures[picture] ?? words.pictures_more[picture] ?? picture,
         ),
       ),
