@@ -1,6 +1,6 @@
 """Every way there is, kind by kind; of two with the same steps the first keeps them."""
 
-from waysaid.ways import about, compare, decimals, fractions, images, rounds, two_sides
+from waysaid.ways import about, compare, decimals, fractions, images, percents, rounds, two_sides
 from waysaid.ways.maker import AnyMaker, AnySeenMaker
 from waysaid.ways.whole import WHOLE
 
@@ -9,6 +9,7 @@ CATALOGUE: tuple[AnyMaker | AnySeenMaker, ...] = (
     *rounds.MAKERS,
     *decimals.MAKERS,
     *fractions.MAKERS,
+    *percents.MAKERS,
     *two_sides.MAKERS,
     *compare.MAKERS,
     *about.MAKERS,

@@ -58,6 +58,9 @@ class Charge(StrEnum):
     PERCENT_LANDMARK = "percent-landmark"
     PERCENT_QUARTER = "percent-quarter"
     PERCENT_OTHER = "percent-other"
+    PERCENT_TENTH = "percent-tenth"
+    PERCENT_HUNDREDTH = "percent-hundredth"
+    PERCENT_BUILT = "percent-built"
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,6 +133,11 @@ COSTS = (
     Cost(Charge.PERCENT_LANDMARK, 1, "acara", "10 %, 50 % and 1 % of a number as what they are"),
     Cost(Charge.PERCENT_QUARTER, 3, "acara", "25 %, 20 %, 75 %, 5 % and whole tens the same way"),
     Cost(Charge.PERCENT_OTHER, 6, OUR_CHOICE, "so many per cent in one go, with no landmark"),
+    Cost(Charge.PERCENT_TENTH, 7, OUR_CHOICE, "that 10 % is a tenth: met after 50 % as a half"),
+    Cost(
+        Charge.PERCENT_BUILT, 8, OUR_CHOICE, "seeing that 35 is 25 and 10: not read off its digits"
+    ),
+    Cost(Charge.PERCENT_HUNDREDTH, 16, OUR_CHOICE, "that 1 % is a hundredth: met after a tenth"),
     Cost(Charge.COLUMN, 4, "caviola2018", "a column kept in the head without paper"),
 )
 

@@ -24,6 +24,7 @@ from waysaid.ways.costs import TENTHS, Charge
 from waysaid.ways.factor import TABLES, bare
 from waysaid.ways.group_costs import share_costs, times_costs
 from waysaid.ways.part_costs import part_cost
+from waysaid.ways.percent_costs import block_costs
 from waysaid.ways.point_costs import has_points, without_points
 from waysaid.ways.step import Kind, Step
 from waysaid.ways.sum_costs import Cost, digits, whole_cost
@@ -123,6 +124,8 @@ _UNSAID = frozenset(
 """Families that can swap or cut a number without a step for it, and keep the rest in mind."""
 _ROUNDED = "rounded-to-"
 """How the slug of an estimate starts; it names every number that was rounded."""
+_PERCENT = "percent-"
+"""How the slug of a way starts that knows, unsaid, which part of a number a percent is."""
 _REWRITING = frozenset({Kind.SPLIT, Kind.MOVE, Kind.SHIFT})
 _SCALING = frozenset({Family.DOUBLE_HALVE, Family.SCALE_BOTH})
 """Families where a number scaled is a number rewritten, not the work itself."""
@@ -137,7 +140,8 @@ def _measure(way: Way) -> _Sizes:
     steps = facts = crossing = size = counting = negative = rewritten = alike = 0
     said = way.steps
     if has_points(said):
-        way, size = without_points(way)
+        way, size, same = without_points(way)
+        said = way.steps if same else said
     counted: object = None
     scaling = way.family in _SCALING
     for step in way.steps:
@@ -191,6 +195,8 @@ def _unsaid(way: Way) -> tuple[int, int]:
     """Return what has no step of its own: tenths for rewriting, and how many numbers are held."""
     if way.variant.startswith(_ROUNDED):
         return _REWRITE * (1 + way.variant.count("-and-")), 0
+    if way.variant.startswith(_PERCENT):
+        return block_costs(way.steps), 0
     if way.family is Family.BENCHMARK:
         return (_CUT, 0) if len(way.steps) > 2 else (0, 0)
     return _unsaid_in_family(way)

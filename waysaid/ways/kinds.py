@@ -3,13 +3,14 @@
 from collections.abc import Callable
 
 from waysaid.number import Problem
-from waysaid.ways import about, compare, decimals, fractions, images, two_sides
+from waysaid.ways import about, compare, decimals, fractions, images, percents, two_sides
 from waysaid.ways.shape import shapes
 
 LOOKS: tuple[Callable[[Problem], tuple[object, ...]], ...] = (
     shapes,
     decimals.shapes_of,
     fractions.shapes_of,
+    percents.shapes_of,
     two_sides.shapes_of,
     compare.shapes_of,
     about.shapes_of,

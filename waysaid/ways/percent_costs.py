@@ -2,10 +2,11 @@
 
 from fractions import Fraction
 
-from waysaid.number import Number
+from waysaid.number import Expression, Number, Operation, Sign
 from waysaid.ways.costs import TENTHS, Charge
 from waysaid.ways.group_costs import share_costs, times_costs
 from waysaid.ways.parted import is_percent, parted
+from waysaid.ways.step import Step
 
 _TEN = TENTHS[Charge.TIMES_TEN]
 _ONE = TENTHS[Charge.TIMES_ONE]
@@ -14,6 +15,14 @@ _QUARTER = TENTHS[Charge.PERCENT_QUARTER]
 _OTHER = TENTHS[Charge.PERCENT_OTHER]
 _SHARED = {50: (2, _LANDMARK), 25: (4, _QUARTER), 20: (5, _QUARTER)}
 """Per cent that are one part of so many, and what it costs to know that."""
+_NAMED = {
+    4: _QUARTER,
+    5: _QUARTER,
+    10: TENTHS[Charge.PERCENT_TENTH],
+    100: TENTHS[Charge.PERCENT_HUNDREDTH],
+}
+"""What it costs to know which percent it is that a number is divided for."""
+_BUILT = TENTHS[Charge.PERCENT_BUILT]
 _WHOLE = 100
 _MOST_PLACES = 9
 
@@ -58,3 +67,20 @@ def _shareable(number: int, by: int) -> int:
     while number % by:
         number *= 10
     return number
+
+
+def block_costs(steps: tuple[Step, ...]) -> int:
+    """Return the tenths for knowing what the percents are that the steps work with, each once.
+
+    A number divided by ten is ten per cent of it. A product alone, told without its points, is of
+    a percent said with a point: so many hundredths.
+    """
+    by: set[Expression] = set()
+    for step in steps:
+        whole = step.equation.left
+        if isinstance(whole, Operation) and whole.sign is Sign.OVER:
+            by.add(whole.right)
+        elif isinstance(whole, Operation) and len(steps) == 1 and isinstance(whole.left, int):
+            by.add(_WHOLE)
+    built = _BUILT if {4, 10} <= by else 0
+    return built + sum(cost for divisor, cost in _NAMED.items() if divisor in by)

@@ -12,11 +12,13 @@ from itertools import combinations, product
 from tests.ways.exact_judge import holds, number, value
 from waysaid.ways import Family, Way
 
-FINDING = {Family.ADD_UP, Family.KNOWN_FACT, Family.COUNTING, Family.THINK_TIMES}
+FINDING = {Family.ADD_UP, Family.THINK_ADD, Family.KNOWN_FACT, Family.COUNTING, Family.THINK_TIMES}
 FINDING_TOO = {Family.NEAR_DOUBLE, Family.CHUNK_OUT}
 _NUMBER = re.compile(r"(?:\d+ )?\d+/\d+(?!\d)|\d+(?:\.\d+)?%?")
 _SIGN = re.compile(r" (\+|-|x|/|of) ")
 LANDMARKS = {Fraction(1), Fraction(2), Fraction(1, 2), Fraction(10), Fraction(100)}
+BLOCKS = {Fraction(one) for one in (3, 4, 5, 8, 20)}
+"""How many times a well-known percent goes into a hundred, and the parts that it is."""
 FOUR = 4
 LARGEST = 12
 
@@ -36,6 +38,7 @@ def faults(problem: str, way: Way, answer: Fraction) -> Iterator[str]:
         yield "no steps"
         return
     known = {abs(number(one)) for one in numbers(problem) if one != "_"}
+    known |= BLOCKS if "%" in problem else set()
     for one in numbers(problem):
         known |= _within(one) if one != "_" else set()
     for step in way.steps:
@@ -43,7 +46,8 @@ def faults(problem: str, way: Way, answer: Fraction) -> Iterator[str]:
             yield f"{step.text} is not true"
         if too_much(step.text):
             yield f"{step.text} is too much in one go"
-        yield from _strange(step.text, known, answer if "_" in problem else None)
+        finds = "_" in problem or way.family in FINDING
+        yield from _strange(step.text, known, answer if finds else None)
         for one in numbers(step.text):
             known.add(abs(number(one)))
             known |= _within(one)
@@ -114,7 +118,19 @@ def _counted(size: Fraction, known: set[Fraction]) -> bool:
         return True
     if any(one % count == 0 for one in wholes):
         return True
+    if any(_near(count, one) or _piece(count, one) for one in wholes):
+        return True
     return any((count - 1) * one <= other for one in wholes for other in wholes if one > 1)
+
+
+def _near(count: int, whole: int) -> bool:
+    """Tell whether a number is friendly and near another: 60 for 57, 300 for 285."""
+    return any(count % unit == 0 and abs(count - whole) < unit // 2 + 5 for unit in (10, 100, 1000))
+
+
+def _piece(count: int, whole: int) -> bool:
+    """Tell whether a number is a place-value piece of another: 400 of 480."""
+    return any(count == whole // unit % 10 * unit for unit in (1, 10, 100, 1000))
 
 
 def too_much(step: str) -> bool:

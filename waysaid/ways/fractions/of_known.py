@@ -46,7 +46,7 @@ def _half_and(number: int, bottom: int) -> Iterator[Plan]:
     if number % 2 or number % bottom or not can_do(2, number // 2):
         return
     half, share = number // 2, number // bottom
-    first: Move = (Kind.GROUP, number, OVER, 2)
+    first: Move = (Kind.SCALE, number, OVER, 2)
     last: Move = (Kind.JOIN, half, PLUS, share)
     if can_share(number, bottom):
         yield f"half-and-{bottom}th", (first, (Kind.GROUP, number, OVER, bottom), last)

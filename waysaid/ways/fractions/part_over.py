@@ -16,6 +16,8 @@ from waysaid.ways.way import Family
 
 LARGEST_UNIT = 144
 """The smallest parts both numbers are cut into; our choice."""
+MOST_TIMES = 24
+"""The most times as large both are made; our choice."""
 
 
 def in_one(problem: PartOver) -> Iterator[Plan]:
@@ -56,7 +58,8 @@ def cut_both(problem: PartOver) -> Iterator[Plan]:
     count = did(Kind.GROUP, tops, OVER, more)
     made = did(Kind.GROUP, parts(tops, unit), OVER, parts(more, unit))
     yield "same-parts", (*cuts, made)
-    yield "same-parts-counted", (*cuts, count)
+    if tops <= LARGEST_UNIT:
+        yield "same-parts-counted", (*cuts, count)
 
 
 def scaled(problem: PartOver) -> Iterator[Plan]:
@@ -65,6 +68,8 @@ def scaled(problem: PartOver) -> Iterator[Plan]:
     if not part.top:
         return
     for by in dict.fromkeys((part.bottom, lcm(whole.bottom, part.bottom))):
+        if by > MOST_TIMES:
+            continue
         new = (exact(whole.value * by), exact(part.value * by))
         if isinstance(new[0], int) or (by == part.bottom and new[1] != 1):
             yield from _scaled(problem, new, by)
