@@ -32,7 +32,9 @@ def point_kept(two: Two) -> Iterator[Made]:
     size = max(places(two.left), places(two.right))
     if two.sign is Sign.TIMES and min(places(two.left), places(two.right)):
         bare = Pair(unpointed(two.left), Sign.TIMES, unpointed(two.right))
-        yield ended(pointed(bare.answer, size), whole(bare, bare.answer), at=0)
+        wrong = pointed(bare.answer, size)
+        last = says(two.left, two.sign, two.right, wrong)
+        yield ended(wrong, whole(bare, bare.answer), last, at=1)
 
 
 def point_misplaced(two: Two) -> Iterator[Made]:

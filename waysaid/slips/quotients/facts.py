@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from waysaid.number import Remainder, Said, Sign
 from waysaid.slips.slip import Made, Pair
-from waysaid.slips.work import digits, one_step, says
+from waysaid.slips.work import digits, one_step, says, whole
 
 _MOST_GROUPS = 20
 _LARGEST_FACT = 12
@@ -68,7 +68,8 @@ def neighbour_fact(pair: Pair) -> Iterator[Made]:
     for off in range(1, _FAR + 1):
         for other in (groups - off, groups + off):
             if other > 0:
-                yield Made(other, (says(pair.right, Sign.TIMES, other, pair.left),))
+                fact = says(pair.right, Sign.TIMES, other, pair.left)
+                yield Made(other, (fact, whole(pair, other)))
 
 
 def group_off(pair: Pair) -> Iterator[Made]:

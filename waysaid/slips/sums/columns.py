@@ -19,6 +19,7 @@ class Column:
     """One column as it is met: the digits on top by now, the place, the digit below it."""
 
     tops: Tops
+    first: Tops
     place: int
     below: int
 
@@ -26,6 +27,11 @@ class Column:
     def top(self) -> int:
         """The digit on top, after the exchanges so far."""
         return self.tops[self.place]
+
+    @property
+    def is_zero(self) -> bool:
+        """Whether the digit on top was a zero from the start, and is one still."""
+        return not self.first[self.place] and not self.top
 
 
 Given = tuple[int, int, int]
@@ -56,14 +62,14 @@ def turned_by_zero(column: Column) -> Given | None:
 
 def zero_gives_all(column: Column) -> Given | None:
     """Say that zero take away n is n."""
-    if column.top or not column.below:
+    if not column.is_zero or not column.below:
         return None
     return 0, column.below, column.below
 
 
 def zero_gives_none(column: Column) -> Given | None:
     """Say that zero take away n is zero."""
-    if column.top or not column.below:
+    if not column.is_zero or not column.below:
         return None
     return 0, column.below, 0
 
@@ -134,14 +140,14 @@ def worked(fact: Fact, exchange: Exchange) -> Callable[[Pair], Iterator[Made]]:
 
 def _work(pair: Pair, fact: Fact, exchange: Exchange) -> Made | None:
     """Work the columns from the ones up; told from the left where nothing was exchanged."""
-    tops = digits(pair.left)
+    tops = first = digits(pair.left)
     below = len(digits(pair.right))
-    told: list[tuple[bool, Equation]] = []
+    told: list[tuple[int, Equation]] = []
     parts: list[int] = []
     exchanged = False
     for place, (_, bottom) in enumerate(column(pair)):
         size = 10**place
-        given = fact(Column(tops, place, bottom)) if place < below else None
+        given = fact(Column(tops, first, place, bottom)) if place < below else None
         fetches = given is None and tops[place] < bottom
         if fetches:
             fetched = exchange(tops, place)
@@ -152,11 +158,12 @@ def _work(pair: Pair, fact: Fact, exchange: Exchange) -> Made | None:
         over, under, digit = given or (tops[place], bottom, tops[place] - bottom)
         if given or bottom:
             equation = says(over * size, Sign.MINUS, under * size, digit * size)
-            told.append((fetches or given is not None, equation))
+            told.append((2 * (given is not None) + fetches, equation))
         parts.append(digit * size)
     if not exchanged:
         told.reverse()
-    at = next((index for index, (slips, _) in enumerate(told) if slips), 0)
+    most = max((slipped for slipped, _ in told), default=0)
+    at = next((index for index, (slipped, _) in enumerate(told) if slipped == most), 0)
     return put_together(pair, [equation for _, equation in told], parts, at)
 
 
