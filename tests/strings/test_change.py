@@ -4,9 +4,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tests.strings.products_made import strings as product_strings
 from tests.strings.strings_made import strings
 from waysaid.number import BLANK, Language, Problem, parse, solve, text
-from waysaid.strings import Change, ChangeError, Refusal, leaves_of, what_if, with_leaves
+from waysaid.strings import (
+    Change,
+    ChangeError,
+    Does,
+    Refusal,
+    leaves_of,
+    what_if,
+    with_leaves,
+)
 
 
 def changed(amount: int, places: set[tuple[int, int]], *given_texts: str) -> list[str]:
@@ -37,7 +46,7 @@ def test_a_number_of_an_equation_can_change_and_its_blank_stays():
         (1, (0, 1), "7 + _ = 12", Refusal.BLANK),
         (-6, (0, 1), "7 + 5", Refusal.BELOW_ZERO),
         (3, (0, 1), "7 - 5", Refusal.ANSWER_OUTSIDE),
-        (1, (0, 0), "600 + 400", Refusal.ANSWER_OUTSIDE),
+        (1, (0, 0), "600000 + 400000", Refusal.ANSWER_OUTSIDE),
         (6, (0, 0), "7 + _ = 12", Refusal.ANSWER_OUTSIDE),
         (-2, (0, 1), "8 / 2", Refusal.ANSWER_OUTSIDE),
     ],
@@ -109,10 +118,73 @@ def test_a_changed_string_stays_in_range_and_any_other_is_refused(made):
     if refused is not None:
         return
     for problem in new:
-        assert 0 <= solve(problem) <= 1000
+        assert 0 <= solve(problem) <= 1_000_000
         assert all(leaf is BLANK or leaf >= 0 for leaf in leaves_of(problem))
 
 
 @given(strings())
 def test_a_change_of_nothing_changes_nothing(string):
     assert what_if(string, Change(7, frozenset())) == tuple(string)
+
+
+def done(does: Does, amount: int, places: set[tuple[int, int]], *given_texts: str) -> list[str]:
+    string = [parse(one) for one in given_texts]
+    return [text(one) for one in what_if(string, Change(amount, frozenset(places), does))]
+
+
+@pytest.mark.parametrize(
+    ("does", "amount", "places", "given_texts", "new"),
+    [
+        (Does.ADD, 1, {(0, 0), (1, 0)}, ("6 x 7", "9 x 4"), ["7 x 7", "10 x 4"]),
+        (Does.TIMES, 2, {(0, 0), (1, 0)}, ("6 x 7", "9 x 4"), ["12 x 7", "18 x 4"]),
+        (Does.TIMES, 10, {(0, 1)}, ("6 x 7",), ["6 x 70"]),
+        (Does.TIMES, 2, {(0, 0), (0, 1)}, ("90 / 6",), ["180 / 12"]),
+        (Does.OVER, 2, {(0, 0), (0, 1)}, ("180 / 12",), ["90 / 6"]),
+        (Does.TIMES, 2, {(0, 0)}, ("15% of 80",), ["30% of 80"]),
+        (Does.TIMES, 3, {(0, 0)}, ("0.4 + 0.2",), ["1.2 + 0.2"]),
+        (Does.ADD, 1, {(0, 0)}, ("about 398 x 21",), ["about 399 x 21"]),
+    ],
+)
+def test_a_factor_can_gain_a_group_double_or_be_scaled(does, amount, places, given_texts, new):
+    assert done(does, amount, places, *given_texts) == new
+
+
+@pytest.mark.parametrize(
+    ("does", "amount", "problem", "why"),
+    [
+        (Does.OVER, 2, "7 x 4", Refusal.NOT_WHOLE),
+        (Does.TIMES, 0, "7 x 4", Refusal.NOT_BY_THAT),
+        (Does.OVER, 0, "7 x 4", Refusal.NOT_BY_THAT),
+        (Does.TIMES, 10, "200000 x 1", Refusal.ANSWER_OUTSIDE),
+    ],
+)
+def test_a_scaling_that_cannot_be_made_is_refused_in_one_sentence(does, amount, problem, why):
+    with pytest.raises(ChangeError) as refused:
+        done(does, amount, {(0, 0)}, problem)
+    assert refused.value.why is why
+    for language in Language:
+        sentence = refused.value.sentence(language)
+        assert sentence.endswith(".")
+        assert sentence.count(".") == 1
+
+
+@given(product_strings(), st.integers(1, 12))
+def test_making_numbers_times_as_small_undoes_making_them_as_big(string, amount):
+    places = frozenset(
+        (row, place)
+        for row, problem in enumerate(string)
+        for place, leaf in enumerate(leaves_of(problem))
+        if isinstance(leaf, int)
+    )
+    try:
+        new = what_if(string, Change(amount, places, Does.TIMES))
+    except ChangeError as error:
+        refused = error.why
+    else:
+        refused = None
+    assert refused in (None, Refusal.ANSWER_OUTSIDE)
+    if refused is not None:
+        return
+    back = what_if(new, Change(amount, places, Does.OVER))
+    assert [solve(one) for one in back] == [solve(one) for one in string]
+    assert [leaves_of(one) for one in back] == [leaves_of(one) for one in string]

@@ -1,6 +1,6 @@
 """A string of problems: what connects them, what if they all changed, and strings to start from."""
 
-from waysaid.strings.change import Change, ChangeError, Refusal, what_if
+from waysaid.strings.change import Change, ChangeError, Does, Refusal, what_if
 from waysaid.strings.leaf import leaves_of, with_leaves
 from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.link_words import link_question, link_says
@@ -18,6 +18,7 @@ __all__ = [
     "MOST",
     "Change",
     "ChangeError",
+    "Does",
     "Link",
     "LinkKind",
     "Place",

@@ -2,24 +2,52 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from enum import Enum
+from enum import Enum, StrEnum
+from fractions import Fraction
 
-from waysaid.number import Blank, Exact, Language, NoValue, Print, Problem, exact, solve, text
-from waysaid.strings.leaf import leaves_of, with_leaves
+from waysaid.number import (
+    Blank,
+    Exact,
+    Language,
+    NoValue,
+    Number,
+    Print,
+    Problem,
+    answer_of,
+    exact,
+    text,
+)
+from waysaid.strings.filled import as_number
+from waysaid.strings.leaf import leaves_of, with_leaves, written_of
+from waysaid.strings.show import like
 
-LARGEST_ANSWER = 1000
-"""The range of the talks so far: whole numbers to 1000."""
+LARGEST_ANSWER = 1_000_000
+"""The range of the talks: numbers to a million."""
+
+
+class Does(StrEnum):
+    """What a change does to a number: add so much to it, or make it so many times as big or small.
+
+    One more group is to add 1 to a factor; to double, and ten times, are `TIMES` 2 and 10.
+    """
+
+    ADD = "add"
+    TIMES = "times"
+    OVER = "over"
 
 
 @dataclass(frozen=True, slots=True)
 class Change:
-    """Add `amount` (take away when negative) at each place: (problem index, number's index).
+    """Do one thing to the number at each place: (problem index, number's index).
 
-    Numbers and blanks count from 0, from left to right, both sides of an equation.
+    `amount` is added (taken away when negative), or the number is multiplied or divided by it;
+    then it is from 1 up. Numbers and blanks count from 0, from left to right, both sides of an
+    equation.
     """
 
     amount: int
     places: frozenset[tuple[int, int]]
+    does: Does = Does.ADD
 
 
 class Refusal(Enum):
@@ -29,6 +57,8 @@ class Refusal(Enum):
     BLANK = "blank"
     BELOW_ZERO = "below zero"
     ANSWER_OUTSIDE = "answer outside"
+    NOT_WHOLE = "not whole"
+    NOT_BY_THAT = "not by that"
 
 
 _SENTENCES = {
@@ -52,21 +82,34 @@ _SENTENCES = {
     },
     Refusal.ANSWER_OUTSIDE: {
         Language.EN: "The answer of problem {row} ({problem}) would no longer be a number from 0 "
-        "to 1000; choose another change.",
+        "to a million; choose another change.",
         Language.ES: "La respuesta del problema {row} ({problem}) ya no sería un número de 0 a "
-        "1000; elija otro cambio.",
+        "un millón; elija otro cambio.",
+    },
+    Refusal.NOT_WHOLE: {
+        Language.EN: "In problem {row} ({problem}) the whole number at place {place} would not "
+        "stay whole; choose a change that divides it.",
+        Language.ES: "En el problema {row} ({problem}) el número entero del lugar {place} no "
+        "quedaría entero; elija un cambio que lo divida.",
+    },
+    Refusal.NOT_BY_THAT: {
+        Language.EN: "A number can be made 1 time as big or as small, or more; choose a whole "
+        "number from 1 up.",
+        Language.ES: "Un número puede hacerse 1 vez mayor o menor, o más; elija un número entero "
+        "desde 1.",
     },
 }
 
 
-@dataclass(frozen=True, slots=True)
 class ChangeError(ValueError):
     """Raised for a change that cannot be made; rows and places are counted from 0 here."""
 
-    why: Refusal
-    row: int
-    place: int
-    problem: Problem | None = None
+    def __init__(self, why: Refusal, row: int, place: int, problem: Problem | None = None) -> None:
+        super().__init__(why, row, place, problem)
+        self.why = why
+        self.row = row
+        self.place = place
+        self.problem = problem
 
     def sentence(self, language: Language) -> str:
         """Return one sentence: what is wrong, where, and what would be accepted."""
@@ -83,13 +126,16 @@ def what_if(problems: Sequence[Problem], change: Change) -> tuple[Problem, ...]:
     """Return the string with the change made at every place of it, in the same order.
 
     Signs and blanks stay. Raises `ChangeError` where a place does not exist or is a blank, a
-    number would go below 0, or an answer would leave 0 to `LARGEST_ANSWER`.
+    number would go below 0 or stop being whole, an answer would leave 0 to `LARGEST_ANSWER`, or
+    numbers are to be made less than once as big.
     """
-    _check_rows(problems, change)
+    _check(problems, change)
     return tuple(_changed(row, problem, change) for row, problem in enumerate(problems))
 
 
-def _check_rows(problems: Sequence[Problem], change: Change) -> None:
+def _check(problems: Sequence[Problem], change: Change) -> None:
+    if change.does is not Does.ADD and change.amount < 1:
+        raise ChangeError(Refusal.NOT_BY_THAT, 0, 0)
     for row, place in sorted(change.places):
         if not 0 <= row < len(problems) or not 0 <= place < len(leaves_of(problems[row])):
             raise ChangeError(Refusal.NO_PLACE, row, place)
@@ -99,24 +145,45 @@ def _changed(row: int, problem: Problem, change: Change) -> Problem:
     places = {place for in_row, place in change.places if in_row == row}
     if not places:
         return problem
-    new: list[Exact | Blank] = []
-    for place, leaf in enumerate(leaves_of(problem)):
+    new: list[Number | Blank] = []
+    for place, leaf in enumerate(written_of(problem)):
         if place not in places:
             new.append(leaf)
         elif isinstance(leaf, Blank):
             raise ChangeError(Refusal.BLANK, row, place, problem)
-        elif leaf + change.amount < 0:
-            raise ChangeError(Refusal.BELOW_ZERO, row, place, problem)
         else:
-            new.append(exact(leaf + change.amount))
+            found = _done(exact(leaf), change)
+            refused = _refused(exact(leaf), found)
+            if refused is not None:
+                raise ChangeError(refused, row, place, problem)
+            new.append(like(found, leaf))
     changed = with_leaves(problem, new)
     if not _answer_fits(changed):
         raise ChangeError(Refusal.ANSWER_OUTSIDE, row, min(places), problem)
     return changed
 
 
+def _done(number: Exact, change: Change) -> Exact:
+    match change.does:
+        case Does.ADD:
+            return exact(number + change.amount)
+        case Does.TIMES:
+            return exact(number * change.amount)
+        case Does.OVER:
+            return exact(Fraction(number) / change.amount)
+
+
+def _refused(number: Exact, found: Exact) -> Refusal | None:
+    if found < 0:
+        return Refusal.BELOW_ZERO
+    if isinstance(number, int) and not isinstance(found, int):
+        return Refusal.NOT_WHOLE
+    return None
+
+
 def _answer_fits(problem: Problem) -> bool:
     try:
-        return 0 <= solve(problem) <= LARGEST_ANSWER
+        found = as_number(answer_of(problem))
     except NoValue:
         return False
+    return found is None or 0 <= found <= LARGEST_ANSWER
