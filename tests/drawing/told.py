@@ -1,7 +1,6 @@
 """Tellings for the tests: by hand, foreseen, and changed as children's work may be."""
 
 from decimal import Decimal
-from fractions import Fraction
 from random import Random
 
 from tests.ways.asked import asked_in_groups
@@ -11,11 +10,8 @@ from waysaid.number import (
     Equation,
     Operation,
     Problem,
-    Sign,
     parse,
     parse_equation,
-    percent,
-    value_of,
 )
 from waysaid.ways import Kind, Step, ways
 
@@ -81,33 +77,10 @@ def way_of_any_kind(random: Random) -> Telling:
     """A foreseen way of a product, a quotient, or of numbers in parts; true and whole."""
     while True:
         asked = parse(_beyond(random))
-        told = _known(asked, random)
-        if told is not None:
-            return told
-
-
-def _known(asked: Problem, random: Random) -> Telling | None:
-    foreseen = ways(asked)
-    if foreseen:
-        chosen = random.choice(foreseen)
-        return Telling(asked, chosen.steps, (), chosen.number)
-    return _part_of(asked)
-
-
-def _part_of(asked: Problem) -> Telling | None:
-    """A part of a number told by its tenth and its half, or by one of its equal parts."""
-    if not isinstance(asked, Operation) or asked.sign is not Sign.OF:
-        return None
-    whole = asked.right
-    tenth, half = percent(Fraction(1, 10)), percent(Fraction(1, 2))
-    steps = [
-        Step(Kind.GROUP, Equation(part, value_of(part)))
-        for part in (Operation(Sign.OF, tenth, whole), Operation(Sign.OF, half, whole))
-    ]
-    if isinstance(asked.left, Fraction):
-        one = Operation(Sign.OVER, whole, asked.left.denominator)
-        steps = [Step(Kind.GROUP, Equation(one, value_of(one)))]
-    return Telling(asked, tuple(steps), (), value_of(asked))
+        foreseen = ways(asked)
+        if foreseen:
+            chosen = random.choice(foreseen)
+            return Telling(asked, chosen.steps, (), chosen.number)
 
 
 def _beyond(random: Random) -> str:

@@ -4,7 +4,7 @@ from itertools import pairwise
 
 from waysaid.drawing.fit import Drawn, largest, stroke_of
 from waysaid.drawing.metrics import digit_height, text_width
-from waysaid.drawing.pairs import Pairs
+from waysaid.drawing.parts import Pair
 from waysaid.drawing.scene import Scene
 from waysaid.drawing.shape import Anchor, Box, Label, Line, Shape
 from waysaid.drawing.telling import Frame, Picture, Telling
@@ -12,26 +12,29 @@ from waysaid.drawing.words import phrase, sentence, title_of
 from waysaid.number import Language
 
 
-def draw_double(found: Pairs, telling: Telling, frame: Frame, lang: Language) -> Scene:
+def draw_double(found: tuple[Pair, ...], telling: Telling, frame: Frame, lang: Language) -> Scene:
     """Return both bars; a number not said leaves its place at the mark empty."""
     drawn = largest(frame, lambda size, room: _laid(found, size, room.width))
     blank = phrase(lang, "blank")
     said = tuple(
         phrase(lang, "beside", upper=pair.upper.text or blank, lower=pair.lower.text or blank)
-        for pair in found.pairs
+        for pair in found
+        if pair.upper.said or pair.lower.said
     )
     title = title_of(Picture.DOUBLE_BAR, telling.problem, lang)
     return Scene(drawn.width, drawn.height, title, sentence(said, lang), drawn.shapes)
 
 
-def _laid(found: Pairs, size: int, width: int) -> Drawn:
-    """Lay out the marks as near as their labels allow, the spare room shared alike."""
+def _laid(found: tuple[Pair, ...], size: int, width: int) -> Drawn:
+    """Lay out the marks, equally far apart where there is room, else as near as labels allow."""
     stroke, gap = stroke_of(size), size * 4 // 10
     halves = [
         max(size // 2, text_width(pair.upper.text, size), text_width(pair.lower.text, size)) // 2
-        for pair in found.pairs
+        for pair in found
     ]
     steps = [halves[0] + gap, *(a + b + gap for a, b in pairwise(halves))]
+    if max(steps) * len(steps) + halves[-1] + stroke <= width:
+        steps = [max(steps)] * len(steps)
     natural = sum(steps) + halves[-1] + stroke
     spare = max(0, min(width - natural, natural)) // len(steps)
     top = digit_height(size) + size // 4
@@ -46,7 +49,7 @@ def _laid(found: Pairs, size: int, width: int) -> Drawn:
         Box(stroke, top, x - stroke, high, 0, False, stroke),
         Box(stroke, top + high, x - stroke, high, 0, False, stroke),
     ]
-    for place, (pair, at) in enumerate(zip(found.pairs, xs, strict=True)):
+    for place, (pair, at) in enumerate(zip(found, xs, strict=True)):
         if place < len(xs) - 1:
             made.append(Line(at, top, at, low, stroke))
         if pair.upper.said:
