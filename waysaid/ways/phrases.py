@@ -37,6 +37,12 @@ class Phrases:
     left_over: str
     ends: Mapping[Order | Verdict, str]
     """How a comparison or a claim ends."""
+    made_into: str
+    thought_in: str
+    broke_into: str
+    turned: str
+    wholes: str
+    """What is not cut into parts."""
 
 
 _PLUS, _MINUS = Sign.PLUS, Sign.MINUS
@@ -134,6 +140,11 @@ _ENGLISH = Phrases(
         Verdict.TRUE: ", so it’s true",
         Verdict.FALSE: ", so it’s not true",
     },
+    made_into="I made {old} into {new}:",
+    thought_in="I thought in {new}:",
+    broke_into="I broke a whole into {new}:",
+    turned="I turned it round:",
+    wholes="wholes",
 )
 
 _SPANISH = Phrases(
@@ -229,6 +240,11 @@ _SPANISH = Phrases(
         Verdict.TRUE: ", así que es verdad",
         Verdict.FALSE: ", así que no es verdad",
     },
+    made_into="Pasé de {old} a {new}:",
+    thought_in="Pensé en {new}:",
+    broke_into="Partí un entero en {new}:",
+    turned="Le di la vuelta:",
+    wholes="enteros",
 )
 
 PHRASES: Mapping[Language, Phrases] = {Language.EN: _ENGLISH, Language.ES: _SPANISH}

@@ -1,6 +1,7 @@
 """How a child might say a way, in one line, with numerals."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 from itertools import groupby
 
 from waysaid.number import (
@@ -24,6 +25,7 @@ from waysaid.number import (
 from waysaid.number import text as number_print
 from waysaid.ways.images.said import seen_opener, seen_whole
 from waysaid.ways.phrases import PHRASES, Phrases
+from waysaid.ways.said_parts import renamed_opener
 from waysaid.ways.step import Kind, Step
 from waysaid.ways.way import Way
 
@@ -39,7 +41,8 @@ def how_said(way: Way, language: Language) -> str:
     clauses = list(_clauses(way, phrases))
     if not clauses:
         return f"{_answer(way)}."
-    opener = seen_opener(way, language) if way.seen else _opener(way, phrases)
+    opener = seen_opener(way, language) if way.seen else renamed_opener(way, language)
+    opener = opener or _opener(way, phrases)
     told = phrases.then.join((", ".join(clauses[:-1]), clauses[-1])) if clauses[1:] else clauses[0]
     whole = f"{opener} {told}" if opener else told
     if isinstance(way.answer, Order | Verdict):
@@ -148,4 +151,11 @@ def _said(expression: Expression, phrases: Phrases) -> str:
     if not isinstance(expression, Operation):
         return number_print(expression, Print.TRUE)
     left, right = _said(expression.left, phrases), _said(expression.right, phrases)
-    return f"{left} {phrases.signs[expression.sign]} {right}"
+    sign = Sign.OF if _is_part_of(expression) else expression.sign
+    return f"{left} {phrases.signs[sign]} {right}"
+
+
+def _is_part_of(expression: Operation) -> bool:
+    """Tell whether it is a part of a number, said so whatever its sign: 1/4 of 60."""
+    left = expression.left
+    return expression.sign is Sign.TIMES and isinstance(left, Fraction) and 0 < left < 1

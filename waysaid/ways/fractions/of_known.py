@@ -35,10 +35,12 @@ def benchmark(problem: PartOf) -> Iterator[Plan]:
         for by in (2, 3):
             other = problem.bottom // by
             if problem.bottom == by * other and other > 1 and can_share(number, by):
-                yield (
-                    f"all-less-one-part-by-{by}",
-                    ((Kind.GROUP, number, OVER, by), (Kind.GROUP, number // by, OVER, other), off),
-                )
+                cut = (_over(number, by), _over(number // by, other))
+                yield f"all-less-one-part-by-{by}", (*cut, off)
+
+
+def _over(number: int, by: int) -> Move:
+    return (Kind.SCALE if by == 2 else Kind.GROUP, number, OVER, by)
 
 
 def _half_and(number: int, bottom: int) -> Iterator[Plan]:
@@ -46,12 +48,12 @@ def _half_and(number: int, bottom: int) -> Iterator[Plan]:
     if number % 2 or number % bottom or not can_do(2, number // 2):
         return
     half, share = number // 2, number // bottom
-    first: Move = (Kind.SCALE, number, OVER, 2)
+    first = _over(number, 2)
     last: Move = (Kind.JOIN, half, PLUS, share)
     if can_share(number, bottom):
         yield f"half-and-{bottom}th", (first, (Kind.GROUP, number, OVER, bottom), last)
     if bottom % 2 == 0 and can_share(half, bottom // 2):
-        yield f"half-and-{bottom}th-from-half", (first, (Kind.GROUP, half, OVER, bottom // 2), last)
+        yield f"half-and-{bottom}th-from-half", (first, _over(half, bottom // 2), last)
 
 
 def broken(problem: PartOf) -> Iterator[Plan]:
