@@ -35,6 +35,10 @@ class Written:
     size: int
     whole: int = 0
 
+    def __hash__(self) -> int:
+        """Return a hash that equal numbers share; soon, for steps are told apart by it."""
+        return hash((self.value.numerator, self.value.denominator, self.size, self.whole))
+
     @property
     def top(self) -> int:
         """The top number of `PARTS`."""

@@ -1,5 +1,7 @@
 """Every way there is, kind by kind; of two with the same steps the first keeps them."""
 
+from functools import cache
+
 from waysaid.ways import about, compare, decimals, fractions, images, percents, rounds, two_sides
 from waysaid.ways.maker import AnyMaker, AnySeenMaker
 from waysaid.ways.whole import WHOLE
@@ -16,3 +18,9 @@ CATALOGUE: tuple[AnyMaker | AnySeenMaker, ...] = (
     *images.MAKERS,
 )
 """Every kind of problem, in the order in which its ways are tried."""
+
+
+@cache
+def makers_for(kind: type) -> tuple[AnyMaker | AnySeenMaker, ...]:
+    """Return the makers for one shape of problem, in the order of the catalogue."""
+    return tuple(maker for maker in CATALOGUE if issubclass(kind, maker.shape))

@@ -11,7 +11,7 @@ from waysaid.number import (
     remainder_of,
     value_of,
 )
-from waysaid.ways.catalogue import CATALOGUE
+from waysaid.ways.catalogue import makers_for
 from waysaid.ways.effort import tenths_of
 from waysaid.ways.kinds import seen_as
 from waysaid.ways.mixed import mixed
@@ -35,8 +35,8 @@ def ways(problem: Problem) -> tuple[Way, ...]:
     built: dict[Move, Step] = {}
     found: dict[tuple[_Said, ...], Way] = {}
     for shape in seen:
-        for maker in CATALOGUE:
-            for plan in maker.of(shape):
+        for maker in makers_for(type(shape)):
+            for plan in maker.plans(shape):
                 moves = plan[1]
                 said = tuple(
                     [move.equation if isinstance(move, Step) else move[1:] for move in moves]

@@ -1,9 +1,9 @@
 """Problems of several operations: worked one after another, or put in a form that is easier.
 
-`6 x 3 + 4`, `48 / 4 / 2`, `20 - (3 + 5)`, `_ x 3 + 4 = 19`. One operation is told in every way
-there is for it, the others in the way that asks least. The family is that of the operation told;
-where each is told in the way that asks least, that of the one that asks most (our choice: it is
-what a listener would name).
+`6 x 3 + 4`, `48 / 4 / 2`, `20 - (3 + 5)`, `_ x 3 + 4 = 19`. One operation is told in the way of
+each family that asks least, the others in the way that asks least of all. The family is that of the
+operation told; where each is told in the way that asks least, that of the one that asks most (our
+choice: it is what a listener would name).
 """
 
 from collections.abc import Callable, Iterator
@@ -132,14 +132,17 @@ def _pointed(number: Expression | Number) -> bool:
 
 
 def _fitting(one: Operation, ways: _Ways) -> tuple[Way, ...]:
-    """Return the ways of one operation that end with its exact value, to go on from."""
+    """Return the way of each family that asks least of one operation, to go on from.
+
+    Only those that end with its exact value.
+    """
     value = value_of(one)
-    found = []
+    found: dict[Family, Way] = {}
     for way in ways(one):
         last = way.steps[-1].equation.right
         if not isinstance(last, Operation | Blank) and exact(last) == value:
-            found.append(way)
-    return tuple(found)
+            found.setdefault(way.family, way)
+    return tuple(found.values())
 
 
 def _together(whole: Expression, parts: list[tuple[Way, ...]]) -> Iterator[Worked]:

@@ -1,10 +1,8 @@
 """What a way with decimals asks: what it asks of whole numbers of the units, and for each point."""
 
-from collections.abc import Iterator, Sequence
-from dataclasses import replace
-from fractions import Fraction
+from collections.abc import Iterable, Sequence
 
-from waysaid.number import Equation, Expression, Form, Operation, Sign, Written, written
+from waysaid.number import Equation, Expression, Form, Operation, Sign, Written
 from waysaid.ways.costs import TENTHS, Charge
 from waysaid.ways.step import Step
 from waysaid.ways.way import Way
@@ -21,111 +19,108 @@ def has_points(steps: Sequence[Step]) -> bool:
     for step in steps:
         left, right = step.equation.left, step.equation.right
         whole = type(left) is Operation and type(left.left) is int and type(left.right) is int
-        if not (whole and type(right) is int) and any(_points(step.equation)):
+        if not (whole and type(right) is int) and any(_sizes(_leaves(left) + _leaves(right))):
             return True
     return False
 
 
-def without_points(way: Way) -> tuple[Way, int]:
+def without_points(way: Way) -> tuple[Way, int, bool]:
     """Return the way told with whole numbers of units, and the tenths for its points.
 
-    What is added or taken is in one unit all through, so that numbers carried from step to step
-    stay the same; the numbers of a product or quotient are each in a unit of their own.
+    What is added or taken is in one unit all through, and where that is all there is (the last
+    value), numbers carried from step to step stay the same; the numbers of a product or quotient
+    are each in a unit of their own.
     """
-    places = 0
-    tenths = 0
+    places = tenths = 0
+    same = True
+    in_one_unit: list[bool] = []
     for step in way.steps:
-        sizes = [*_points(step.equation)]
+        equation = step.equation
+        on_left = _leaves(equation.left)
+        found = on_left + _leaves(equation.right)
+        sizes = _sizes(found)
         tenths += _POINT * len(sizes)
-        if sizes and not _grouped(step.equation) and _in_one_unit(step.equation):
+        in_one_unit.append(all(type(leaf) is int or _has_point(leaf) for leaf in found))
+        grouped = _grouped(equation)
+        same = same and in_one_unit[-1] and not grouped
+        if sizes and not grouped and in_one_unit[-1]:
             places = max(places, *sizes)
-            tenths += _LENGTHS if _unlike(step.equation.left) else 0
-    steps = tuple([Step(step.kind, _whole(step.equation, places)) for step in way.steps])
-    return replace(way, steps=steps), tenths
+            tenths += _LENGTHS if len(set(_sizes(on_left))) > 1 else 0
+    told = zip(way.steps, in_one_unit, strict=True)
+    steps = tuple(
+        [Step(step.kind, _whole(step.equation, places)) if one else step for step, one in told]
+    )
+    return Way(way.family, way.variant, steps, way.answer), tenths, same
 
 
-def _unlike(side: Expression) -> bool:
-    """Tell whether two numbers with a point have not as many places."""
-    return len(set(_sizes(side))) > 1
+def _leaves(side: Expression) -> list[Expression]:
+    """Return the numbers and blanks of a side, from left to right."""
+    if type(side) is Operation:
+        return _leaves(side.left) + _leaves(side.right)
+    return [side]
 
 
-def _points(equation: Equation) -> Iterator[int]:
-    """Yield the places of every number with a point."""
-    yield from _sizes(equation.left)
-    yield from _sizes(equation.right)
+def _has_point(leaf: Expression) -> bool:
+    return type(leaf) is Written and leaf.form is Form.DECIMAL
 
 
-def _sizes(side: Expression) -> Iterator[int]:
-    for leaf in (side,) if not isinstance(side, Operation) else written(side):
-        if isinstance(leaf, Written) and leaf.form is Form.DECIMAL:
-            yield leaf.size
+def _sizes(found: Iterable[Expression]) -> list[int]:
+    """Return the places of every number with a point."""
+    return [leaf.size for leaf in found if type(leaf) is Written and leaf.form is Form.DECIMAL]
 
 
 def _grouped(equation: Equation) -> bool:
-    side = equation.left if isinstance(equation.left, Operation) else equation.right
-    return isinstance(side, Operation) and side.sign in _GROUPED
-
-
-def _in_one_unit(equation: Equation) -> bool:
-    """Tell whether every number is whole or has a point: none is a fraction or a percent."""
-    return all(
-        isinstance(leaf, int) or (isinstance(leaf, Written) and leaf.form is Form.DECIMAL)
-        for side in (equation.left, equation.right)
-        for leaf in written(side)
-    )
+    side = equation.left if type(equation.left) is Operation else equation.right
+    return type(side) is Operation and side.sign in _GROUPED
 
 
 def _whole(equation: Equation, places: int) -> Equation:
+    """Return an equation of whole numbers and decimals in units."""
     left, right = equation.left, equation.right
-    worked = isinstance(left, Operation) or isinstance(right, Operation)
-    if not worked or not _in_one_unit(equation):
+    if type(left) is not Operation and type(right) is not Operation:
         return equation
     if not _grouped(equation):
         unit = 10**places
         return Equation(_in_units(left, unit), _in_units(right, unit))
-    if not isinstance(left, Operation):
+    if type(left) is not Operation:
         return equation
-    if isinstance(right, Operation):
-        unit = 10 ** max([*_points(equation), 0])
+    if type(right) is Operation:
+        unit = 10 ** max([0, *_sizes(_leaves(left) + _leaves(right))])
         return Equation(_in_units(left, unit), _in_units(right, unit))
     return _group(left, equation)
 
 
 def _in_units(side: Expression, unit: int) -> Expression:
-    if isinstance(side, Operation):
+    if type(side) is Operation:
         return Operation(side.sign, _in_units(side.left, unit), _in_units(side.right, unit))
-    value = side.value if isinstance(side, Written) else side
-    if isinstance(value, int | Fraction) and (value * unit).denominator == 1:
-        return int(value * unit)
-    return side
+    if type(side) is Written:
+        value = side.value
+        return value.numerator * unit // value.denominator
+    return side * unit if type(side) is int else side
 
 
 def _group(left: Operation, equation: Equation) -> Equation:
     """Return a product of the digits of its numbers, or a quotient that comes out even."""
-    one, other = _value(left.left), _value(left.right)
-    if one is None or other is None or not other:
+    one, other = left.left, left.right
+    if isinstance(one, Operation) or isinstance(other, Operation):
         return equation
-    if left.sign is Sign.TIMES:
-        first, second = _digits(one), _digits(other)
+    first, second = _digits(one), _digits(other)
+    if left.sign is Sign.TIMES or not second:
         return Equation(Operation(Sign.TIMES, first, second), first * second)
-    part = _digits(other)
-    whole = one * part / other
-    for more in range(_MOST_MORE + 1):
-        share = whole * 10**more / part
-        if share.denominator == 1 and (whole * 10**more).denominator == 1:
-            return Equation(Operation(Sign.OVER, int(whole * 10**more), part), int(share))
-    return Equation(Operation(Sign.OVER, int(whole), part), int(whole / part))
+    places, more = _places(one), _places(other)
+    for further in range(_MOST_MORE + 1):
+        whole, over = divmod(first * 10 ** (more + further), 10**places)
+        if not over and whole % second == 0:
+            return Equation(Operation(Sign.OVER, whole, second), whole // second)
+    whole = first * 10**more // 10**places
+    return Equation(Operation(Sign.OVER, whole, second), whole // second)
 
 
-def _value(leaf: Expression) -> Fraction | None:
-    if isinstance(leaf, Written):
-        return Fraction(leaf.value)
-    return Fraction(leaf) if isinstance(leaf, int | Fraction) else None
+def _places(leaf: Expression) -> int:
+    return leaf.size if type(leaf) is Written else 0
 
 
-def _digits(value: Fraction) -> int:
-    """Return the number without its point: 14 for 1.4."""
-    places = 0
-    while (value * 10**places).denominator > 1 and places < _MOST_MORE:
-        places += 1
-    return int(value * 10**places)
+def _digits(leaf: Expression) -> int:
+    """Return a number without its point: 14 for 1.4."""
+    whole = _in_units(leaf, 10 ** _places(leaf))
+    return whole if type(whole) is int else 0
