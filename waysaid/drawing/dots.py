@@ -24,7 +24,9 @@ _WIDER = 15
 """How much further out an outline goes that has another inside it."""
 _EDGE = RING + _WIDER + 3
 _LARGEST = 1.6
-"""No dot is drawn larger than this times the layout's, on the board (our choice)."""
+"""No dot beside what was said is drawn larger than this times the layout's (our choice)."""
+_LARGEST_ALONE = 4.0
+"""The same for a picture by itself: a die fills the sheet, a single dot does not (our choice)."""
 _LEAST = 0.6
 """On the board no dot is smaller: less than 2 % of the screen's height across (our choice)."""
 _LINE, _FRAME_LINE = 4, 3
@@ -93,7 +95,7 @@ def draw_image(
     Its words say what kind of picture it is, and never how many dots there are.
     """
     layout = layout_of(image)
-    scale = _scale(layout, width, height)
+    scale = _scale(layout, width, height, _LARGEST_ALONE)
     wide, high, _ = _drawn(layout, (), scale)
     left, top = (width - wide) // 2, (height - high) // 2
     _, _, shapes = _drawn(layout, seen, scale, left, top)
@@ -157,9 +159,9 @@ def _box(layout: Layout) -> tuple[int, int, int, int]:
     return min(xs) - _EDGE, min(ys) - _EDGE, max(xs) + _EDGE, max(ys) + _EDGE
 
 
-def _scale(layout: Layout, width: int, height: int) -> float:
+def _scale(layout: Layout, width: int, height: int, largest: float = _LARGEST) -> float:
     left, top, right, bottom = _box(layout)
-    return max(0.0, min(width / (right - left), height / (bottom - top), _LARGEST))
+    return max(0.0, min(width / (right - left), height / (bottom - top), largest))
 
 
 def _drawn(

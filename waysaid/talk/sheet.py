@@ -55,7 +55,7 @@ class Sheet:
     @property
     def small_picture(self) -> tuple[int, int]:
         """The room for a quick image that stands over the ways."""
-        return self.tile.width, 200
+        return self.tile.width, 140
 
 
 def read(planned: PlannedProblem | None) -> Problem | None:
