@@ -23,4 +23,11 @@ PLANS = {
         ],
         "questions": [],
     },
+    "Pictures": {
+        "problems": [
+            {"id": f"q{place}", "text": text, "why": ""}
+            for place, text in enumerate(("image dice: 4 3", "image frame 20: 8 6"), 1)
+        ],
+        "questions": [],
+    },
 }

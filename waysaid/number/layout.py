@@ -85,16 +85,15 @@ def _place(index: int, kind: ImageKind, top: int) -> Place:
     return column * PITCH + PITCH // 2, top + row * PITCH + PITCH // 2
 
 
-_CORNERS: tuple[Place, ...] = ((0, 0), (2, 2), (2, 0), (0, 2))
+_CORNERS: tuple[Place, ...] = ((0, 0), (2, 0), (0, 2), (2, 2))
 _MIDDLE: tuple[Place, ...] = ((1, 1),)
-_SIDES: tuple[Place, ...] = ((0, 1), (2, 1))
 _PIPS = {
     1: _MIDDLE,
-    2: _CORNERS[:2],
-    3: _CORNERS[:2] + _MIDDLE,
+    2: ((0, 0), (2, 2)),
+    3: ((0, 0), (1, 1), (2, 2)),
     4: _CORNERS,
     5: _CORNERS + _MIDDLE,
-    6: _CORNERS + _SIDES,
+    6: ((0, 0), (2, 0), (0, 1), (2, 1), (0, 2), (2, 2)),
 }
 """The patterns of a die, column and row; the odd dot of a pattern is its last."""
 

@@ -60,11 +60,11 @@ def _one_die(face: int) -> Iterator[Seen]:
     """Two columns of three, four round a middle, two and two."""
     match face:
         case 4:
-            yield ((0, 3), (1, 2))
+            yield ((0, 2), (1, 3))
         case 5:
             yield ((0, 1, 2, 3), (4,))
         case 6:
-            yield ((0, 3, 4), (1, 2, 5))
+            yield ((0, 2, 4), (1, 3, 5))
             yield ((0, 1, 2, 3), (4, 5))
 
 
