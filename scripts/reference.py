@@ -9,20 +9,34 @@ import re
 import sys
 from collections.abc import Callable, Iterable
 from dataclasses import fields
+from functools import partial
 from pathlib import Path
 from typing import get_args
 
 from waysaid.cli.command import parser
+from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
 from waysaid.number import Language, parse
 from waysaid.slips import Likely, SlipName, foresee, slip_answer, slip_note
 from waysaid.strings import LinkKind, link_says, links
 from waysaid.talk import Body
-from waysaid.ways import Family, Kind, Way, family_name, how_said, ways
+from waysaid.ways import (
+    FAMILY_NOTES,
+    SOURCES,
+    Family,
+    FamilyNote,
+    Kind,
+    Way,
+    family_name,
+    how_said,
+    published_names,
+    ways,
+)
 
 FOLDER = Path(__file__).parent.parent / "docs" / "reference"
+DRAWN = (Picture.NUMBER_LINE, *(each for each in Picture if each is not Picture.WORDS))
 MADE = "<!-- Made by scripts/reference.py; edit the code, not this page. -->"
 SUMS = ("37 + 25", "8 + 9", "62 - 25", "13 - 7", "7 + 26 + 3", "7 + 3", "41 - 38", "6 + 6")
-PROBLEMS = (*SUMS, "19 x 7", "14 x 6", "16 x 5", "96 / 6", "3 x 200")
+PROBLEMS = (*SUMS, "19 x 7", "14 x 6", "16 x 5", "96 / 6", "3 x 200", "15% of 60")
 WRONG = (
     *SUMS,
     "52 - 38",
@@ -103,6 +117,7 @@ def _settled(name: str, page: str, check: bool) -> bool:
     path = FOLDER / name
     if check:
         return path.exists() and path.read_text(encoding="utf-8") == page
+    path.parent.mkdir(exist_ok=True)
     path.write_text(page, encoding="utf-8")
     return True
 
@@ -137,7 +152,51 @@ def _family(family: Family, given: str, way: Way) -> str:
     steps = ", ".join(step.text for step in way.steps)
     names = ", ".join(family_name(family, language) for language in Language)
     said = how_said(way, Language.EN)
-    return f"## {family.value}\n\nShown as: {names}. For example {given}: {steps}.\n\n> {said}"
+    return (
+        f"## [{family.value}](ways/{family.value}.md)\n\n"
+        f"Shown as: {names}. For example {given}: {steps}.\n\n> {said}"
+    )
+
+
+def family_page(family: Family) -> str:
+    """Return the page of one family: what a child does, examples, where it is met, its names."""
+    note = FAMILY_NOTES[family]
+    about = f"{note.does(Language.EN)} {_met(note)}"
+    parts = [f"![{family.value}]({family.value}.svg)"]
+    for given in note.examples:
+        way = _of_family(family, given)
+        steps = ", ".join(step.text for step in way.steps)
+        parts.append(f"**{given}**: {steps}\n\n> {how_said(way, Language.EN)}")
+    named = [
+        (words.value, each.name, SOURCES[each.source])
+        for words, each in published_names(family).items()
+    ]
+    if named:
+        parts.append(_table(("words of", "name", "source"), named))
+    if note.leads_to:
+        leads = ", ".join(f"[{each.value}]({each.value}.md)" for each in note.leads_to)
+        parts.append(f"Leads to: {leads}.")
+    return _page(f"{family_name(family, Language.EN)} (`{family.value}`)", about, parts)
+
+
+def _met(note: FamilyNote) -> str:
+    where = "kindergarten" if note.grade == 0 else f"grade {note.grade}"
+    return f"First met in {where} ({SOURCES.get(note.source, note.source)})."
+
+
+def _of_family(family: Family, given: str) -> Way:
+    """Return the least effort of the family, one that works with ones only where all do."""
+    found = [way for way in ways(parse(given)) if way.family is family]
+    return min(found, key=lambda way: any(" x 1 " in step.text for step in way.steps))
+
+
+def family_drawing(family: Family) -> str:
+    """Return the drawing of the family's first example."""
+    given = FAMILY_NOTES[family].examples[0]
+    way = _of_family(family, given)
+    telling = Telling(parse(given), way.steps, answer=way.number)
+    picture = next(each for each in DRAWN if suits(each, telling))
+    return svg(draw(picture, telling, Frame(800, 360, 55), Language.EN)) + "\n"
 
 
 def slips_page() -> str:
@@ -221,6 +280,8 @@ def command_page() -> str:
 
 
 PAGES: dict[str, Callable[[], str]] = {
+    **{f"ways/{each.value}.md": partial(family_page, each) for each in Family},
+    **{f"ways/{each.value}.svg": partial(family_drawing, each) for each in Family},
     "ways.md": ways_page,
     "slips.md": slips_page,
     "links.md": links_page,
