@@ -15,7 +15,7 @@ from typing import get_args
 
 from waysaid.cli.command import parser
 from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
-from waysaid.number import Language, parse
+from waysaid.number import Language, answer_text, parse, say
 from waysaid.slips import Likely, SlipName, foresee, slip_answer, slip_note
 from waysaid.strings import LinkKind, link_says, links
 from waysaid.talk import Body
@@ -27,6 +27,7 @@ from waysaid.ways import (
     Kind,
     Way,
     family_name,
+    grades_of,
     how_said,
     published_names,
     ways,
@@ -199,6 +200,47 @@ def family_drawing(family: Family) -> str:
     return svg(draw(picture, telling, Frame(800, 360, 55), Language.EN)) + "\n"
 
 
+KINDS = (
+    ("sums and differences", ("37 + 25", "62 - 25", "7 + 26 + 3", "46000 + 38000", "3 - 8")),
+    ("products and quotients", ("14 x 6", "84 / 4", "16 / 3", "48 / 4 / 2", "1234 x 56")),
+    ("a missing number", ("7 + _ = 12", "_ x 6 = 54", "63 = 70 - _", "8 + 4 = _ + 5")),
+    ("true or false", ("29 + 14 = 30 + 13 ?", "8 + 4 = 12 + 5 ?")),
+    (
+        "quick images",
+        ("image frame 10: 7", "image frame 20: 13", "image dice: 3 2", "image array: 3 x 4"),
+    ),
+    ("fractions", ("3/4 + 3/4", "3/4 + 7/8", "2 1/2 + 1 3/4", "2/3 of 57")),
+    ("decimals", ("3.8 + 2.6", "1.4 x 0.6", "4.8 / 0.6")),
+    ("percents", ("15% of 80", "12.5% of 80", "150% of 40")),
+    ("which is larger", ("0.65 ? 0.7", "3/4 ? 5/8", "37 + 25 ? 38 + 23")),
+    ("estimates", ("about 398 x 21", "about 7/8 + 12/13")),
+)
+
+
+def problems_page() -> str:
+    """Return every kind of problem as it is typed, with its answer, its words and its grades."""
+    heads = ("typed", "answer", "said", "grades", "from")
+    sections = [
+        f"## {kind}\n\n{_table(heads, [_problem(given) for given in lines])}"
+        for kind, lines in KINDS
+    ]
+    about = (
+        "What a teacher may type. `plus`, `times`, `×`, `÷`, `percent` and the like are read too, "
+        "and so is Spanish. Spaces round a division: `84 / 4`; without them `3/4` is a fraction. "
+        "The grade is the first that a standard asks for such a problem in, and two on "
+        "(our choice); K is 0."
+    )
+    return _page("Problems", about, sections)
+
+
+def _problem(given: str) -> tuple[str, ...]:
+    problem = parse(given)
+    grades = grades_of(problem)
+    where = f"{grades.standard} ({grades.source})"
+    said = say(problem, Language.EN)
+    return _code(given), answer_text(problem), said, f"{grades.first} to {grades.last}", where
+
+
 def slips_page() -> str:
     """Return the slips, each with an example, how likely it is held to be, and its source."""
     example = {slip.slug: (given, slip) for given in reversed(WRONG) for slip in _slips(given)}
@@ -282,6 +324,7 @@ def command_page() -> str:
 PAGES: dict[str, Callable[[], str]] = {
     **{f"ways/{each.value}.md": partial(family_page, each) for each in Family},
     **{f"ways/{each.value}.svg": partial(family_drawing, each) for each in Family},
+    "problems.md": problems_page,
     "ways.md": ways_page,
     "slips.md": slips_page,
     "links.md": links_page,
