@@ -81,10 +81,6 @@ def test_a_slip_shows_the_work_behind_the_wrong_answer(
     assert tuple(text(step) for step in found[slug].steps) == steps
 
 
-def test_every_slip_has_an_example() -> None:
-    assert {slug for _, _, slug, _ in EXAMPLES} <= set(SlipName)
-
-
 def test_every_rule_names_a_source_and_every_slug_is_used() -> None:
     assert all(rule.source for rule in RULES)
     assert {rule.slug for rule in RULES} == set(SlipName)

@@ -217,3 +217,5 @@ def _texts(problem: Problem, answer: Answer | Remainder) -> Iterator[str]:
         yield number_text(answer)
     if isinstance(answer, Remainder):
         yield str(answer.groups)
+    if isinstance(answer, Span):
+        yield from (number_text(answer.low), number_text(answer.high))
