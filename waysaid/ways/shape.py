@@ -330,6 +330,8 @@ def _missing(equation: Equation) -> tuple[Shape, ...]:
         return _known(open_side)
     if not isinstance(shut_side, int) or not isinstance(open_side, Operation):
         return ()
+    if open_side.sign is Sign.OF:
+        return ()
     left, sign, right = open_side.left, open_side.sign, open_side.right
     if sign in (Sign.TIMES, Sign.OVER):
         return _filled_groups(left, sign, right, shut_side)

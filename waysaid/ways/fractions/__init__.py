@@ -1,5 +1,6 @@
 """Ways to work problems with fractions and mixed numbers."""
 
+from waysaid.number import Problem
 from waysaid.ways.fractions import (
     add_up,
     adjust,
@@ -18,6 +19,8 @@ from waysaid.ways.fractions import (
     several,
     shift_both,
     split,
+    two_forms,
+    what_part,
 )
 from waysaid.ways.fractions.shape import (
     FractionAsked,
@@ -29,10 +32,16 @@ from waysaid.ways.fractions.shape import (
     PartOf,
     PartOver,
     PartTimes,
-    shapes_of,
 )
+from waysaid.ways.fractions.shape import shapes_of as one_form
 from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.way import Family
+
+
+def shapes_of(problem: Problem) -> tuple[object, ...]:
+    """Return every shape the problem can be seen as; empty where no number is a fraction."""
+    return one_form(problem) or two_forms.two_forms(problem)
+
 
 MAKERS: tuple[AnyMaker, ...] = (
     Maker(Family.KNOWN_FACT, FractionPlain, known_fact.plain_plans),
@@ -76,6 +85,8 @@ MAKERS: tuple[AnyMaker, ...] = (
     *of_number.MAKERS,
     *part_times.MAKERS,
     *part_over.MAKERS,
+    *what_part.MAKERS,
+    *two_forms.MAKERS,
 )
 
 __all__ = ["MAKERS", "shapes_of"]

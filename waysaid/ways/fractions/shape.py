@@ -158,6 +158,14 @@ class PartOver:
     part: Amount
 
 
+@dataclass(frozen=True, slots=True)
+class WhatPart:
+    """What part one whole number is of another: _ of 80 = 20."""
+
+    part: int
+    number: int
+
+
 FractionShape = (
     FractionSum
     | FractionTake
@@ -168,13 +176,16 @@ FractionShape = (
     | PartOf
     | PartTimes
     | PartOver
+    | WhatPart
 )
 
 
 def shapes_of(problem: Problem) -> tuple[FractionShape, ...]:
     """Return every shape the problem can be seen as; empty where no number is a fraction."""
-    if isinstance(problem, Claim | Compare | About | Image) or not _has_fraction(problem):
+    if isinstance(problem, Claim | Compare | About | Image):
         return ()
+    if not _has_fraction(problem):
+        return _what_part(problem)
     if isinstance(problem, Equation):
         return _asked(problem)
     if not isinstance(problem, Operation):
@@ -184,6 +195,20 @@ def shapes_of(problem: Problem) -> tuple[FractionShape, ...]:
     if isinstance(problem.left, Blank) or isinstance(problem.right, Blank):
         return ()
     return _pair(problem.left, problem.sign, problem.right)
+
+
+def _what_part(problem: Expression | Equation) -> tuple[FractionShape, ...]:
+    if not isinstance(problem, Equation):
+        return ()
+    side, total = problem.left, problem.right
+    if not isinstance(side, Operation):
+        side, total = total, side
+    if not isinstance(side, Operation) or side.sign is not Sign.OF or side.left is not BLANK:
+        return ()
+    number = side.right
+    if isinstance(number, int) and isinstance(total, int) and 0 < total < number:
+        return (WhatPart(total, number),)
+    return ()
 
 
 def _has_fraction(problem: Expression | Equation) -> bool:

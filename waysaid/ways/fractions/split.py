@@ -14,6 +14,7 @@ def sum_plans(problem: FractionSum) -> Iterator[Plan]:
     """Yield wholes first, and parts first."""
     left, right = problem.left, problem.right
     if not _both_mixed(left, right):
+        yield from _one_whole(problem)
         return
     wholes = did(Kind.JOIN, left.whole, PLUS, right.whole)
     small = together(Kind.JOIN, left.part, PLUS, right.part, problem.unit)
@@ -21,6 +22,15 @@ def sum_plans(problem: FractionSum) -> Iterator[Plan]:
     last = did(Kind.JOIN, total, PLUS, rest)
     yield "wholes-first", (wholes, *small, last)
     yield "parts-first", (*small, wholes, last)
+
+
+def _one_whole(problem: FractionSum) -> Iterator[Plan]:
+    """Yield a whole number and a mixed one: 3 + 2 = 5, 5 + 1/2."""
+    left, right = problem.left, problem.right
+    part = left.part or right.part
+    if min(left.whole, right.whole) and bool(left.top) != bool(right.top):
+        wholes = did(Kind.JOIN, left.whole, PLUS, right.whole)
+        yield "wholes-first", (wholes, did(Kind.JOIN, left.whole + right.whole, PLUS, part))
 
 
 def _both_mixed(left: Amount, right: Amount) -> bool:
@@ -31,6 +41,10 @@ def take_plans(problem: FractionTake) -> Iterator[Plan]:
     """Yield wholes from wholes and parts from parts, with a piece below zero where it must be."""
     whole, part = problem.whole, problem.part
     if not _both_mixed(whole, part):
+        if whole.top and part.whole and not part.top and whole.whole > part.whole:
+            left = whole.whole - part.whole
+            off = did(Kind.TAKE, whole.whole, MINUS, part.whole)
+            yield "wholes-first", (off, did(Kind.JOIN, left, PLUS, whole.part))
         return
     wholes = did(Kind.TAKE, whole.whole, MINUS, part.whole)
     have, need = exact(whole.part), exact(part.part)

@@ -22,6 +22,7 @@ from waysaid.number import (
     exact,
     places_of,
 )
+from waysaid.ways.fractions.amount import is_fraction
 
 MOST_PLACES = 3
 """The most places after the point that a percent, or the number it is of, may have."""
@@ -116,7 +117,7 @@ def _both(left: Number, sign: Sign, right: Number) -> tuple[PercentShape, ...]:
 
 def _of(part: Number, number: Number, sign: Sign, first: bool) -> tuple[PercentShape, ...]:
     rate, whole = exact(Fraction(exact(part)) * 100), exact(number)
-    if rate <= 0 or whole <= 0 or not (_short(rate) and _short(whole)):
+    if is_fraction(number) or rate <= 0 or whole <= 0 or not (_short(rate) and _short(whole)):
         return ()
     return (PercentOf(rate, whole, sign, first),)
 
