@@ -4,7 +4,7 @@ from pathlib import Path
 
 import waysaid.ways
 from waysaid.ways import Family
-from waysaid.ways.catalogue import CATALOGUE
+from waysaid.ways.catalogue import CATALOGUE, makers_for
 from waysaid.ways.shape import (
     Below,
     Difference,
@@ -50,3 +50,10 @@ def test_a_maker_plans_nothing_for_a_shape_that_is_not_its_own():
         for shape in (Sum(37, 25), Difference(71, 34), Several((7, 26, 3)), *GROUPED):
             if not isinstance(shape, maker.shape):
                 assert list(maker.of(shape)) == []
+
+
+def test_the_makers_of_a_shape_are_those_that_plan_for_it():
+    for shape in (Sum(37, 25), Difference(71, 34), Several((7, 26, 3)), *GROUPED):
+        found = [maker for maker in CATALOGUE if isinstance(shape, maker.shape)]
+        assert list(makers_for(type(shape))) == found
+        assert found

@@ -1,7 +1,5 @@
 """Every way there is, kind by kind; of two with the same steps the first keeps them."""
 
-from functools import cache
-
 from waysaid.ways import about, compare, decimals, fractions, images, percents, rounds, two_sides
 from waysaid.ways.maker import AnyMaker, AnySeenMaker
 from waysaid.ways.whole import WHOLE
@@ -20,7 +18,12 @@ CATALOGUE: tuple[AnyMaker | AnySeenMaker, ...] = (
 """Every kind of problem, in the order in which its ways are tried."""
 
 
-@cache
+_BY_SHAPE = {
+    kind: tuple(maker for maker in CATALOGUE if maker.shape is kind)
+    for kind in {maker.shape for maker in CATALOGUE}
+}
+
+
 def makers_for(kind: type) -> tuple[AnyMaker | AnySeenMaker, ...]:
     """Return the makers for one shape of problem, in the order of the catalogue."""
-    return tuple(maker for maker in CATALOGUE if issubclass(kind, maker.shape))
+    return _BY_SHAPE.get(kind, ())
