@@ -12,6 +12,8 @@ from django.conf import settings
 from django.db import models
 from django.utils.translation import gettext_lazy as _
 
+from waysaid.talk import LOOK_SECONDS
+
 TOKEN_BYTES = 32
 
 
@@ -49,6 +51,7 @@ class SchoolClass(models.Model):
     words = models.CharField(max_length=20, default="ours")
     own_names = models.JSONField(default=dict, blank=True)
     rest = models.CharField(max_length=12, default="left-over")
+    image_seconds = models.PositiveSmallIntegerField(default=LOOK_SECONDS)
     signals = models.JSONField(default=list)
     norms = models.JSONField(default=list)
     starters = models.JSONField(default=list)

@@ -36,6 +36,7 @@ def start_talk(
         "language": school_class.desk_language,
         "board_language": school_class.board_language,
         "problems": planned,
+        "image_seconds": school_class.image_seconds,
     }
     bodies: list[dict[str, Any]] = [opened]
     if planned and plan is None:

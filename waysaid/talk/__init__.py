@@ -2,11 +2,22 @@
 
 from waysaid.talk.board import Signal, Wall, board_view, telling_of
 from waysaid.talk.codec import BadEventError, body_from_json, body_json, kind_of
-from waysaid.talk.event import Body, Ground, Mark, Phase, PlannedProblem, Record, Relation, SaidStep
+from waysaid.talk.event import (
+    LOOK_SECONDS,
+    Body,
+    Ground,
+    Mark,
+    Phase,
+    PlannedProblem,
+    Record,
+    Relation,
+    SaidStep,
+)
 from waysaid.talk.fold import fold, fold_on
 from waysaid.talk.state import Answer, Noticing, State, Supposing, WayTold
 
 __all__ = [
+    "LOOK_SECONDS",
     "Answer",
     "BadEventError",
     "Body",

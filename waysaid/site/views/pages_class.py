@@ -23,6 +23,8 @@ RESTS = {
     Rest.FRACTION.value: gettext_lazy("a fraction: 16 ÷ 3 = 5 1/3"),
     Rest.DECIMAL.value: gettext_lazy("a decimal, where it ends: 16 ÷ 5 = 3.2"),
 }
+LOOKS = (1, 2, 3, 4, 5, 7, 10)
+"""Seconds for which a quick image may be shown."""
 MOST_EVER = 2 * MOST_NAMES
 """Names on one class list, those who left among them."""
 
@@ -81,6 +83,8 @@ def _languages(request: HttpRequest, school_class: SchoolClass) -> HttpResponse:
     school_class.grade = _grade(request, school_class.grade)
     if request.POST.get("rest") in RESTS:
         school_class.rest = request.POST["rest"]
+    if request.POST.get("image_seconds") in map(str, LOOKS):
+        school_class.image_seconds = int(request.POST["image_seconds"])
     school_class.save()
     response = redirect("class")
     speak(response, desk)
@@ -153,6 +157,7 @@ def _page(request: HttpRequest, school_class: SchoolClass, error: str = "") -> H
         "languages": Language.choices,
         "grades": GRADES,
         "rests": RESTS,
+        "looks": LOOKS,
         "error": error,
     }
     return render(request, "waysaid/class.html", context, status=400 if error else 200)
