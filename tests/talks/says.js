@@ -7,6 +7,7 @@
       return [...node.querySelectorAll("text")].map((label) => label.textContent).join(" | ");
     }
     if (node.matches(".frame")) return "▢";
+    if (node.matches(".fraction")) return [...node.children].map(seen).join("/");
     return [...node.childNodes]
       .map((child) => (child.nodeType === Node.TEXT_NODE ? child.data : child.nodeType === 1 ? seen(child) : ""))
       .join("");

@@ -6,11 +6,21 @@ said three times counts as much as being the easiest.
 """
 
 from collections.abc import Mapping, Sequence
+from fractions import Fraction
 from functools import lru_cache
 from typing import Any
 
 from waysaid.drawing import Frame, Picture, Telling, draw, lines, scene_json, suits
-from waysaid.number import Image, Language, Problem, Rest, Unreadable, parse, remainder_of
+from waysaid.number import (
+    Image,
+    Language,
+    Problem,
+    Rest,
+    Unreadable,
+    parse,
+    parse_said,
+    remainder_of,
+)
 from waysaid.site.history import History
 from waysaid.site.image_view import small_dots
 from waysaid.site.wording import Wording
@@ -146,11 +156,13 @@ def _chip(problem_text: str, way: Way, wording: Wording) -> dict[str, Any]:
 def _drawn(problem_text: str, way: Way, language: str, rest: Rest) -> dict[str, Any]:
     problem = parse(problem_text)
     telling = Telling(problem, way.steps, (), way.number)
+    answer = way_says(way, problem, rest)
     return {
         "family": way.family.value,
         "lines": list(lines(telling)),
         "steps": steps_json(way.steps),
-        "answer": way_says(way, problem, rest),
+        "answer": answer,
+        "ends": None if isinstance(parse_said(answer), int | Fraction) else answer,
         "scene": thumbnail(telling, language),
         **pictures_of(telling),
     }

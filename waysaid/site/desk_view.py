@@ -5,19 +5,18 @@ from functools import lru_cache
 from typing import Any
 
 from waysaid.drawing import Picture, Telling, lines, nearest, suits
-from waysaid.number import Print, text
 from waysaid.site.answer_view import answer_view, in_words
 from waysaid.site.chips import chips_for, orders_by_child
 from waysaid.site.desk_notes import (
     drawn_instead,
     flags_of,
-    problem_of,
     questions_for,
     slip_notes,
     unused_families,
 )
 from waysaid.site.history import History
 from waysaid.site.models import Child, Talk
+from waysaid.site.talk_rows import printed
 from waysaid.site.talks import desk_title
 from waysaid.site.wording import Wording, wording_of
 from waysaid.talk import Phase, State, WayTold, telling_of
@@ -79,7 +78,7 @@ def _problems(state: State) -> list[dict[str, Any]]:
     return [
         {
             "id": each.id,
-            "text": _printed(each.text),
+            "text": printed(each.text),
             "plain": each.text,
             "why": each.why,
             "shown": each.id in state.shown,
@@ -89,11 +88,6 @@ def _problems(state: State) -> list[dict[str, Any]]:
         }
         for each in state.problems
     ]
-
-
-def _printed(problem_text: str) -> str:
-    problem = problem_of(problem_text)
-    return problem_text if problem is None else text(problem, Print.TRUE)
 
 
 def _roster(desk: Desk, children: list[Child]) -> list[dict[str, Any]]:
@@ -121,9 +115,15 @@ def _chips(desk: Desk) -> dict[str, Any]:
     chips = chips_for(planned.text, desk.history, desk.wording)
     board = desk.state.board_language
     return {
-        "chips": [{**chip, "answer": in_words(chip["answer"], board)} for chip in chips],
+        "chips": [_worded(chip, board) for chip in chips],
         "chip_orders": orders_by_child(planned.text, desk.history, desk.wording.rest),
     }
+
+
+def _worded(chip: dict[str, Any], board_language: str) -> dict[str, Any]:
+    """Return a chip whose answer is said as the board says it."""
+    said = {name: in_words(chip[name], board_language) for name in ("answer", "ends")}
+    return {**chip, **said}
 
 
 def _answering(desk: Desk) -> dict[str, Any]:

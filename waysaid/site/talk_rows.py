@@ -4,8 +4,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from django.utils import timezone
+from django.utils.translation import get_language
 
-from waysaid.number import BLANK, Print, Unreadable, parse, text
+from waysaid.number import BLANK, Language, Print, Unreadable, parse, text
 from waysaid.site.models import SchoolClass, Talk
 from waysaid.site.record import at_hand
 from waysaid.talk import State
@@ -25,7 +26,8 @@ class TalkRow:
 def printed(problem: str) -> str:
     """Return a problem as a screen shows it; one that cannot be read as it was typed."""
     try:
-        return text(parse(problem), Print.TRUE).replace(BLANK.value, "▢")
+        language = Language((get_language() or "en")[:2])
+        return text(parse(problem), Print.TRUE, language).replace(BLANK.value, "▢")
     except Unreadable:
         return problem
 

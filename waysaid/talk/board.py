@@ -25,8 +25,12 @@ from waysaid.number import (
     Image,
     Language,
     NoValue,
+    Order,
+    Remainder,
     Unreadable,
+    Verdict,
     parse_expression,
+    parse_said,
     say,
     value_of,
 )
@@ -203,7 +207,15 @@ def _content(state: State, way: WayTold, room: Frame) -> dict[str, Any]:
     if telling is None or not way.steps or way.picture is Picture.WORDS:
         said = way.words or (way.answer or "")
         return {"picture": "words", "words": said, "lines": [], "scene": None}
-    return {"words": None, **_pictured(way.picture, telling, room, Language(state.board_language))}
+    shown = _pictured(way.picture, telling, room, Language(state.board_language))
+    ends = _ends(way.answer) if shown["lines"] else []
+    return {"words": None, **shown, "lines": [*shown["lines"], *ends]}
+
+
+def _ends(answer: str | None) -> list[str]:
+    """Return the answer a child gave that no step can hold, as `5 r 1` or `>`, as a line of it."""
+    said = parse_said(answer) if answer else None
+    return [f"→ {answer}"] if isinstance(said, Remainder | Order | Verdict) else []
 
 
 @lru_cache(maxsize=CONTENTS)

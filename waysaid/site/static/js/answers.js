@@ -2,13 +2,19 @@
 
 import { make, panel, randomId } from "./dom.js";
 
-/** What a tap notes, and what it says: for most problems the same. @typedef {{text: string, says: string}} Tap */
+/**
+ * What a tap notes and what it says; `choice` where it is one of the few answers there can be.
+ * @typedef {{text: string, says: string, choice?: boolean}} Tap
+ */
 
 /** @param {any} state the desk's; returns answers the desk can offer, in no order of worth */
 function offered(state) {
   const heard = new Set(state.answers.map((/** @type {any} */ each) => each.text));
   const { choices } = state.answering;
-  if (choices.length) return choices.filter((/** @type {Tap} */ one) => !heard.has(one.text));
+  if (choices.length) {
+    const open = choices.filter((/** @type {Tap} */ one) => !heard.has(one.text));
+    return open.map((/** @type {Tap} */ one) => ({ ...one, choice: true }));
+  }
   const known = [
     ...state.chips.map((/** @type {any} */ chip) => chip.answer),
     ...state.private.slips.map((/** @type {any} */ slip) => slip.wrong),
@@ -26,13 +32,12 @@ function offered(state) {
  * @param {Tap} tap @param {boolean} heard @param {any} words
  * @param {(text: string) => void} say
  */
-function answerButton({ text, says }, heard, words, say) {
-  const choice = says !== text;
+function answerButton({ text, says, choice }, heard, words, say) {
   return make(
     "button",
     {
       type: "button",
-      class: heard ? "answer-chip" : "answer-chip offered",
+      class: heard ? "answer-chip" : choice ? "answer-chip choice" : "answer-chip offered",
       "data-key": `answer-${text}`,
       title: heard || choice ? null : words.if_you_hear,
       click: () => say(text),

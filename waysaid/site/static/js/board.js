@@ -2,7 +2,7 @@
 
 import { connectView } from "./connect-view.js";
 import { fill, keep, make } from "./dom.js";
-import { fitText, stacked, unit } from "./fit.js";
+import { fitRow, fitText, stacked, unit } from "./fit.js";
 import { groundOf } from "./ground.js";
 import { Look } from "./image-view.js";
 import { PLAIN_VIEWS, viewOf } from "./phases.js";
@@ -124,11 +124,13 @@ export class Board {
       if (!(node instanceof HTMLElement)) continue;
       const stage = node.closest(".stage");
       if (stage) {
-        fitText(node, { width: inner, height: stage.clientHeight, least: 12.5, most: 44 });
+        // A stacked fraction's numbers are smaller than the letters beside it.
+        const least = node.querySelector(".fraction") ? 17.5 : 12.5;
+        fitText(node, { width: inner, height: stage.clientHeight, least, most: 44 });
       } else if (node.dataset.fit) {
         fitText(node, { width: inner, height: unit() * 24, least: 8, most: 15 });
       } else {
-        fitText(node, { width: inner, height: unit() * 20, least: 12.2, most: 13 });
+        fitRow(node, { width: inner, height: unit() * 20, least: 12.2, most: 13 });
       }
     }
   }

@@ -24,7 +24,7 @@ function chipButton(chip, index, share) {
     make(
       "span",
       { class: "steps" },
-      make("span", { class: "family" }, chip.name),
+      make("span", { class: "family" }, chip.ends ? `${chip.name} → ${chip.ends}` : chip.name),
       lines.map((/** @type {string} */ line, /** @type {number} */ at) =>
         make("span", { class: "step" }, at === lines.length - 1 ? line + more : line),
       ),

@@ -14,7 +14,7 @@ function rowList(rows, name, label) {
   return make(
     "ol",
     { class: name, "aria-label": label },
-    rows.map((row) => make("li", {}, problemText(row), " ", answersText(row.answers))),
+    rows.map((row) => make("li", {}, problemText(row), " ", answersText(row.answers, row))),
   );
 }
 

@@ -2,6 +2,7 @@
 
 import { fill, make, put, randomId } from "./dom.js";
 import { post } from "./outbox.js";
+import { watchFields } from "./understood.js";
 
 /** Open a dialog where the browser has them; its close buttons close it. */
 export function dialog(/** @type {string} */ id) {
@@ -18,6 +19,7 @@ export function addProblemDialog(desk) {
   const form = /** @type {HTMLFormElement} */ (node.querySelector("form"));
   const input = /** @type {HTMLInputElement} */ (form.elements.namedItem("text"));
   const says = /** @type {HTMLElement} */ (node.querySelector("[role=alert]"));
+  watchFields(form);
   form.addEventListener("submit", async (event) => {
     event.preventDefault();
     const text = input.value.trim();
@@ -33,7 +35,7 @@ export function addProblemDialog(desk) {
       return input.focus();
     }
     if (now) desk.tell("problem-shown", { problem });
-    input.value = "";
+    form.reset();
     node.close();
   });
   return () => {

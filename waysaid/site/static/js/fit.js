@@ -21,6 +21,25 @@ export function fitText(node, { width, height, least, most }) {
   node.style.setProperty("--size", String(Math.max(least, Math.floor(size * 10) / 10)));
 }
 
+/** How close the words of a line may stand before it is made smaller, in its own letters' size. */
+const CLOSEST = "-0.16em";
+/** How small a line may become, in units, that would not fit into its one row otherwise. */
+const SMALLEST = 9;
+
+/**
+ * Fit a line that has one row and no more: its words stand closer before it is made smaller.
+ * @param {HTMLElement} node @param {Parameters<typeof fitText>[1]} place
+ */
+export function fitRow(node, place) {
+  const wraps = () => node.style.getPropertyValue("white-space") === "normal";
+  node.style.setProperty("word-spacing", "normal");
+  fitText(node, place);
+  if (!wraps()) return;
+  node.style.setProperty("word-spacing", CLOSEST);
+  fitText(node, place);
+  if (wraps()) fitText(node, { ...place, least: SMALLEST });
+}
+
 /** Tell whether what a node holds does not fit in it. */
 export function overflows(/** @type {HTMLElement} */ node) {
   return node.scrollWidth > node.clientWidth + 1 || node.scrollHeight > node.clientHeight + 1;

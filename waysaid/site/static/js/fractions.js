@@ -24,7 +24,7 @@ export function withFractions(text) {
   let place = 0;
   for (const found of text.matchAll(FRACTION)) {
     const before = text.slice(place, found.index);
-    parts.push(/\d $/u.test(before) ? before.slice(0, -1) : before);
+    parts.push(/\d[ \u00a0]$/u.test(before) ? before.slice(0, -1) : before);
     parts.push(stacked(found[1], found[2]));
     place = found.index + found[0].length;
   }

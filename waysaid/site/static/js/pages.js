@@ -1,6 +1,7 @@
 /** What the pages around a talk share: nothing here is needed to get by, all of it is nicer. */
 
 import { startForms } from "./start-talk.js";
+import { watchFields } from "./understood.js";
 
 for (const node of document.querySelectorAll("[data-needs-script]")) node.removeAttribute("hidden");
 for (const node of document.querySelectorAll("[data-needs-no-script]")) node.remove();
@@ -10,6 +11,7 @@ for (const button of document.querySelectorAll("[data-print]")) {
 }
 
 startForms();
+watchFields();
 
 document.getElementById("wrong")?.scrollIntoView({ block: "nearest" });
 

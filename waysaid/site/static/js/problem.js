@@ -10,7 +10,8 @@ import { withFractions } from "./fractions.js";
 export function problemText(problem, tag = "span", name = "problem") {
   // Where the problem has the whole sheet there is room to stack fractions at full size.
   const whole = name.split(" ").includes("whole");
-  const parts = problem.text.split(/[_▢]/).flatMap((part, index) => {
+  const text = problem.text.replace(/(\d) (\d+\/\d)/gu, "$1\u00a0$2").replace(/ \?$/u, "\u00a0?");
+  const parts = text.split(/[_▢]/).flatMap((part, index) => {
     const frame = index ? [make("span", { class: "frame" })] : [];
     return [...frame, ...(whole ? withFractions(part) : [part])];
   });
@@ -23,7 +24,14 @@ export function problemText(problem, tag = "span", name = "problem") {
   );
 }
 
-/** Return the answers that were heard as they stand behind a problem: `= 66, 56`. */
-export function answersText(/** @type {string[]} */ answers) {
-  return answers.length ? make("span", { class: "given" }, `= ${answers.join(", ")}`) : null;
+/** A problem behind which an equals sign would say something else: an equation, a question. */
+const ASKS = /[=?▢_]|^\p{L}{2}/u;
+
+/**
+ * Return the answers that were heard as they stand behind a problem: `= 66, 56`, or `: >`.
+ * @param {string[]} answers @param {{text: string}} problem
+ */
+export function answersText(answers, problem) {
+  const joint = ASKS.test(problem.text) ? ":" : "=";
+  return answers.length ? make("span", { class: "given" }, `${joint} ${answers.join(", ")}`) : null;
 }

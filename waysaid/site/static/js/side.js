@@ -14,7 +14,7 @@ export function sideColumn(earlier, words) {
         { "aria-current": problem.now ? "true" : null },
         problemText(problem),
         " ",
-        problem.now ? null : answersText(problem.answers),
+        problem.now ? null : answersText(problem.answers, problem),
       ),
     ),
   );
