@@ -1,6 +1,7 @@
 """The questions: each a function from a JSON object to a JSON object."""
 
 from collections.abc import Sequence
+from fractions import Fraction
 
 from waysaid.cli.given import (
     BadInputError,
@@ -13,7 +14,7 @@ from waysaid.cli.given import (
     rest_in,
 )
 from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
-from waysaid.number import answer_text, parse_said, said_text, text
+from waysaid.number import Said, Span, answer_text, parse_said, said_text, text
 from waysaid.slips import slip_note, slip_question, slips
 from waysaid.strings import link_says, links
 from waysaid.ways import Family, Way, effort_of, family_name, how_said, way_says, ways
@@ -77,9 +78,7 @@ def chosen(found: Sequence[Way], most: int) -> tuple[Way, ...]:
 def answer_slips(given: Given) -> Answer:
     """Return what may have led from `problem` to the `wrong` answer."""
     problem, language = problem_in(given), language_in(given)
-    wrong = parse_said(str(given.get("wrong", "")))
-    if wrong is None:
-        wrong = number_in(given, "wrong")
+    wrong = _wrong_in(given)
     return {
         "problem": text(problem),
         "answer": said_text(wrong, problem),
@@ -96,6 +95,17 @@ def answer_slips(given: Given) -> Answer:
             for slip in slips(problem, wrong)
         ],
     }
+
+
+def _wrong_in(given: Given) -> Said | Span:
+    """Return the answer of `wrong`: a number, a sign, a word, `5 r 1` or `8000..8400`."""
+    said = str(given.get("wrong", ""))
+    ends = [parse_said(end) for end in said.split("..")]
+    if len(ends) == 2:
+        low, high = ends
+        if isinstance(low, int | Fraction) and isinstance(high, int | Fraction):
+            return Span(low, high)
+    return number_in(given, "wrong") if ends[0] is None or len(ends) > 1 else ends[0]
 
 
 def answer_links(given: Given) -> Answer:

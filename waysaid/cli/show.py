@@ -29,8 +29,8 @@ _NONE = {
         Language.ES: "Aún no hay ninguna manera escrita para un problema así.",
     },
     "slips": {
-        Language.EN: "No slip of the first set leads there.",
-        Language.ES: "Ningún error de la primera lista lleva ahí.",
+        Language.EN: "No slip that we know of leads there.",
+        Language.ES: "Ningún error que conozcamos lleva ahí.",
     },
     "links": {
         Language.EN: "Nothing that we know of connects them.",

@@ -8,6 +8,7 @@ from waysaid.number import (
     Expression,
     Language,
     Operation,
+    Order,
     Print,
     Problem,
     Sign,
@@ -18,7 +19,7 @@ from waysaid.number import (
     value_of,
 )
 from waysaid.slips.slip import Slip, SlipName
-from waysaid.slips.words import ADJUSTED, CARRIED, FACTS, NOTES, UNITS, WHOLE_USED
+from waysaid.slips.words import ADJUSTED, AGAINST, CARRIED, FACTS, NOTES, UNITS, WHOLE_USED
 
 
 def slip_note(slip: Slip, language: Language) -> str:
@@ -30,7 +31,7 @@ def slip_note(slip: Slip, language: Language) -> str:
     right = where.right if isinstance(where, Operation) else where
     note = _wording(slip, where, language)
     told = note.format(
-        sum=text(where, Print.TRUE, language),
+        sum=_shown(slip, where, language),
         right=text(right, Print.TRUE, language),
         unit=UNITS[language].get(_tens(right) + 1, ""),
     )
@@ -38,6 +39,16 @@ def slip_note(slip: Slip, language: Language) -> str:
         return told
     fact = text(slip.fact.left, Print.TRUE, language), text(slip.fact.right, Print.TRUE, language)
     return told + FACTS[language].format(sum=fact[0], result=fact[1])
+
+
+def _shown(slip: Slip, where: Expression, language: Language) -> str:
+    """Return the step's work as text; two numbers that were held together as such."""
+    if isinstance(slip.wrong, Order) and slip.slug is not SlipName.GAP_COMPARE:
+        if isinstance(where, Operation):
+            sides = text(where.left, Print.TRUE), text(where.right, Print.TRUE)
+            return AGAINST[language].format(*sides)
+        return text(slip.steps[slip.at], Print.TRUE, language)
+    return text(where, Print.TRUE, language)
 
 
 def _wording(slip: Slip, where: Expression, language: Language) -> str:

@@ -197,6 +197,11 @@ CARRIED: Mapping[Language, str] = {
     Language.EN: "what carries from {sum} may have been lost",
     Language.ES: "quizá se perdió lo que se lleva de {sum}",
 }
+AGAINST: Mapping[Language, str] = {
+    Language.EN: "{} against {}",
+    Language.ES: "{} frente a {}",
+}
+"""Two numbers that were held together to see which is larger."""
 FACTS: Mapping[Language, str] = {
     Language.EN: ", and {sum} may have come out as {result}",
     Language.ES: ", y quizá {sum} salió como {result}",
