@@ -15,6 +15,7 @@ from waysaid.ways.shape import (
     Quotient,
     Several,
     Sum,
+    UnderOne,
 )
 
 FOLDERS = {
@@ -24,6 +25,7 @@ FOLDERS = {
     "times": Product,
     "share": Quotient,
     "leftover": Leftover,
+    "under_one": UnderOne,
     "factors": Factors,
     "missing": Missing,
     "several": Several,

@@ -16,6 +16,7 @@ from waysaid.ways.shape import (
     Quotient,
     Several,
     Sum,
+    UnderOne,
     shapes,
 )
 
@@ -46,6 +47,8 @@ SEEN = {
     "7 / 7": (Nothing(7, Sign.OVER, 7),),
     "0 / 7": (Nothing(0, Sign.OVER, 7),),
     "16 / 3": (Leftover(16, 3),),
+    "3 / 4": (UnderOne(3, 4),),
+    "0 - 0": (Nothing(0, Sign.MINUS, 0),),
     "2 x 7 x 5": (Factors((2, 7, 5)),),
     "_ x 6 = 54": (Missing(9, Sign.TIMES, 6, 0), Quotient(54, 6)),
     "6 x _ = 54": (Missing(6, Sign.TIMES, 9, 1), Quotient(54, 6)),
@@ -59,7 +62,6 @@ NOT_SEEN = (
     "1/2 + 1/4",
     "1/2 x 4",
     "48 / 4 / 2",
-    "3 / 4 ",
     "7 x _ = 30",
     "_ / 4 = -2",
     "30 / _ = 4",

@@ -171,6 +171,14 @@ class Leftover:
 
 
 @dataclass(frozen=True, slots=True)
+class UnderOne:
+    """A whole number divided by a larger one, neither of them 0: less than one for each."""
+
+    whole: int
+    part: int
+
+
+@dataclass(frozen=True, slots=True)
 class Factors:
     """Three or more whole numbers multiplied."""
 
@@ -217,6 +225,7 @@ Shape = (
     | Product
     | Quotient
     | Leftover
+    | UnderOne
     | Factors
     | Nothing
     | Several
@@ -237,10 +246,11 @@ def _known(expression: Expression) -> tuple[Shape, ...]:
     if isinstance(expression, Operation) and expression.sign in (Sign.TIMES, Sign.OVER):
         return _grouped(expression)
     terms = _whole_terms(expression)
-    if terms is None or len(terms) < 2:
+    if terms is None or len(terms) < 2 or not isinstance(expression, Operation):
         return ()
-    if len(terms) > 2:
-        terms = _worth_saying(terms)
+    if len(terms) == 2:
+        return _pair(terms[0], expression.sign, abs(terms[1]))
+    terms = _worth_saying(terms)
     if len(terms) == 2:
         return _pair(terms[0], Sign.MINUS if terms[1] < 0 else Sign.PLUS, abs(terms[1]))
     return (Several(terms),)
@@ -310,8 +320,10 @@ def _round(left: int, sign: Sign, right: int) -> Round:
 
 
 def _share(whole: int, part: int) -> tuple[Shape, ...]:
-    if (whole < part and whole) or not part:
+    if not part:
         return ()
+    if 0 < whole < part:
+        return (UnderOne(whole, part),)
     if whole % part:
         return (Leftover(whole, part),)
     if part == 1 or whole in (0, part):

@@ -48,6 +48,7 @@ from waysaid.ways.shape import (
     Quotient,
     Several,
     Sum,
+    UnderOne,
 )
 from waysaid.ways.share import adjust as share_adjust
 from waysaid.ways.share import break_up as share_break_up
@@ -81,6 +82,8 @@ from waysaid.ways.times import factor_steps as times_factor_steps
 from waysaid.ways.times import known_fact as times_known_fact
 from waysaid.ways.times import near_fact as times_near_fact
 from waysaid.ways.times import rename as times_rename
+from waysaid.ways.under_one import break_up as under_one_break_up
+from waysaid.ways.under_one import rename as under_one_rename
 from waysaid.ways.way import Family
 
 WHOLE: tuple[AnyMaker, ...] = (
@@ -144,6 +147,8 @@ WHOLE: tuple[AnyMaker, ...] = (
     Maker(Family.THINK_TIMES, Quotient, share_think_times.plans),
     Maker(Family.CHUNK_OUT, Quotient, share_chunk_out.plans),
     Maker(Family.COLUMN, Product, times_column.plans),
+    Maker(Family.RENAME, UnderOne, under_one_rename.plans),
+    Maker(Family.BREAK_UP, UnderOne, under_one_break_up.plans),
     Maker(Family.COUNTING, Leftover, leftover_counting.plans),
     Maker(Family.BREAK_UP, Leftover, leftover_break_up.plans),
     Maker(Family.THINK_TIMES, Leftover, leftover_think_times.plans),

@@ -23,6 +23,7 @@ MAKERS: tuple[AnyMaker, ...] = (
     *times.MAKERS,
     Maker(Family.RENAME, Over, over_own.rename_plans),
     *over.MAKERS,
+    *over.UNDER_ONE,
     Maker(Family.SCALE_BOTH, Over, over_own.scale_plans),
     Maker(Family.SCALE_BOTH, Over, over_own.parts_plans),
     Maker(Family.PARTNERS, Chain, chain.partner_plans),

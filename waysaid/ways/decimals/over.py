@@ -6,11 +6,11 @@ sixes), and a decimal shared by a whole number (4.8 / 4 is 48 tenths shared).
 
 from collections.abc import Callable, Iterator
 
-from waysaid.ways.decimals.shape import MOST_MORE, Over
+from waysaid.ways.decimals.shape import MOST_MORE, Over, Scaled
 from waysaid.ways.decimals.unit import Units, all_in, made
 from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.plan import OVER, PLUS, TIMES, Move, Plan
-from waysaid.ways.shape import Quotient
+from waysaid.ways.shape import Quotient, UnderOne
 from waysaid.ways.share import (
     adjust,
     break_up,
@@ -138,3 +138,19 @@ MAKERS: tuple[AnyMaker, ...] = (
     _mapped(Family.THINK_TIMES, think_times.plans),
     _mapped(Family.CHUNK_OUT, chunk_out.plans),
 )
+
+
+def _of_whole_numbers(maker: AnyMaker) -> AnyMaker:
+    """Return the maker that does with 3 / 8 what a maker of decimals does with 3.0 / 8."""
+
+    def plans(problem: UnderOne) -> Iterator[Plan]:
+        yield from maker.plans(Over(Scaled(problem.whole, 0), Scaled(problem.part, 0)))
+
+    return Maker(maker.family, UnderOne, plans)
+
+
+_TOLD = (Family.KNOWN_FACT, Family.FACTOR_STEPS, Family.BREAK_UP, Family.THINK_TIMES)
+UNDER_ONE: tuple[AnyMaker, ...] = tuple(
+    _of_whole_numbers(maker) for maker in MAKERS if maker.family in _TOLD
+)
+"""Less than one for each, told as a decimal where it ends soon."""

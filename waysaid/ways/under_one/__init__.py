@@ -1,0 +1,1 @@
+"""Ways to divide a number by a larger one: less than one for each, a module a way."""
