@@ -23,18 +23,25 @@ def largest(frame: Frame, build: Callable[[int, Frame], Drawn]) -> Drawn:
     """
     for room in frame.rooms:
         made = largest_in(room, build)
-        if made.width <= room.width and made.height <= room.height:
+        if _fits(made, room):
             return made
     return build(frame.least, frame)
 
 
 def largest_in(room: Frame, build: Callable[[int, Frame], Drawn]) -> Drawn:
     """Return what `build` makes with the largest labels that fit; the smallest if none does."""
+    smallest = build(room.least, room)
+    if not _fits(smallest, room):
+        return smallest
     for size in range(room.label, room.least, -1):
         made = build(size, room)
-        if made.width <= room.width and made.height <= room.height:
+        if _fits(made, room):
             return made
-    return build(room.least, room)
+    return smallest
+
+
+def _fits(made: Drawn, room: Frame) -> bool:
+    return made.width <= room.width and made.height <= room.height
 
 
 def stroke_of(size: int) -> int:
