@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 from math import lcm
 
-from waysaid.number import Exact, Number, Operation, exact, parts
+from waysaid.number import Equation, Exact, Number, Operation, exact, parts
 from waysaid.ways.factor import can_do, can_share
 from waysaid.ways.fractions.amount import did, said_as
 from waysaid.ways.fractions.shape import PartOver
@@ -85,6 +85,18 @@ def _scaled(problem: PartOver, new: tuple[Exact, Exact], by: int) -> Iterator[Pl
         yield f"up-by-{by}-in-steps", (*both, *last)
 
 
+def turned_over(problem: PartOver) -> Iterator[Plan]:
+    """Yield the part turned over and multiplied by, as is taught: 3 / 2/5 = 3 x 5/2."""
+    whole, part = problem.whole, problem.part
+    if part.tops < 2 or not part.top:
+        return
+    turned = parts(part.bottom, part.tops)
+    cuts = cut_into(part, part.bottom) if part.whole else ()
+    old = Operation(OVER, whole.number, parts(part.tops, part.bottom) if cuts else part.number)
+    told = Step(Kind.SCALE, Equation(old, Operation(TIMES, whole.number, turned)))
+    yield "turned-over", (*cuts, told, did(Kind.RECALL, whole.number, TIMES, turned))
+
+
 def fits(problem: PartOver) -> Iterator[Plan]:
     """Yield the product that fits: 6 x 1/2 = 3."""
     groups = exact(Fraction(problem.whole.value) / problem.part.value)
@@ -157,6 +169,7 @@ MAKERS: tuple[AnyMaker, ...] = (
     Maker(Family.FACTOR_STEPS, PartOver, top_and_bottom),
     Maker(Family.FACTOR_STEPS, PartOver, halved),
     Maker(Family.RENAME, PartOver, cut_both),
+    Maker(Family.RENAME, PartOver, turned_over),
     Maker(Family.SCALE_BOTH, PartOver, scaled),
     Maker(Family.BREAK_UP, PartOver, pieces),
 )
