@@ -1,4 +1,4 @@
-"""Starter strings: talks of our own for grades K to 3, each with its reasons and questions.
+"""Starter strings: talks of our own for grades K to 6, each with its reasons and questions.
 
 The texts stand in `data/grade-N.json`, English and Spanish beside each other. Foreseen ways and
 slips are not stored: they are worked out from the problems.
@@ -13,7 +13,7 @@ from importlib import resources
 from waysaid.number import Language, Problem, Unreadable, parse
 from waysaid.ways import Family
 
-GRADES = (0, 1, 2, 3)
+GRADES = tuple(range(7))
 """Kindergarten is 0."""
 
 
@@ -73,7 +73,8 @@ def starters_in(content: str, name: str) -> tuple[Starter, ...]:
     file = _mapping(whole, name)
     grade = file.get("grade")
     if not isinstance(grade, int) or grade not in GRADES:
-        raise StarterError(f"{name}: grade is {grade!r}; it takes one of 0, 1, 2, 3")
+        known = ", ".join(map(str, GRADES))
+        raise StarterError(f"{name}: grade is {grade!r}; it takes one of {known}")
     found = _list(file.get("starters"), f"{name}: starters")
     return tuple(_starter(_mapping(one, name), grade, name) for one in found)
 
