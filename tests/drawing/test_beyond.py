@@ -199,6 +199,7 @@ def test_a_count_of_hops_is_said_in_the_language_of_the_board():
         (replace(telling("84 / 4", "recall 4 x 21 = 84"), answer=21), ["84", *["21"] * 4]),
         (telling("84 / 4", "scale 84 / 2 = 42"), ["84"]),
         (telling("63 / 5", "recall 5 x 12 = 60", "take 63 - 60 = 3"), ["63", "60", "3"]),
+        (telling("8 + 4 = _ + 5", "join 8 + 4 = 12", "take 12 - 5 = 7"), ["8", "4", "7", "5"]),
         (telling("0.25 + 0.4", "join 0.25 + 0.4 = 0.65"), ["0.65", "0.25", "0.4"]),
     ],
 )

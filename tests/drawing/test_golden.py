@@ -120,6 +120,7 @@ IN_PARTS = {
     "over-hundred": telling("125% of 48", "group 25% of 48 = 12", "join 48 + 12 = 60"),
     "tenths": telling("3.8 + 1.45", "jump 3.8 + 0.2 = 4", "jump 4 + 1.25 = 5.25"),
     "hundredths": telling("0.25 + 0.4", "join 0.20 + 0.40 = 0.60", "join 0.60 + 0.05 = 0.65"),
+    "both-sides": telling("8 + 4 = _ + 5", "move 4 + 1 = 5", "move 8 - 1 = 7"),
     "longer": telling("0.65 ? 0.7", "split 0.7 = 0.70"),
 }
 SHOWN = {

@@ -1,5 +1,7 @@
 """Bars: the whole over its parts, as long as their labels need and never to scale."""
 
+from collections.abc import Sequence
+
 from waysaid.drawing.fit import Drawn, largest, stroke_of
 from waysaid.drawing.groups import Groups, groups_of
 from waysaid.drawing.metrics import digit_height, text_width
@@ -58,7 +60,8 @@ def draw_bar(whole: Whole, telling: Telling, frame: Frame, lang: Language) -> Sc
     """Return the whole as one bar over the bar of its parts; a number not said stays empty."""
     drawn = largest(frame, lambda size, room: _laid(whole, size, room.width))
     blank = phrase(lang, "blank")
-    said = [phrase(lang, "whole", number=whole.whole.text or blank)]
+    said = [phrase(lang, "whole", number=whole.whole.text or blank)] if not whole.over else []
+    said += [phrase(lang, "over", number=part.text or blank) for part in whole.over]
     if whole.equal:
         part = whole.parts[0].text or blank
         said.append(phrase(lang, "equal", count=len(whole.parts), number=part))
@@ -69,25 +72,41 @@ def draw_bar(whole: Whole, telling: Telling, frame: Frame, lang: Language) -> Sc
 
 
 def _laid(whole: Whole, size: int, width: int) -> Drawn:
-    """Lay out both bars; the spare room is shared by the parts as their labels are long."""
+    """Lay out both bars, equally long; a number that was not said stays empty."""
     stroke = stroke_of(size)
     parts = [part.text for part in whole.parts]
-    over = whole.whole.text
-    needs = [max(size * 2, text_width(part, size) + size) for part in parts]
+    over = [part.text for part in whole.over] or [whole.whole.text]
+    needs = _needs(parts, size)
     if whole.equal and sum(needs) > width - 2 * stroke:
         needs = [max(size, text_width(part, size) + size * 3 // 10) for part in parts]
-    natural = max(sum(needs), text_width(over, size) + size)
+    above = [text_width(over[0], size) + size] if not whole.over else _needs(over, size)
+    natural = max(sum(needs), sum(above))
     full = max(natural, min(width - 2 * stroke, natural * 2))
-    spare, high = full - sum(needs), size * 14 // 10
-    shapes: list[Shape] = _bar(over, (stroke, stroke), (full, high), size)
-    x = stroke
-    for place, (part, need) in enumerate(zip(parts, needs, strict=True)):
-        wide = need + spare * need // sum(needs)
-        if place == len(parts) - 1:
-            wide = stroke + full - x
-        shapes += _bar(part, (x, stroke + high), (wide, high), size)
-        x += wide
+    high = size * 14 // 10
+    shapes = _row(over, above, (stroke, full, high), size)
+    shapes += _row(parts, needs, (stroke + high, full, high), size)
     return Drawn(full + 2 * stroke, 2 * high + 2 * stroke, tuple(shapes))
+
+
+def _needs(parts: Sequence[str], size: int) -> list[int]:
+    return [max(size * 2, text_width(part, size) + size) for part in parts]
+
+
+def _row(
+    parts: Sequence[str], needs: Sequence[int], room: tuple[int, int, int], size: int
+) -> list[Shape]:
+    """Draw one bar of parts; the spare room is shared by the parts as their labels are long."""
+    y, full, high = room
+    x = start = stroke_of(size)
+    spare, total = full - sum(needs), sum(needs)
+    shapes: list[Shape] = []
+    for place, (part, need) in enumerate(zip(parts, needs, strict=True)):
+        wide = need + spare * need // total
+        if place == len(parts) - 1:
+            wide = start + full - x
+        shapes += _bar(part, (x, y), (wide, high), size)
+        x += wide
+    return shapes
 
 
 def _bar(label: str, at: tuple[int, int], room: tuple[int, int], size: int) -> list[Shape]:

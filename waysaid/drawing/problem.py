@@ -1,6 +1,6 @@
 """What pictures need to know of a problem: its numbers, its whole and parts, and its answer."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from waysaid.drawing.story import UNSAID, Hop, Mark, hops_of, in_groups, mark_of, renames, terms_in
 from waysaid.drawing.telling import Telling
@@ -28,11 +28,15 @@ Terms = tuple[tuple[Sign, Exact | Blank], ...]
 
 @dataclass(frozen=True, slots=True)
 class Whole:
-    """A whole and its parts, true or not; `equal` tells that they are all the same."""
+    """A whole and its parts, true or not; `equal` tells that they are all the same.
+
+    `over` are the parts of the other side of an equation that has a sum on both sides.
+    """
 
     whole: Mark
     parts: tuple[Mark, ...]
     equal: bool = False
+    over: tuple[Mark, ...] = ()
 
 
 def terms_of(telling: Telling) -> Terms | None:
@@ -128,8 +132,12 @@ def whole_of(telling: Telling) -> Whole | None:
 
 
 def _missing(problem: Equation, answer: Mark) -> Whole | None:
-    """Return `7 + _ = 12` as the whole 12 with the parts 7 and the answer."""
+    """Return `7 + _ = 12` as the whole 12 with the parts 7 and the answer; sums as two bars."""
     left, right = problem.left, problem.right
+    if isinstance(left, Operation) and isinstance(right, Operation):
+        one, other = (_whole(terms_in(side), UNSAID, answer) for side in (left, right))
+        sums = left.sign is right.sign is Sign.PLUS
+        return replace(other, over=one.parts) if sums and one and other else None
     if not isinstance(left, Operation):
         left, right = right, left
     terms = terms_in(left)
