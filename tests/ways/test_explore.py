@@ -47,6 +47,7 @@ def test_every_family_comes_up_somewhere():
         "30 x 14",
         "19 x 7",
         "96 / 6",
+        "15% of 60",
     )
     met = {way.family for problem in problems for way in ways(parse(problem))}
     assert met == set(Family)

@@ -28,6 +28,7 @@ from waysaid.ways.factors import partners as factors_partners
 from waysaid.ways.leftover import break_up as leftover_break_up
 from waysaid.ways.leftover import chunk_out as leftover_chunk_out
 from waysaid.ways.leftover import counting as leftover_counting
+from waysaid.ways.leftover import near_fact as leftover_near_fact
 from waysaid.ways.leftover import think_times as leftover_think_times
 from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.missing import add_up as missing_add_up
@@ -151,6 +152,7 @@ WHOLE: tuple[AnyMaker, ...] = (
     Maker(Family.BREAK_UP, UnderOne, under_one_break_up.plans),
     Maker(Family.COUNTING, Leftover, leftover_counting.plans),
     Maker(Family.BREAK_UP, Leftover, leftover_break_up.plans),
+    Maker(Family.NEAR_FACT, Leftover, leftover_near_fact.plans),
     Maker(Family.THINK_TIMES, Leftover, leftover_think_times.plans),
     Maker(Family.CHUNK_OUT, Leftover, leftover_chunk_out.plans),
 )
