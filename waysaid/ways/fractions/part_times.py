@@ -2,12 +2,13 @@
 
 from collections.abc import Iterator
 from fractions import Fraction
+from math import lcm
 
-from waysaid.number import Number, Operation, Sign, exact, parts
+from waysaid.number import Exact, Number, Operation, Sign, exact, parts
 from waysaid.ways.factor import can_do
-from waysaid.ways.fractions.amount import Amount, did, one_go, said_as
+from waysaid.ways.fractions.amount import Amount, amount, did, one_go, said_as
 from waysaid.ways.fractions.shape import PartTimes
-from waysaid.ways.fractions.units import Steps, endings
+from waysaid.ways.fractions.units import Steps, endings, together
 from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.plan import OVER, PLUS, TIMES, Moves, Plan
 from waysaid.ways.step import Kind, Step
@@ -109,11 +110,24 @@ def pieces(problem: PartTimes) -> Iterator[Plan]:
         both = [_placed(one, other.number, problem.sign, first) for one in (part.whole, part.part)]
         big = exact(part.whole * Fraction(other.value))
         small = exact(exact(part.part) * Fraction(other.value))
-        if not one_go(big, small):
-            continue
         slug = "first" if first else "second"
         said = both if part.whole > 1 else both[1:]
-        yield f"{slug}-wholes-and-parts", (*said, did(Kind.JOIN, big, PLUS, small))
+        yield f"{slug}-wholes-and-parts", (*said, *_together(big, small))
+
+
+def _together(big: Exact, small: Exact) -> Steps:
+    """Return the steps that put two numbers together, wholes and parts apart where they must be."""
+    if one_go(big, small):
+        return (did(Kind.JOIN, big, PLUS, small),)
+    one, other = amount(big), amount(small)
+    unit = lcm(one.bottom, other.bottom)
+    if not one.whole or not other.whole:
+        return together(Kind.JOIN, big, PLUS, small, unit)
+    wholes = one.whole + other.whole
+    parts_together = together(Kind.JOIN, one.part, PLUS, other.part, unit)
+    rest = exact(Fraction(exact(one.part)) + exact(other.part))
+    first = did(Kind.JOIN, one.whole, PLUS, other.whole)
+    return (first, *parts_together, did(Kind.JOIN, wholes, PLUS, rest))
 
 
 def _placed(factor: Number, other: Number, sign: Sign, first: bool) -> Step:
