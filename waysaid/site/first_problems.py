@@ -6,7 +6,7 @@ from waysaid.number import text
 from waysaid.site.models import SchoolClass
 from waysaid.strings import starters
 
-GRADES = (0, 1, 2, 3)
+GRADES = tuple(range(7))
 MOST = 6
 """Problems to choose from: few enough to choose at a glance (our choice)."""
 USUAL = 1

@@ -46,6 +46,7 @@ function watch(field) {
     if (!newest) return show(examples, false);
     timer = setTimeout(ask, PAUSE, newest);
   };
+  if (field.value) look();
   field.addEventListener("input", look);
   field.addEventListener("focus", look);
   if (field instanceof HTMLTextAreaElement) {
