@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from waysaid.drawing import Frame, Picture, draw, lines, nearest, svg
-from waysaid.number import Language, Print, Unreadable, parse, text
+from waysaid.number import Image, Language, Print, Unreadable, parse, picture_name, text
 from waysaid.paper.chart import Chart, Connection, ProblemOnPaper, ToldOnPaper
 from waysaid.talk import Mark, PlannedProblem, State, WayTold, telling_of
 
@@ -36,7 +36,7 @@ def chart_of(state: State, names: Names, subtitle: str = "") -> Chart:
         problems=tuple(_problem(state, item, names, language) for item in shown),
         connections_title=_NOTICED[language],
         connections=tuple(
-            Connection(each.words, names.of(each.child), _about(state, each.marks))
+            Connection(each.words, names.of(each.child), _about(state, each.marks, language))
             for each in state.noticings
             if each.words or each.marks
         ),
@@ -46,7 +46,7 @@ def chart_of(state: State, names: Names, subtitle: str = "") -> Chart:
 def _problem(
     state: State, planned: PlannedProblem, names: Names, language: Language
 ) -> ProblemOnPaper:
-    printed = _printed(planned)
+    printed = _printed(planned, language)
     given = ", ".join(state.given(planned.id))
     line = f"{printed} = {given}" if given and "=" not in printed else printed
     if given and "=" in printed:
@@ -55,11 +55,14 @@ def _problem(
     return ProblemOnPaper(line, ways)
 
 
-def _printed(planned: PlannedProblem) -> str:
+def _printed(planned: PlannedProblem, language: Language) -> str:
     try:
-        return text(parse(planned.text), Print.TRUE)
+        problem = parse(planned.text)
     except Unreadable:
         return planned.text
+    if isinstance(problem, Image):
+        return picture_name(problem, language)
+    return text(problem, Print.TRUE)
 
 
 def _told(state: State, way: WayTold, names: Names, language: Language) -> ToldOnPaper:
@@ -76,8 +79,8 @@ def _told(state: State, way: WayTold, names: Names, language: Language) -> ToldO
     return replace(tag, svg=svg(scene), alt=words, width=min(scene.width, 600))
 
 
-def _about(state: State, marks: tuple[Mark, ...]) -> str:
+def _about(state: State, marks: tuple[Mark, ...], language: Language) -> str:
     """Name the problems that a noticing was about."""
     ids = dict.fromkeys(mark.problem for mark in marks)
     found = [item for each in ids if (item := state.problem(each)) is not None]
-    return ", ".join(_printed(item) for item in found)
+    return ", ".join(_printed(item, language) for item in found)

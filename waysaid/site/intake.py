@@ -26,6 +26,8 @@ DRAWER = frozenset(
         "answers-named",
         "answer-settled",
         "erased",
+        "image-kept",
+        "looked-again",
         "names-hidden",
         "noticed",
         "passed",

@@ -57,10 +57,13 @@ def _shape(drawn: Mapping[str, Any]) -> Shape:
 def with_scenes(board: dict[str, Any]) -> dict[str, Any]:
     """Return a board's payload with its drawings as scenes, for a page to show."""
     tiles = [{**tile, "scene": _maybe(tile["scene"])} for tile in board["tiles"]]
-    connect = board["connect"]
+    connect, image = board["connect"], board["image"]
     if connect:
         connect = {**connect, "scene": _maybe(connect.get("scene"))}
-    return {**board, "tiles": tiles, "connect": connect, "by_hand": _by_hand(board["strokes"])}
+    if image:
+        image = {**image, "scene": _maybe(image["scene"])}
+    drawn = {"tiles": tiles, "connect": connect, "image": image}
+    return {**board, **drawn, "by_hand": _by_hand(board["strokes"])}
 
 
 def _by_hand(strokes: Sequence[Mapping[str, Any]]) -> dict[str, Any] | None:
@@ -135,6 +138,9 @@ def said_of(kind: str) -> str:
         "talk-opened": _("The talk was opened"),
         "problem-added": _("A problem was added: %(problem)s"),
         "problem-shown": _("On the board: %(problem)s"),
+        "looked-again": _("One more look at %(problem)s"),
+        "image-kept": _("The picture stays on the board"),
+        "image-kept-off": _("The picture was hidden"),
         "phase-set": _("The board turned to: %(phase)s"),
         "answer-heard": _("%(name)s answered %(text)s to %(problem)s"),
         "answer-settled": _("The class settled on %(text)s for %(problem)s"),
