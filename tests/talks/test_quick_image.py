@@ -4,7 +4,6 @@ import json
 
 import pytest
 
-from tests.browser import axe
 from tests.talks.screens import faults, fits, waited
 
 pytestmark = pytest.mark.browser
@@ -28,7 +27,7 @@ def seen(hall, talk):
 
 @pytest.mark.usefixtures("calm")
 def test_a_picture_is_shown_hidden_looked_at_once_more_and_told_in_groups(
-    hall, open_desk, open_board
+    hall, open_desk, open_board, axe
 ):
     talk = hall.begin("Pictures")
     desk, board = open_desk(talk), open_board(talk)
@@ -113,11 +112,11 @@ def test_every_way_of_a_picture_costs_two_taps_and_is_circled(hall, open_desk, o
 
 
 @pytest.mark.usefixtures("calm")
-def test_the_one_screen_can_look_again(hall, open_page):
+def test_the_one_screen_can_look_again(hall, open_page, axe):
     talk = hall.begin("Pictures")
     hall.teacher.get(talk.desk_path)
     one = hall.page(open_page, f"/one/{talk.one}", viewport={"width": 1920, "height": 1080})
-    one.get_by_role("button", name="Next problem").click()
+    one.get_by_role("button", name="Next", exact=True).click()
     one.wait_for_selector(".stage circle")
     one.wait_for_selector(".asked")
     assert one.evaluate(DOTS) == 0
