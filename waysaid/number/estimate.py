@@ -13,8 +13,10 @@ from waysaid.number.expression import Blank, Expression, NoValue, Operation, Sig
 from waysaid.number.written import Exact, Form, Written, exact
 
 _MOST_WITH_TWO = 1
+_ALL_WITH_TWO = 9
+"""The same where no other estimate is near: 482 - 429 as 480 - 430."""
 _MOST_DIGITS_KEPT = 2
-_FAR = Fraction(1, 2)
+_FAR = Fraction(1, 4)
 """By what part of a number an estimate may be off, where another is nearer; our choice."""
 _TEN_PERCENT = Fraction(1, 10)
 _NEARBY = Fraction(1, 4)
@@ -29,15 +31,20 @@ def estimates(expression: Expression) -> tuple[Expression, ...]:
     value_of(expression)
     if not isinstance(expression, Operation):
         return tuple(_roundings(expression)) or (expression,)
-    found = [each for each in _eased(expression) if each != expression]
+    exactly = Fraction(value_of(expression))
+    found = [each for each in _eased(expression, _MOST_WITH_TWO) if each != expression]
+    closer = [each for each in _eased(expression, _ALL_WITH_TWO) if each != expression]
+    for choice in (found, closer):
+        near = [each for each in choice if _near(value_of(each), exactly)]
+        if near:
+            found = near
+            break
     if expression.sign is Sign.OF:
         found = [each for each in found if isinstance(value_of(each), int)] or found
-    exactly = Fraction(value_of(expression))
-    found = [each for each in found if _near(value_of(each), exactly)] or found
     return tuple(dict.fromkeys(found)) or (expression,)
 
 
-def _eased(expression: Operation) -> Iterator[Expression]:
+def _eased(expression: Operation, most: int) -> Iterator[Expression]:
     if expression.sign is Sign.OVER:
         yield from _shared(expression)
         return
@@ -46,12 +53,12 @@ def _eased(expression: Operation) -> Iterator[Expression]:
     for left in lefts:
         for right in rights:
             eased = Operation(expression.sign, left, right)
-            if _with_two(eased) <= _MOST_WITH_TWO:
+            if _with_two(eased) <= most:
                 yield eased
 
 
 def _near(estimate: Exact, exactly: Fraction) -> bool:
-    """Tell whether an estimate is off by no more than half."""
+    """Tell whether an estimate is off by no more than a quarter."""
     return abs(estimate - exactly) <= abs(exactly) * _FAR
 
 
@@ -68,7 +75,7 @@ def _easy(part: Expression, sign: Sign) -> list[Expression]:
 
 def _side(part: Expression) -> Iterator[Expression]:
     if isinstance(part, Operation):
-        yield from _eased(part)
+        yield from _eased(part, _ALL_WITH_TWO)
     else:
         yield from _roundings(part)
 
