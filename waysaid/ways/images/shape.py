@@ -78,7 +78,8 @@ def shapes_of(problem: Problem) -> tuple[object, ...]:
         found += _gaps(problem)
     if problem.kind is ImageKind.ARRAY and min(problem.numbers) > 1:
         found.append(Grid(*problem.numbers))
-    if 1 < problem.count <= MOST_COUNTS + 1:
+    scattered = problem.kind is ImageKind.DOTS
+    if problem.count > 1 and (problem.count <= MOST_COUNTS + 1 or scattered):
         found.append(OneByOne(problem.count))
     return tuple(found)
 
