@@ -16,7 +16,7 @@ from typing import get_args
 from waysaid.cli.command import parser
 from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
 from waysaid.number import Language, answer_text, parse, say
-from waysaid.slips import Likely, SlipName, foresee, slip_answer, slip_note
+from waysaid.slips import Likely, Slip, SlipName, foresee, slip_answer, slip_note, slip_question
 from waysaid.strings import LinkKind, link_says, links
 from waysaid.talk import Body
 from waysaid.ways import (
@@ -250,7 +250,8 @@ def slips_page() -> str:
         note = slip_note(slip, Language.EN)
         sections.append(
             f"## {name.value}\n\n{slip.likely.value.capitalize()}; source: {slip.source}. "
-            f"For example {given} as {slip_answer(slip, parse(given))}: {note}."
+            f"For example {given} as {slip_answer(slip, parse(given))}: {note}. "
+            f"To ask: {slip_question(slip, Language.EN)}{_share(slip)}"
         )
     likely = ", ".join(each.value for each in Likely)
     about = (
@@ -258,6 +259,15 @@ def slips_page() -> str:
         f"never a finding about a child. Likely is one of {likely}."
     )
     return _page("Slips", about, sections)
+
+
+def _share(slip: Slip) -> str:
+    """Return the published share of such answers, where there is one."""
+    if slip.share is None:
+        return ""
+    low, high = slip.share.low, slip.share.high
+    many = f"{low}" if low == high else f"{low} to {high}"
+    return f"\n\nPublished: {many} per cent ({slip.share.whom}; {slip.share.source})."
 
 
 def _slips(given: str) -> tuple:  # type: ignore[type-arg]

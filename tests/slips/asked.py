@@ -45,7 +45,9 @@ def _several(dice: random.Random) -> str:
     return dice.choice(
         (
             f"{a} + {b} + {c}", f"{a + b} - {b} + {c}", f"{a + b + c} - {b} - {c}",
-            f"{d} x {e} x {f}", f"{a} + {d} x {e}", f"{d} x ({a} + {e})", f"({a} + {d}) x {e}",
+            f"{d} x {e} x {f}", " + ".join(_fraction(dice, 0) for _ in range(3)),
+            f"{_decimal(dice)} + {_decimal(dice)} + {a}",
+            f"{a} + {d} x {e}", f"{d} x ({a} + {e})", f"({a} + {d}) x {e}",
         )
     )  # fmt: skip
 
@@ -105,6 +107,7 @@ def _claims(dice: random.Random) -> str:
         (
             f"{a} + {b} = {a + off} + {b - off} ?", f"{a} - {b} = {a + off} - {b + off} ?",
             f"{a} - {b} = {a + off} - {b - off} ?", f"{a} + {b} = {a + off} + {b + off} ?",
+            f"{_fraction(dice, 0)} = {_fraction(dice, 0)} ?", f"0.{off} = 0.{off}0 ?",
             f"{a} - {b} = {wrong} ?", f"{a} + {b} = {a + b} + {off} ?", f"{a + b} = {a} + {b} ?",
         )
     )  # fmt: skip
@@ -120,10 +123,11 @@ def _abouts(dice: random.Random) -> str:
 
 def _images(dice: random.Random) -> str:
     faces = " ".join(str(dice.randrange(1, 7)) for _ in range(dice.randrange(1, 5)))
-    size = dice.choice((10, 20))
+    size, kind = dice.choice((10, 20)), dice.choice(("frame", "pairs"))
     return "image " + dice.choice(
         (
-            f"frame {size}: {dice.randrange(1, size + 1)}", f"dice: {faces}",
+            f"{kind} {size}: {dice.randrange(1, size + 1)}", f"dice: {faces}",
+            f"{kind} 20: {dice.randrange(1, 11)} {dice.randrange(1, 11)}",
             f"array: {dice.randrange(1, 13)} x {dice.randrange(1, 13)}",
             "dots: 10,20 30,8 50,9",
         )

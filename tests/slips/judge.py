@@ -30,7 +30,8 @@ def answers(slug: str, text: str) -> Answers:
         after = {"top-point-bottom": f"{top}.{bottom}", "denominator-after-point": f"0.{bottom}"}
         return {Fraction(after[slug])}
     elif len(signs(text)) > 1:
-        return _several(slug, text)
+        whole = re.fullmatch(r"[\d x+()/-]+", text) and not re.search(r"\d/\d", text)
+        return (_several if whole else _added)(slug, text)
     case = two(text)
     return found | of_two(slug, case) if case is not None else found
 
@@ -41,13 +42,15 @@ def _image(slug: str, text: str) -> Answers:
     if kind == "dots":
         dots = len(said) // 2
         return {dots - 1, dots + 1} if slug == "one-to-one" else set()
-    if kind == "frame":
-        size, count = said
-        groups = [5] * (count // 5) + [count % 5]
+    if kind in ("frame", "pairs"):
+        size, *frames = said
+        count = sum(frames)
+        frames = [min(10, count), count - min(10, count)] if len(frames) == 1 else frames
+        by = 5 if kind == "frame" else 2
         return {
             "one-to-one": {count - 1, count + 1},
-            "group-missed": {count - group for group in groups} | {10, count - 10},
-            "empty-counted": {size - count, 10 - count},
+            "group-missed": {count - group for one in frames for group in (one, by, one % by)},
+            "empty-counted": {size - count, *(10 - frame for frame in frames)},
             "frame-full": {size},
         }[slug]
     if kind == "dice":
@@ -98,6 +101,9 @@ def _claim(slug: str, text: str) -> Answers:
         return {str(value == numbers(right)[0].value).lower()}
     if slug == "answer-first":
         return set() if signs(left) else {"false"}
+    if not signs(text):
+        order = answers(slug, f"{left} ? {right}")
+        return {str(found == "=").lower() for found in order}
     one, other = two(left), two(right)
     if one is not None and other is not None and slug in ("moved-across", "shifted-alike"):
         first = other.a.value - one.a.value
@@ -185,6 +191,18 @@ def _several(slug: str, text: str) -> Answers:
         return {prod(each) for each in without}
     terms = [values[0], *(v if s == "+" else -v for s, v in zip(between, values[1:], strict=True))]
     return {sum(terms) - term for term in terms}
+
+
+def _added(slug: str, text: str) -> Answers:
+    """Three or more fractions or decimals."""
+    said = numbers(text)
+    if slug == "part-missing":
+        return {evaluate(text) - number.value for number in said}
+    if slug in ("ignore-point", "right-aligned"):
+        most = max(number.places for number in said) if slug == "right-aligned" else 0
+        return {Fraction(sum(number.bare for number in said), 10**most)}
+    tops, bottoms = (sum(number.parts[at] for number in said) for at in (1, 2))
+    return {"add-across": {Fraction(tops, bottoms)}, "tops-only": {tops}}[slug]
 
 
 def evaluate(text: str) -> Fraction:

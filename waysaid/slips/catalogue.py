@@ -34,6 +34,7 @@ from waysaid.slips.decimals import comparing as decimals_compared
 from waysaid.slips.decimals import rules as decimals
 from waysaid.slips.fractions import comparing as fractions_compared
 from waysaid.slips.fractions import rules as fractions
+from waysaid.slips.fractions import several as several_parts
 from waysaid.slips.misremembered import SYSTEMATIC, with_fact_off
 from waysaid.slips.products.rules import PRODUCTS
 from waysaid.slips.quotients.rules import QUOTIENTS
@@ -48,6 +49,7 @@ KINDS: tuple[Kind[Any], ...] = (
     Kind("products", cases.product_of, PRODUCTS),
     Kind("quotients", cases.quotient_of, QUOTIENTS),
     Kind("several", several.terms_of, several.SEVERAL),
+    Kind("several parts", several_parts.sum_of, several_parts.SEVERAL),
     Kind("mixed", order.mixed_of, order.ORDER),
     Kind("decimals", cases.pointed_of, decimals.DECIMALS),
     Kind("fractions", cases.parts_in, fractions.FRACTIONS),
@@ -128,8 +130,16 @@ def _made(problem: Problem) -> Iterator[_Found]:
 
 
 def _claimed(problem: Claim) -> Iterator[_Found]:
-    """Yield the slips in working one side that make a false claim seem true."""
+    """Yield the slips in working or comparing the sides of a claim.
+
+    Working one side awry may make a false claim seem true; where each side is a number, a slip
+    in comparing them decides.
+    """
     left, right = problem.equation.left, problem.equation.right
+    if not isinstance(left, Operation) and not isinstance(right, Operation):
+        for name, rule, made in _made(Compare(left, right)):
+            verdict = Verdict.TRUE if made.wrong is Order.SAME else Verdict.FALSE
+            yield name, rule, Made(verdict, made.steps, made.at)
     for side, other in ((left, right), (right, left)):
         if isinstance(side, Operation) and not isinstance(other, Operation | Blank):
             for name, rule, made in _made(side):

@@ -41,8 +41,9 @@ def write_answer(claim: Claim) -> Iterator[Made]:
 
 def answer_first(claim: Claim) -> Iterator[Made]:
     """Hold that the answer stands on the right alone: 8 = 5 + 3 is held to be false."""
-    if not isinstance(claim.equation.left, Operation):
-        yield Made(Verdict.FALSE, (Equation(claim.equation.right, claim.equation.left),))
+    left, right = claim.equation.left, claim.equation.right
+    if isinstance(right, Operation) and not isinstance(left, Operation):
+        yield Made(Verdict.FALSE, (Equation(right, left),))
 
 
 def moved_across(claim: Claim) -> Iterator[Made]:

@@ -7,6 +7,8 @@ from waysaid.slips.slip import OUR_GUESS, Likely, Made, Rule, SlipName
 from waysaid.slips.work import added, ended, one_step
 
 _ROW = 5
+_TEN = 10
+_IN_FRAMES = (ImageKind.FRAME, ImageKind.PAIRS)
 _FRAMES = (ImageKind.FRAME, ImageKind.PAIRS)
 
 
@@ -22,28 +24,31 @@ def one_to_one(image: Image) -> Iterator[Made]:
             yield one_step(wrong - 1, Sign.PLUS, 1, wrong)
 
 
-def _groups(image: Image) -> tuple[int, ...]:
-    """Return the groups that stand out: the dice, two frames, the fives of a frame and the rest."""
+def _frames(image: Image) -> tuple[int, ...]:
+    """Return the dots in each frame of ten: 14 fill one and put four in the next."""
+    first, *rest = image.numbers[1:]
+    return (first, *rest) if rest or first <= _TEN else (_TEN, first - _TEN)
+
+
+def _groups(image: Image) -> Iterator[tuple[int, ...]]:
+    """Yield the groups that stand out: dice, frames of ten, fives or pairs in the frames."""
     if image.kind is ImageKind.DICE:
-        return image.numbers
-    if image.kind in _FRAMES and len(image.numbers) > 2:
-        return image.numbers[1:]
-    if image.kind is ImageKind.FRAME:
-        fives, rest = divmod(image.count, _ROW)
-        return (_ROW,) * fives + ((rest,) if rest else ())
-    return ()
+        yield image.numbers
+    if image.kind in _IN_FRAMES:
+        frames = _frames(image)
+        yield frames
+        size = 2 if image.kind is ImageKind.PAIRS else _ROW
+        shares = [divmod(filled, size) for filled in frames]
+        yield tuple(group for many, over in shares for group in (*(size,) * many, over) if group)
 
 
 def group_missed(image: Image) -> Iterator[Made]:
-    """Leave a group out: a die, a row of five, a ten."""
-    groups = _groups(image)
-    for at in range(len(groups)):
-        kept = groups[:at] + groups[at + 1 :]
-        if kept:
-            yield ended(sum(kept), Equation(added(kept), sum(kept)))
-    if image.kind in _FRAMES and len(image.numbers) == 2 and image.count > 10:
-        for wrong in (10, image.count - 10):
-            yield ended(wrong, Equation(wrong, wrong))
+    """Leave a group out: a die, a row of five, a pair, a ten."""
+    for groups in _groups(image):
+        for at in range(len(groups)):
+            kept = tuple(group for group in groups[:at] + groups[at + 1 :] if group)
+            if kept:
+                yield ended(sum(kept), Equation(added(kept), sum(kept)))
 
 
 def group_off(image: Image) -> Iterator[Made]:
@@ -64,17 +69,18 @@ def sides_added(image: Image) -> Iterator[Made]:
 
 
 def empty_counted(image: Image) -> Iterator[Made]:
-    """Count the empty places of a frame."""
-    if image.kind in _FRAMES:
+    """Count the empty places of a frame, or of all."""
+    if image.kind in _IN_FRAMES:
         size, filled = image.numbers[0], image.count
-        yield one_step(size, Sign.MINUS, filled, size - filled)
-        if size == 20 and filled < 10:
-            yield one_step(10, Sign.MINUS, filled, 10 - filled)
+        pairs = [(size, filled), *((_TEN, frame) for frame in _frames(image))]
+        for places, dots in pairs:
+            if places > dots:
+                yield one_step(places, Sign.MINUS, dots, places - dots)
 
 
 def frame_full(image: Image) -> Iterator[Made]:
     """Say the places of the frame instead of its dots."""
-    if image.kind in _FRAMES:
+    if image.kind in _IN_FRAMES:
         yield ended(image.numbers[0], Equation(image.numbers[0], image.numbers[0]))
 
 

@@ -12,6 +12,7 @@ from waysaid.number import (
     Print,
     Problem,
     Sign,
+    Verdict,
     exact,
     leaves,
     said_text,
@@ -41,9 +42,19 @@ def slip_note(slip: Slip, language: Language) -> str:
     return told + FACTS[language].format(sum=fact[0], result=fact[1])
 
 
+_HELD = frozenset(
+    {
+        SlipName.LONGER_LARGER, SlipName.SHORTER_LARGER, SlipName.IGNORE_POINT,
+        SlipName.BIGGER_BOTTOM, SlipName.SMALLER_BOTTOM, SlipName.BIGGER_TOP,
+        SlipName.DENOMINATOR_AFTER_POINT, SlipName.TOP_POINT_BOTTOM,
+    }
+)  # fmt: skip
+"""Slips in which two numbers are held against each other."""
+
+
 def _shown(slip: Slip, where: Expression, language: Language) -> str:
     """Return the step's work as text; two numbers that were held together as such."""
-    if isinstance(slip.wrong, Order) and slip.slug is not SlipName.GAP_COMPARE:
+    if isinstance(slip.wrong, Order | Verdict) and slip.slug in _HELD:
         if isinstance(where, Operation):
             sides = text(where.left, Print.TRUE), text(where.right, Print.TRUE)
             return AGAINST[language].format(*sides)

@@ -8,9 +8,9 @@ _N = SlipName
 
 QUOTIENTS: tuple[Rule[Pair], ...] = (
     Rule(_N.LARGER_BY_SMALLER, facts.larger_by_smaller, _OFTEN, OUR_GUESS),
-    Rule(_N.NEAR_MISS, facts.near_miss, _OFTEN, "open-textbook"),
     Rule(_N.REST_FORGOTTEN, rest.rest_forgotten, _OFTEN, OUR_GUESS),
     Rule(_N.REST_AS_POINT, rest.rest_as_point, _OFTEN, OUR_GUESS),
+    Rule(_N.NEAR_MISS, facts.near_miss, _OFTEN, "open-textbook"),
     Rule(_N.ZERO_DROPPED, places.zero_dropped, _OFTEN, OUR_GUESS),
     Rule(_N.NEIGHBOUR_FACT, facts.neighbour_fact, _SOMETIMES, OUR_GUESS),
     Rule(_N.NEAR_MISS, facts.rest_near_miss, _SOMETIMES, OUR_GUESS),
