@@ -1,6 +1,6 @@
 """How a telling opens where numbers are cut into parts first, or a percent is turned round."""
 
-from waysaid.number import Blank, Expression, Language, Operation, number_words, parts
+from waysaid.number import Blank, Expression, Language, Operation, Sign, number_words, parts
 from waysaid.ways.fractions.amount import is_fraction
 from waysaid.ways.parted import Parted, is_percent, parted
 from waysaid.ways.phrases import PHRASES
@@ -19,9 +19,8 @@ def renamed_opener(way: Way, language: Language) -> str:
     if isinstance(left, Operation):
         if isinstance(right, Operation):
             return phrases.turned if _turned(left, right) else ""
-        one, other = _parts(left.left), _parts(left.right)
-        alike = one is not None and other is not None and one.bottom == other.bottom > 1
-        name = _name(one.bottom, language) if one is not None and alike else ""
+        bottom = _unit(left) or (_unit(way.steps[1].equation.left) if way.steps[1:] else 0)
+        name = _name(bottom, language) if bottom else ""
         return phrases.thought_in.format(new=name) if name else ""
     old, new = _parts(left), _parts(right)
     if old is None or new is None or new.bottom == 1:
@@ -39,6 +38,17 @@ def _parts(number: Expression) -> Parted | None:
     """Return the wholes and parts of a number written so; None for any other."""
     whole = isinstance(number, int) or is_fraction(number)
     return None if isinstance(number, Operation | Blank) or not whole else parted(number)
+
+
+def _unit(side: Expression) -> int:
+    """Return the size of the parts that are counted as things: 3/4 + 3/4, 3/4 / 3; 0 for none."""
+    if not isinstance(side, Operation):
+        return 0
+    one, other = _parts(side.left), _parts(side.right)
+    if one is None or other is None or one.bottom == 1:
+        return 0
+    shared = side.sign is Sign.OVER and other.bottom == 1
+    return one.bottom if shared or one.bottom == other.bottom else 0
 
 
 def _turned(left: Operation, right: Operation) -> bool:

@@ -104,6 +104,16 @@ def test_the_answer_is_what_plain_fractions_say(form):
             assert value(sides[0]) == value(sides[1]), asked
 
 
+@pytest.mark.parametrize("bottom", range(2, 13))
+def test_every_pair_of_parts_to_twelfths_has_ways(bottom):
+    for other in range(2, 13):
+        for top in {1, bottom - 1}:
+            for over in {1, other // 2, other - 1}:
+                one, two = f"{top}/{bottom}", f"{over}/{other}"
+                for sign in "+-x/":
+                    assert ways(parse(f"{one} {sign} {two}")), (one, sign, two)
+
+
 def test_every_way_can_be_said_in_both_languages():
     dice = random.Random(1)
     for form in FORMS.values():
