@@ -1,6 +1,7 @@
 """Bonds, pieces, frames and bars: what each shows, and that none tells right from wrong."""
 
 from dataclasses import replace
+from math import ceil, floor
 from random import Random
 
 import pytest
@@ -9,7 +10,7 @@ from tests.counts import count
 from tests.drawing.look import blind, labels
 from tests.drawing.told import suiting, telling, way, way_of_any_kind
 from waysaid.drawing import Box, Dot, Frame, Path, Picture, Telling, draw, lines, suits
-from waysaid.number import Equation, text
+from waysaid.number import Blank, Equation, leaves, sides
 
 TILE = Frame(596, 290)
 BOND, PIECES, FRAMES, BAR = (
@@ -31,12 +32,13 @@ def _ends_elsewhere(told: Telling, random: Random) -> Telling | None:
     right = last.equation.right
     if not isinstance(right, int) or right < 1 or right != told.answer:
         return None
-    words = " ".join((*lines(told), text(told.problem))).split()
-    numbers = [int(word) for word in words if word.isdigit()]
+    said = [side for one in told.steps for side in (one.equation.left, one.equation.right)]
+    leaves_of = (leaf for side in (*sides(told.problem), *said) for leaf in leaves(side))
+    numbers = [leaf for leaf in leaves_of if not isinstance(leaf, Blank)]
     if numbers.count(right) > 1:
         return None
-    low = max((n for n in numbers if n < right), default=0) + 1
-    high = min((n for n in numbers if n > right), default=10**6) - 1
+    low = floor(max((n for n in numbers if n < right), default=0)) + 1
+    high = ceil(min((n for n in numbers if n > right), default=10**6)) - 1
     size = 10 ** (len(str(right)) - 1)
     low, high = max(low, size), min(high, size * 10 - 1)
     if low >= high:

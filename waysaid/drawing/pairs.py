@@ -6,6 +6,7 @@ in the order of their groups or parts, never of a result, so that right and wron
 
 from collections.abc import Iterable
 from dataclasses import replace
+from fractions import Fraction
 
 from waysaid.drawing.groups import Cut, Groups, Piece, Placed, groups_of, piece_of, placed
 from waysaid.drawing.parts import Pair, both_of, parts_of
@@ -53,12 +54,27 @@ def _groups(telling: Telling) -> tuple[Pair, ...]:
             found.append(at)
     if not found or {one.cut for one in found} not in ({Cut.ONE}, {Cut.OTHER}):
         return ()
-    divides = groups.product is not None
     pairs = [
-        Pair(one.product.value if divides else one.part.value, one.part, one.product)
+        Pair(one.product.value if one.shared else one.part.value, one.part, one.product)
         for one in found
     ]
-    return (*pairs, _own(telling, groups, found[0].cut))
+    if any(one.shared is not found[0].shared for one in found):
+        return ()
+    own = _own(telling, groups, found[0].cut)
+    if groups.product is not None and not found[0].shared:
+        farthest = max(pair.at for pair in pairs)
+        own = replace(own, at=farthest + (Fraction(-1, 2) if _too_far(telling) else 1))
+    return (*pairs, own)
+
+
+def _too_far(telling: Telling) -> bool:
+    """Tell whether the child went past the number and came back: 60 − 6 = 54."""
+    return any(
+        step.kind is Kind.MEND
+        and isinstance(step.equation.left, Operation)
+        and step.equation.left.sign is Sign.MINUS
+        for step in telling.steps
+    )
 
 
 def _is_whole(piece: Piece, groups: Groups) -> bool:
@@ -91,17 +107,18 @@ def _scaled(telling: Telling) -> tuple[Pair, ...]:
     last = len(telling.steps) - 1
     for place, step in enumerate(telling.steps):
         unsaid = telling.unsaid(place)
-        pairs += _quotient(step.equation.right, "result" not in unsaid)
+        pairs += _quotient(step.equation.right, ("result" not in unsaid,) * 2)
         if place == last and step.kind is not Kind.SCALE:
-            pairs += _quotient(step.equation.left, "left" not in unsaid)
+            said = ("left" not in unsaid, "right" not in unsaid)
+            pairs += _quotient(step.equation.left, said)
     return tuple(pairs) if len(pairs) > 1 else ()
 
 
-def _quotient(side: Expression, said: bool) -> list[Pair]:
+def _quotient(side: Expression, said: tuple[bool, bool]) -> list[Pair]:
     """Return the pair of a division that was said: 90 beside 6 of 90 / 6."""
     if not isinstance(side, Operation) or side.sign is not Sign.OVER:
         return []
     upper, lower = both_of(side)
     if upper is None or lower is None:
         return []
-    return [Pair(upper.value, replace(upper, said=said), replace(lower, said=said))]
+    return [Pair(upper.value, replace(upper, said=said[0]), replace(lower, said=said[1]))]

@@ -1,5 +1,6 @@
 """What pictures need to know of a problem: its numbers, its whole and parts, and its answer."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from waysaid.drawing.story import UNSAID, Hop, Mark, hops_of, in_groups, mark_of, renames, terms_in
@@ -21,7 +22,7 @@ from waysaid.number import (
     signed_terms,
     written,
 )
-from waysaid.ways import Kind
+from waysaid.ways import Kind, Step
 
 Terms = tuple[tuple[Sign, Exact | Blank], ...]
 
@@ -105,16 +106,30 @@ def answer_mark(telling: Telling) -> Mark:
     told = answer_of(telling)
     if told is None:
         return UNSAID
-    for place, step in reversed(tuple(enumerate(telling.steps))):
-        said = "result" not in telling.unsaid(place)
-        for leaf in written(step.equation.right) if said else ():
-            if not isinstance(leaf, Blank) and exact(leaf) == told:
-                return mark_of(leaf, True)
+    said = [
+        leaf
+        for place, step in reversed(tuple(enumerate(telling.steps)))
+        for leaf in _said(step, telling.unsaid(place))
+        if not isinstance(leaf, Blank) and exact(leaf) == told
+    ]
+    if said:
+        return mark_of(said[0], True)
     if isinstance(told, int):
         return Mark(told, True)
     if has_point(telling.problem):
         return mark_of(decimal(told), True)
     return UNSAID if _divides(telling.problem) else Mark(told, True)
+
+
+def _said(step: Step, unsaid: frozenset[str]) -> Iterator[Number | Blank]:
+    """Yield the numbers of a step that were said, the result first."""
+    left = step.equation.left
+    sides_said = [("result", step.equation.right)]
+    if isinstance(left, Operation):
+        sides_said += [("right", left.right), ("left", left.left)]
+    for part, side in sides_said:
+        if part not in unsaid:
+            yield from written(side)
 
 
 def _divides(problem: Problem) -> bool:
