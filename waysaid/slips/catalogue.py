@@ -155,6 +155,8 @@ def _combined(
     for _, rule, one in made:
         if not isinstance(wrong, int) or rule.slug not in SYSTEMATIC or rule.slug in seen:
             continue
+        if not _is_wrong(one.wrong, right):
+            continue
         for work, fact in with_fact_off(one, wrong):
             seen.add(rule.slug)
             plain = rule.slug, wrong, work.steps, Likely.RARE, rule.source

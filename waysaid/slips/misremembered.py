@@ -51,7 +51,8 @@ def _fact(step: Equation) -> _Fact | None:
     if operation.sign is Sign.TIMES:
         size = 10 ** (zeros(left) + zeros(right))
         left, right = left // 10 ** zeros(left), right // 10 ** zeros(right)
-        return (left, operation.sign, right, size) if 2 <= min(left, right) <= 9 >= right else None
+        of_tables = 2 <= min(left, right) and max(left, right) <= 9
+        return (left, operation.sign, right, size) if of_tables else None
     size = 10 ** min(zeros(left), zeros(right))
     left, right = left // size, right // size
     small = left < 10 or (operation.sign is Sign.MINUS and left < 19)
