@@ -11,7 +11,6 @@ Part = tuple[Exact, int]
 """A block, and how many of it: more than none; fewer than none are taken away."""
 
 HALF_OF_FIVE = Fraction(5, 2)
-EIGHTH = Fraction(25, 2)
 HALF_OF_ONE = Fraction(1, 2)
 LESS = (1, 2, 3, 4, 5, 10, 11, 15, 20, 25)
 """By how much less than a hundred a percent is worked from the whole; our choice."""
@@ -78,6 +77,8 @@ def _over_hundred(rest: Exact) -> Iterator[tuple[str, tuple[Part, ...]]]:
         return
     if rest == 100:
         yield "twice-all", ((100, 2),)
+        yield "all-and-all", ((100, 1), (100, 1))
+        return
     for built in builds(rest):
         yield f"all-and-{built.slug}", ((100, 1), *built.parts)
 

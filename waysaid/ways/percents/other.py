@@ -60,9 +60,11 @@ def broken_plans(problem: PercentOf) -> Iterator[Plan]:
 def near_plans(problem: PercentOf) -> Iterator[Plan]:
     """Yield the percent of a friendly number near by, less that of what is too much."""
     number = problem.number
-    if not isinstance(number, int) or problem.rate not in EASY:
+    if not isinstance(number, int):
         return
     for friendly, gap in friendly_above(number):
+        if problem.rate not in EASY and not _in_hundreds(problem, friendly):
+            continue
         one, big = _of(problem, friendly)
         if not isinstance(big, int):
             continue
@@ -70,6 +72,12 @@ def near_plans(problem: PercentOf) -> Iterator[Plan]:
         total = shown(problem.share(problem.rate))
         mend = did(Kind.MEND, shown(big), MINUS, shown(small), total)
         yield f"up-to-{friendly}", (one, other, mend)
+
+
+def _in_hundreds(problem: PercentOf, friendly: int) -> bool:
+    """Tell whether so many per cent are told for each hundred of a number: 37% of 1000."""
+    hundreds, over = divmod(friendly, ALL)
+    return not over and isinstance(problem.rate, int) and can_do(problem.rate, hundreds)
 
 
 def whole_plans(problem: PercentWhole) -> Iterator[Plan]:
