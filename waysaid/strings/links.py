@@ -38,6 +38,9 @@ _WEIGHT = {
 _FURTHER = 2
 _FURTHER_TURNED = 1
 _ANSWERS_ALONE = 2
+_MANY_GROUPS = 1
+_FEW = 2
+"""Groups more or less that are seen at once."""
 _LARGE_CHANGE = 3
 _HARD_TO_SEE = 20
 _SAME_ANSWER = frozenset({LinkKind.BOTH_CHANGE, LinkKind.TURNED_AROUND, LinkKind.OPPOSITE})
@@ -66,6 +69,8 @@ _SCALED = frozenset(
         Saying.BY_OVER,
     }
 )
+_BY_GROUPS = frozenset({Saying.GROUPS_MORE, Saying.GROUPS_LESS, Saying.PART_MORE, Saying.PART_LESS})
+_ONE_BY_TWO = frozenset({Saying.ONE_DOUBLED, Saying.ONE_HALVED, Saying.BY_TWICE, Saying.BY_HALF})
 _ANSWERS_ONLY = frozenset(
     {Saying.ANSWERS_UP, Saying.ANSWERS_DOWN, Saying.ANSWERS_GROW, Saying.ANSWERS_SHRINK}
 )
@@ -114,11 +119,20 @@ def _rank(link: Link) -> tuple[int, tuple[int, ...], int]:
         weight += further * (link.between[1] - link.between[0] - 1)
         if link.kind in (LinkKind.ONE_CHANGES, LinkKind.BOTH_CHANGE) and _large(link):
             weight += _LARGE_CHANGE
+        elif link.saying in _BY_GROUPS and not _few(link):
+            weight += _MANY_GROUPS
+        elif link.saying in _ONE_BY_TWO:
+            weight = weight - _WEIGHT[link.kind] + _WEIGHT[LinkKind.ONE_CHANGES]
     elif link.kind is not LinkKind.PATTERN:
         weight -= 1
     elif link.saying in _ANSWERS_ONLY:
         weight += _ANSWERS_ALONE
     return weight, link.between, tuple(_WEIGHT).index(link.kind)
+
+
+def _few(link: Link) -> bool:
+    by = exact(link.numbers[2])
+    return isinstance(by, int) and by <= _FEW
 
 
 def _large(link: Link) -> bool:
