@@ -73,11 +73,11 @@ def _shape(size: int, chance: Random) -> tuple[Place, ...]:
     """Return one of the shapes, turned or mirrored."""
     shape = chance.choice(_SHAPES[size])
     wide, high = (max(place[axis] for place in shape) for axis in (0, 1))
-    if chance.random() < 0.5:
+    if chance.randrange(2):
         shape = tuple((wide - x, y) for x, y in shape)
-    if chance.random() < 0.5:
+    if chance.randrange(2):
         shape = tuple((x, high - y) for x, y in shape)
-    return tuple((y, x) for x, y in shape) if chance.random() < 0.5 else shape
+    return tuple((y, x) for x, y in shape) if chance.randrange(2) else shape
 
 
 def _placed(shape: tuple[Place, ...], chance: Random) -> tuple[Place, ...]:
