@@ -7,7 +7,7 @@ from waysaid.drawing.marks import StringMark
 from waysaid.drawing.metrics import text_width
 from waysaid.drawing.scene import Scene, scene_json
 from waysaid.drawing.shape import Anchor, Box, Dot, Label, Line, Path, Shape
-from waysaid.drawing.string import StringRow, draw_string
+from waysaid.drawing.string import StringRow, answer_joint, draw_string
 from waysaid.drawing.svg import svg
 from waysaid.drawing.telling import Frame, Picture, Telling
 
@@ -25,6 +25,7 @@ __all__ = [
     "StringMark",
     "StringRow",
     "Telling",
+    "answer_joint",
     "draw",
     "draw_image",
     "draw_string",

@@ -11,8 +11,12 @@ from waysaid.drawing.shape import Anchor, Box, Label, Shape
 from waysaid.drawing.telling import Frame
 from waysaid.drawing.words import listed, phrase, sentence
 from waysaid.number import (
+    About,
     Blank,
+    Claim,
+    Compare,
     Equation,
+    Image,
     Language,
     Number,
     Print,
@@ -162,9 +166,19 @@ def _pieces(row: StringRow) -> list[tuple[int | str | None, str]]:
         pieces.append((place, "" if isinstance(leaf, Blank) else printed))
     pieces.append((None, whole))
     if row.answers:
-        pieces.append((_BEFORE, "    " if isinstance(row.problem, Equation) else " = "))
+        pieces.append((_BEFORE, answer_joint(row.problem)))
         pieces.append(("answer", ", ".join(row.answers)))
     return [(place, piece) for place, piece in pieces if piece or place is not None]
+
+
+def answer_joint(problem: Problem) -> str:
+    """Return what stands between a problem and the answers to it.
+
+    An equals sign behind an expression only: behind 3/4 ? 5/8 it would say something else.
+    """
+    if isinstance(problem, Claim | Compare | About | Image):
+        return ": "
+    return "    " if isinstance(problem, Equation) else " = "
 
 
 def _written(problem: Problem) -> tuple[Number | Blank, ...]:

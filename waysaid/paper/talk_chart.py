@@ -3,10 +3,10 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
-from waysaid.drawing import Frame, Picture, draw, lines, nearest, svg
+from waysaid.drawing import Frame, Picture, answer_joint, draw, lines, nearest, svg
 from waysaid.number import Image, Language, Print, Unreadable, parse, picture_name, text
 from waysaid.paper.chart import Chart, Connection, ProblemOnPaper, ToldOnPaper
-from waysaid.talk import Mark, PlannedProblem, State, WayTold, telling_of
+from waysaid.talk import Mark, PlannedProblem, State, WayTold, ends_on, telling_of
 
 _ROOM = Frame(width=600, height=290, label=80)
 """The room of a drawing; the paper scales it to the width of a column."""
@@ -46,13 +46,19 @@ def chart_of(state: State, names: Names, subtitle: str = "") -> Chart:
 def _problem(
     state: State, planned: PlannedProblem, names: Names, language: Language
 ) -> ProblemOnPaper:
-    printed = _printed(planned, language)
+    line = _printed(planned, language)
     given = ", ".join(state.given(planned.id))
-    line = f"{printed} = {given}" if given and "=" not in printed else printed
-    if given and "=" in printed:
-        line = f"{printed}    {given}"
+    if given:
+        line += f"{_joint(planned)}{given}"
     ways = tuple(_told(state, way, names, language) for way in state.ways_of(planned.id))
     return ProblemOnPaper(line, ways)
+
+
+def _joint(planned: PlannedProblem) -> str:
+    try:
+        return answer_joint(parse(planned.text))
+    except Unreadable:
+        return " = "
 
 
 def _printed(planned: PlannedProblem, language: Language) -> str:
@@ -62,7 +68,7 @@ def _printed(planned: PlannedProblem, language: Language) -> str:
         return planned.text
     if isinstance(problem, Image):
         return picture_name(problem, language)
-    return text(problem, Print.TRUE)
+    return text(problem, Print.TRUE, language)
 
 
 def _told(state: State, way: WayTold, names: Names, language: Language) -> ToldOnPaper:
@@ -73,7 +79,7 @@ def _told(state: State, way: WayTold, names: Names, language: Language) -> ToldO
         return replace(tag, words=way.words or way.answer or "")
     picture = nearest(way.picture, telling)
     if picture in (Picture.WORDS, Picture.EQUATIONS):
-        return replace(tag, lines=lines(telling))
+        return replace(tag, lines=(*lines(telling), *ends_on(way.answer)))
     scene = draw(picture, telling, _ROOM, language)
     words = f"{scene.title}. {scene.desc}"
     return replace(tag, svg=svg(scene), alt=words, width=min(scene.width, 600))

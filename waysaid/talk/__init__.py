@@ -1,6 +1,6 @@
 """A talk as events, and the state they fold to."""
 
-from waysaid.talk.board import Signal, Wall, board_view, telling_of
+from waysaid.talk.board import Signal, Wall, board_view, ends_on, telling_of
 from waysaid.talk.codec import BadEventError, body_from_json, body_json, kind_of
 from waysaid.talk.event import (
     LOOK_SECONDS,
@@ -37,6 +37,7 @@ __all__ = [
     "board_view",
     "body_from_json",
     "body_json",
+    "ends_on",
     "fold",
     "fold_on",
     "kind_of",

@@ -208,11 +208,11 @@ def _content(state: State, way: WayTold, room: Frame) -> dict[str, Any]:
         said = way.words or (way.answer or "")
         return {"picture": "words", "words": said, "lines": [], "scene": None}
     shown = _pictured(way.picture, telling, room, Language(state.board_language))
-    ends = _ends(way.answer) if shown["lines"] else []
+    ends = ends_on(way.answer) if shown["lines"] else []
     return {"words": None, **shown, "lines": [*shown["lines"], *ends]}
 
 
-def _ends(answer: str | None) -> list[str]:
+def ends_on(answer: str | None) -> list[str]:
     """Return the answer a child gave that no step can hold, as `5 r 1` or `>`, as a line of it."""
     said = parse_said(answer) if answer else None
     return [f"→ {answer}"] if isinstance(said, Remainder | Order | Verdict) else []

@@ -2,6 +2,15 @@
 
 import { make } from "./dom.js";
 
+/** A number in any form, whole: 14, 0.65, 15%, 3/4, 1 1/4; or a blank. */
+const NUMBER = /(\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?%?|[_▢])/;
+
+/** An equation has nothing before its answer; a question has a colon. @param {string} text */
+export function joint(text) {
+  if (text.includes("=") && !text.endsWith("?")) return "";
+  return /\?|^\p{L}{2}/u.test(text) ? ":" : "=";
+}
+
 /**
  * Split a problem's text into signs and numbers; each number has its place among the numbers.
  * @param {string} text @returns {{text: string, place: number | null}[]}
@@ -9,10 +18,10 @@ import { make } from "./dom.js";
 export function parts(text) {
   let place = -1;
   return text
-    .split(/(\d+|[_▢])/)
+    .split(NUMBER)
     .filter((part) => part.trim() !== "")
     .map((part) => {
-      if (!/^(\d+|[_▢])$/.test(part)) return { text: part.trim(), place: null };
+      if (!/^[\d_▢]/.test(part)) return { text: part.trim(), place: null };
       place += 1;
       return { text: part, place };
     });
@@ -73,7 +82,7 @@ export class Marks {
           : this.button(row, part.text, part.place, `${part.text}, ${row.text}`),
       ),
       row.answers.length > 0 && [
-        make("span", { class: "sign" }, "="),
+        joint(row.text) && make("span", { class: "sign" }, joint(row.text)),
         this.button(row, given, "answer", `${given}: ${words.answer_of} ${row.text}`),
       ],
     );

@@ -2,6 +2,7 @@
 
 import { make } from "./dom.js";
 import { withFractions } from "./fractions.js";
+import { joint } from "./marks.js";
 
 /**
  * @param {{text: string, spoken?: string}} problem
@@ -24,14 +25,11 @@ export function problemText(problem, tag = "span", name = "problem") {
   );
 }
 
-/** A problem behind which an equals sign would say something else: an equation, a question. */
-const ASKS = /[=?▢_]|^\p{L}{2}/u;
-
 /**
  * Return the answers that were heard as they stand behind a problem: `= 66, 56`, or `: >`.
  * @param {string[]} answers @param {{text: string}} problem
  */
 export function answersText(answers, problem) {
-  const joint = ASKS.test(problem.text) ? ":" : "=";
-  return answers.length ? make("span", { class: "given" }, `${joint} ${answers.join(", ")}`) : null;
+  const given = `${joint(problem.text) || ":"} ${answers.join(", ")}`;
+  return answers.length ? make("span", { class: "given" }, given) : null;
 }

@@ -1,7 +1,7 @@
 /** The numbers of the string on the board as buttons, for the screen that has no other desk. */
 
 import { make } from "./dom.js";
-import { parts } from "./marks.js";
+import { joint, parts } from "./marks.js";
 
 /**
  * Return the parts of the drawn string that can be chosen, in order; none where the drawing and
@@ -19,7 +19,7 @@ export function spotsOf(scene, rows) {
       if (place !== null) found.push({ row, place, text, node });
     }
     if (!row.answers.length) continue;
-    if (!row.text.includes("=")) shapes.shift();
+    if (joint(row.text)) shapes.shift();
     const node = shapes.shift();
     const text = row.answers.join(", ");
     if (node?.textContent !== text) return [];
