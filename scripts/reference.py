@@ -92,6 +92,7 @@ WRONG = (
     "120% of 50",
     "image frame 10: 7",
     "image dice: 3 2",
+    "image array: 3 x 4",
     "about 398 x 21",
 )
 STRINGS = (

@@ -62,7 +62,7 @@ def _image(slug: str, text: str) -> Answers:
     return {
         "one-to-one": {count - 1, count + 1},
         "group-off": {count + off for off in (-rows, rows, -each, each)},
-        "wrong-operation": {rows + each},
+        "sides-added": {rows + each},
     }[slug]
 
 

@@ -89,6 +89,6 @@ IMAGES: tuple[Rule[Image], ...] = (
     Rule(SlipName.GROUP_MISSED, group_missed, Likely.SOMETIMES, OUR_GUESS),
     Rule(SlipName.GROUP_OFF, group_off, Likely.SOMETIMES, OUR_GUESS),
     Rule(SlipName.EMPTY_COUNTED, empty_counted, Likely.SOMETIMES, OUR_GUESS),
-    Rule(SlipName.WRONG_OPERATION, sides_added, Likely.RARE, OUR_GUESS),
+    Rule(SlipName.SIDES_ADDED, sides_added, Likely.RARE, OUR_GUESS),
     Rule(SlipName.FRAME_FULL, frame_full, Likely.RARE, OUR_GUESS),
 )

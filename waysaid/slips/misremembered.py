@@ -51,7 +51,7 @@ def _fact(step: Equation) -> _Fact | None:
     if operation.sign is Sign.TIMES:
         size = 10 ** (zeros(left) + zeros(right))
         left, right = left // 10 ** zeros(left), right // 10 ** zeros(right)
-        of_tables = 2 <= min(left, right) and max(left, right) <= 9
+        of_tables = min(left, right) >= 2 and max(left, right) <= 9
         return (left, operation.sign, right, size) if of_tables else None
     size = 10 ** min(zeros(left), zeros(right))
     left, right = left // size, right // size

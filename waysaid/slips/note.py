@@ -3,9 +3,9 @@
 from fractions import Fraction
 
 from waysaid.number import (
-    BLANK,
     Blank,
     Expression,
+    Form,
     Language,
     Operation,
     Order,
@@ -13,14 +13,14 @@ from waysaid.number import (
     Problem,
     Sign,
     Verdict,
+    Written,
     exact,
-    leaves,
     said_text,
     text,
     value_of,
 )
 from waysaid.slips.slip import Slip, SlipName
-from waysaid.slips.words import ADJUSTED, AGAINST, CARRIED, FACTS, NOTES, UNITS, WHOLE_USED
+from waysaid.slips.words import ADJUSTED, AGAINST, CARRIED, FACTS, NOTES, UNITS
 
 
 def slip_note(slip: Slip, language: Language) -> str:
@@ -34,7 +34,7 @@ def slip_note(slip: Slip, language: Language) -> str:
     told = note.format(
         sum=_shown(slip, where, language),
         right=text(right, Print.TRUE, language),
-        unit=UNITS[language].get(_tens(right) + 1, ""),
+        unit=_unit(where, language),
     )
     if slip.fact is None:
         return told
@@ -69,15 +69,7 @@ def _wording(slip: Slip, where: Expression, language: Language) -> str:
         return ADJUSTED[language][sign]
     if slip.slug is SlipName.DROP_CARRY and sign is not Sign.PLUS:
         return CARRIED[language]
-    if slip.slug is SlipName.DROP_CARRY and not UNITS[language].get(_tens(where) + 1):
-        return CARRIED[language]
-    if slip.slug is SlipName.NO_REGROUP and not all(_whole(leaf) for leaf in leaves(where)):
-        return WHOLE_USED[language]
     return NOTES[language][slip.slug]
-
-
-def _whole(leaf: object) -> bool:
-    return isinstance(leaf, int)
 
 
 def slip_answer(slip: Slip, problem: Problem, style: Print = Print.PLAIN) -> str:
@@ -89,16 +81,17 @@ def slip_answer(slip: Slip, problem: Problem, style: Print = Print.PLAIN) -> str
     return said_text(slip.wrong, problem, style)
 
 
-def _tens(part: Expression) -> int:
-    """Return the place of a number's first digit: 0 for ones, 1 for tens, -1 for tenths."""
-    if isinstance(part, Operation):
-        return _tens(part.right)
-    if part is BLANK:
-        return 0
-    size = abs(Fraction(exact(part)))
-    place = 0
+def _unit(where: Expression, language: Language) -> str:
+    """Return what goes to the next place from a step: the ten from 9 + 6, the whole from 3/4."""
+    right = where.right if isinstance(where, Operation) else where
+    if isinstance(right, Operation | Blank):
+        return UNITS[language][1]
+    pointed = isinstance(right, Written) and right.form is Form.DECIMAL
+    if not pointed and not isinstance(right, int):
+        return UNITS[language][0]
+    size, place = abs(Fraction(exact(right))), 1
     while size >= 10:
         size, place = size / 10, place + 1
     while 0 < size < 1:
         size, place = size * 10, place - 1
-    return place
+    return UNITS[language].get(place, UNITS[language][0])

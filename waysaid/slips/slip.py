@@ -96,6 +96,7 @@ class SlipName(StrEnum):
     GROUP_MISSED = "group-missed"
     EMPTY_COUNTED = "empty-counted"
     FRAME_FULL = "frame-full"
+    SIDES_ADDED = "sides-added"
     ROUNDED_DOWN = "rounded-down"
 
 

@@ -7,11 +7,11 @@ from waysaid.slips.slip import SlipName
 
 _ENGLISH: Mapping[SlipName, str] = {
     SlipName.SMALLER_FROM_LARGER: "the smaller may have been taken from the larger: {sum}",
-    SlipName.NO_REGROUP: "a ten may have been used in {sum} and not taken from anywhere",
+    SlipName.NO_REGROUP: "a {unit} may have been used in {sum} and not taken from anywhere",
     SlipName.ZERO_TO_NINE: "a zero may have become 9 with nothing taken beyond it: {sum}",
     SlipName.SKIP_ZERO: "the exchange may have gone past a zero, and the zero stayed: {sum}",
     SlipName.ZERO_STAYS_TEN: "a zero may have become 10 and never gone down to 9: {sum}",
-    SlipName.BORROW_LEFTMOST: "the ten for {sum} may have come off the first digit",
+    SlipName.BORROW_LEFTMOST: "the {unit} for {sum} may have come off the first digit",
     SlipName.ZERO_TAKE: "the zero in {sum} may have followed a rule of its own",
     SlipName.WRITE_ZERO: "{sum} may have been put down as 0",
     SlipName.STOPS_SHORT: "the digits in front may have been left out after {sum}",
@@ -91,15 +91,16 @@ _ENGLISH: Mapping[SlipName, str] = {
     SlipName.GROUP_MISSED: "a group may have been left out: {sum}",
     SlipName.EMPTY_COUNTED: "the empty places may have been counted: {sum}",
     SlipName.FRAME_FULL: "the places of the frame may have been said: {sum}",
+    SlipName.SIDES_ADDED: "rows and columns may have been added: {sum}",
     SlipName.ROUNDED_DOWN: "only the first digits may have been kept: {sum}",
 }
 _SPANISH: Mapping[SlipName, str] = {
     SlipName.SMALLER_FROM_LARGER: "quizá se quitó lo menor de lo mayor: {sum}",
-    SlipName.NO_REGROUP: "quizá se usó una decena en {sum} sin quitarla de ningún sitio",
+    SlipName.NO_REGROUP: "quizá se usó una {unit} en {sum} sin quitarla de ningún sitio",
     SlipName.ZERO_TO_NINE: "quizá un cero pasó a 9 sin quitar nada más allá: {sum}",
     SlipName.SKIP_ZERO: "quizá el cambio se saltó un cero, y el cero se quedó: {sum}",
     SlipName.ZERO_STAYS_TEN: "quizá un cero pasó a 10 y no bajó a 9: {sum}",
-    SlipName.BORROW_LEFTMOST: "quizá la decena de {sum} salió de la primera cifra",
+    SlipName.BORROW_LEFTMOST: "quizá la {unit} de {sum} salió de la primera cifra",
     SlipName.ZERO_TAKE: "quizá el cero de {sum} siguió una regla propia",
     SlipName.WRITE_ZERO: "quizá {sum} se apuntó como 0",
     SlipName.STOPS_SHORT: "quizá se dejaron las cifras de delante después de {sum}",
@@ -179,6 +180,7 @@ _SPANISH: Mapping[SlipName, str] = {
     SlipName.GROUP_MISSED: "quizá se dejó un grupo: {sum}",
     SlipName.EMPTY_COUNTED: "quizá se contaron los huecos: {sum}",
     SlipName.FRAME_FULL: "quizá se dijeron los lugares del marco: {sum}",
+    SlipName.SIDES_ADDED: "quizá se sumaron filas y columnas: {sum}",
     SlipName.ROUNDED_DOWN: "quizá solo se guardaron las primeras cifras: {sum}",
 }
 NOTES: Mapping[Language, Mapping[SlipName, str]] = {Language.EN: _ENGLISH, Language.ES: _SPANISH}
@@ -207,12 +209,27 @@ FACTS: Mapping[Language, str] = {
     Language.ES: ", y quizá {sum} salió como {result}",
 }
 UNITS: Mapping[Language, Mapping[int, str]] = {
-    Language.EN: {1: "ten", 2: "hundred", 3: "thousand"},
-    Language.ES: {1: "decena", 2: "centena", 3: "unidad de millar"},
+    Language.EN: {
+        -2: "hundredth",
+        -1: "tenth",
+        0: "whole",
+        1: "ten",
+        2: "hundred",
+        3: "thousand",
+        4: "ten thousand",
+        5: "hundred thousand",
+        6: "million",
+    },
+    Language.ES: {
+        -2: "centésima",
+        -1: "décima",
+        0: "unidad",
+        1: "decena",
+        2: "centena",
+        3: "unidad de millar",
+        4: "decena de millar",
+        5: "centena de millar",
+        6: "unidad de millón",
+    },
 }
-"""What is lost, by its place."""
-WHOLE_USED: Mapping[Language, str] = {
-    Language.EN: "a whole may have been used in {sum} and not taken from anywhere",
-    Language.ES: "quizá se usó un entero en {sum} sin quitarlo de ningún sitio",
-}
-"""What NO_REGROUP says where parts and not ones were taken."""
+"""What goes from one place to the next, by the power of ten that it is."""

@@ -31,7 +31,7 @@ def _near(number: int) -> Iterator[int]:
 def _turns(pair: Pair) -> Iterator[tuple[int, int, int]]:
     """Yield each friendly factor, how far it lies above the one given, and the other factor."""
     for changed, kept in ((pair.left, pair.right), (pair.right, pair.left)):
-        if kept > 1:
+        if kept > 1 and (changed > 9 or kept % 10):
             for near in dict.fromkeys(_near(changed)):
                 yield near, near - changed, kept
 

@@ -56,10 +56,10 @@ def _one_left_out(pair: Pair, parts: list[_Part]) -> Iterator[Made]:
 def straight_across(pair: Pair) -> Iterator[Made]:
     """Multiply tens by tens and ones by ones only: 13 x 14 gives 112."""
     lefts, rights = digits(pair.left), digits(pair.right)
-    if min(len(lefts), len(rights)) > 1:
+    if len(lefts) == len(rights) > 1:
         matched = [
             (one * 10**place, two * 10**place)
-            for place, (one, two) in enumerate(zip(lefts, rights, strict=False))
+            for place, (one, two) in enumerate(zip(lefts, rights, strict=True))
             if one and two
         ]
         if matched:
