@@ -131,15 +131,9 @@ def _one(one: Rectangle, size: int, room: int) -> Drawn:
 
 def _columns(one: Rectangle, size: int, left: int, room: int) -> tuple[tuple[int, int], ...]:
     """Return where each column begins and ends; spare room is shared as the labels are long."""
-    needs = [
-        max(
-            size * 13 // 10,
-            text_width(column.side.text, size) + size * 5 // 10,
-            *(text_width(cell_text(row[at], column.taken), size) + size * 6 // 10
-              for row in one.cells),
-        )
-        for at, column in enumerate(one.columns)
-    ]  # fmt: skip
+    needs = _needs(one, size, size * 6 // 10)
+    if sum(needs) + left > room:
+        needs = _needs(one, size, size * 3 // 10)
     if one.whole is not None:
         needs[0] = max(needs[0], text_width(one.whole.text, size) + size - sum(needs[1:]))
     gaps = sum(size * 4 // 10 for column in one.columns if column.apart)
@@ -155,6 +149,16 @@ def _columns(one: Rectangle, size: int, left: int, room: int) -> tuple[tuple[int
         ends.append((x, x + wide))
         x += wide
     return tuple(ends)
+
+
+def _needs(one: Rectangle, size: int, pad: int) -> list[int]:
+    """Return the room that each column's labels need, `pad` more than they are wide."""
+    made: list[int] = []
+    for at, column in enumerate(one.columns):
+        texts = [column.side.text, *(cell_text(row[at], column.taken) for row in one.cells)]
+        widest = max(text_width(text, size) for text in texts)
+        made.append(max(size * 13 // 10, widest + pad))
+    return made
 
 
 def _rows(one: Rectangle, size: int) -> tuple[int, ...]:

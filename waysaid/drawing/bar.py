@@ -77,7 +77,7 @@ def _laid(whole: Whole, size: int, width: int) -> Drawn:
     parts = [part.text for part in whole.parts]
     over = [part.text for part in whole.over] or [whole.whole.text]
     needs = _needs(parts, size)
-    if whole.equal and sum(needs) > width - 2 * stroke:
+    if sum(needs) > width - 2 * stroke:
         needs = [max(size, text_width(part, size) + size * 3 // 10) for part in parts]
     above = [text_width(over[0], size) + size] if not whole.over else _needs(over, size)
     natural = max(sum(needs), sum(above))

@@ -27,12 +27,14 @@ def draw_double(found: tuple[Pair, ...], telling: Telling, frame: Frame, lang: L
 
 def _laid(found: tuple[Pair, ...], size: int, width: int) -> Drawn:
     """Lay out the marks, equally far apart where there is room, else as near as labels allow."""
-    stroke, gap = stroke_of(size), size * 4 // 10
+    stroke = stroke_of(size)
     halves = [
         max(size // 2, text_width(pair.upper.text, size), text_width(pair.lower.text, size)) // 2
         for pair in found
     ]
-    steps = [halves[0] + gap, *(a + b + gap for a, b in pairwise(halves))]
+    steps = _steps(halves, size * 4 // 10)
+    if sum(steps) + halves[-1] + stroke > width:
+        steps = _steps(halves, size // 5)
     if max(steps) * len(steps) + halves[-1] + stroke <= width:
         steps = [max(steps)] * len(steps)
     natural = sum(steps) + halves[-1] + stroke
@@ -60,3 +62,8 @@ def _laid(found: tuple[Pair, ...], size: int, width: int) -> Drawn:
     return Drawn(
         x + halves[-1] + stroke, low + size // 4 + digit_height(size) + size // 8, tuple(made)
     )
+
+
+def _steps(halves: list[int], gap: int) -> list[int]:
+    """Return how far each mark is from the one before, so that a gap is between their labels."""
+    return [halves[0] + gap, *(one + other + gap for one, other in pairwise(halves))]
