@@ -12,10 +12,12 @@ from waysaid.number import (
     Exact,
     Expression,
     Image,
+    ImageKind,
     NoValue,
     Operation,
     Problem,
     Sign,
+    chain,
     decimal,
     has_point,
     is_true,
@@ -58,11 +60,26 @@ def _with_value(problem: Problem, expression: Expression) -> Equation:
 
 
 def _seen(image: Image) -> Equation:
-    """Return the last step of the easiest way to see a picture that has more than one group."""
+    """Return the groups of a picture put together, or else the easiest way to see its one group."""
+    groups = groups_of(image)
+    if len(groups) > 1:
+        sign = Sign.TIMES if image.kind is ImageKind.ARRAY else Sign.PLUS
+        return Equation(chain(groups[0], *((sign, each) for each in groups[1:])), image.count)
     found = [way for way in ways(image) if way.family is not Family.COUNTING]
     if not found:
         return Equation(image.count, image.count)
     return found[0].steps[-1].equation
+
+
+def groups_of(image: Image) -> tuple[int, ...]:
+    """Return the dots of each frame or die, or the two sides of rows; () for scattered dots."""
+    match image.kind:
+        case ImageKind.FRAME | ImageKind.PAIRS:
+            return image.numbers[1:]
+        case ImageKind.DICE | ImageKind.ARRAY:
+            return image.numbers
+        case ImageKind.DOTS:
+            return ()
 
 
 def _between(problem: Compare) -> Equation:

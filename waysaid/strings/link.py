@@ -100,6 +100,8 @@ class Saying(StrEnum):
     BOTH_TIMES = "both-times"
     BOTH_OVER = "both-over"
     PERCENT_TURNED = "percent-turned"
+    SIDES_TURNED = "sides-turned"
+    CLAIM_TURNED = "claim-turned"
     TOGETHER = "together"
     UNDOES_TIMES = "undoes-times"
     SAME_THREE_TIMES = "same-three-times"

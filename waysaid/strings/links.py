@@ -5,12 +5,13 @@ and turns before numbers that merely come back.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from itertools import combinations
 
-from waysaid.number import Problem, exact
+from waysaid.number import Image, Problem, exact
 from waysaid.strings.changes import change_links
 from waysaid.strings.groups import same_number, same_total
-from waysaid.strings.link import Link, LinkKind, Saying
+from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.meets import inside_link, meet_links
 from waysaid.strings.patterns import patterns
 from waysaid.strings.product_changes import product_links, together
@@ -86,8 +87,16 @@ def links(problems: Sequence[Problem], *, every: bool = False) -> tuple[Link, ..
     answer.
     """
     seen = sights(problems)
-    found = sorted(_all(seen), key=_rank)
+    found = sorted((_on_pictures(link, seen) for link in _all(seen)), key=_rank)
     return tuple(found) if every else _chosen(found)
+
+
+def _on_pictures(link: Link, seen: Sequence[Sight]) -> Link:
+    """Return the link with the marks on pictures, which have no numbers, put on their answers."""
+    marks: dict[tuple[int, Place], None] = {}
+    for row, place in link.marks:
+        marks[row, "answer" if isinstance(seen[row].problem, Image) else place] = None
+    return replace(link, marks=tuple(marks))
 
 
 def _all(seen: tuple[Sight, ...]) -> Iterator[Link]:

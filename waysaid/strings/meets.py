@@ -2,7 +2,18 @@
 
 from collections.abc import Iterator
 
-from waysaid.number import BLANK, Blank, Equation, Number, arithmetic
+from waysaid.number import (
+    BLANK,
+    Blank,
+    Claim,
+    Compare,
+    Equation,
+    Number,
+    Order,
+    answer_of,
+    arithmetic,
+    sides,
+)
 from waysaid.strings.leaf import leaves_of, written_of
 from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.show import like
@@ -12,8 +23,28 @@ from waysaid.ways import Family, Way
 
 def meet_links(first: Sight, second: Sight) -> Iterator[Link]:
     """Yield the links of two problems, whatever their forms, the earlier one first."""
+    yield from _sides_changed(first, second)
     yield from _opposite(first, second)
     yield from _feeds(first, second)
+
+
+def _sides_changed(first: Sight, second: Sight) -> Iterator[Link]:
+    """Yield a link where two comparisons, or two claims, have the same two sides turned around."""
+    one, other = sides(first.problem), sides(second.problem)
+    compare = isinstance(first.problem, Compare) and isinstance(second.problem, Compare)
+    claim = isinstance(first.problem, Claim) and isinstance(second.problem, Claim)
+    if not (compare or claim) or one != other[::-1] or one == other:
+        return
+    larger = compare and answer_of(first.problem) is not Order.SAME
+    marks = tuple((sight.at, place) for sight in (first, second) for place in _places(sight))
+    yield Link(
+        LinkKind.TURNED_AROUND,
+        (first.at, second.at),
+        (first.filled, second.filled),
+        Saying.SIDES_TURNED if larger else Saying.CLAIM_TURNED,
+        (),
+        marks,
+    )
 
 
 def answer_place(sight: Sight) -> Place:

@@ -168,6 +168,14 @@ PRODUCTS_SAID: dict[Saying, dict[Language, str]] = {
         ES: "El {0} por ciento de {1} es el {1} por ciento de {0}: los dos números se pueden "
         "cambiar.",
     },
+    Saying.SIDES_TURNED: {
+        EN: "The two changed sides, so the larger one is on the other side now.",
+        ES: "Los dos cambiaron de lado, así que el mayor está ahora en el otro lado.",
+    },
+    Saying.CLAIM_TURNED: {
+        EN: "The two sides changed places, so it says the same.",
+        ES: "Los dos lados cambiaron de lugar, así que dice lo mismo.",
+    },
     Saying.TOGETHER: {
         EN: "{0} and {1} together are {2}, so {3} and {4} together are the answer {5}.",
         ES: "{0} y {1} juntos son {2}, así que {3} y {4} juntos son la respuesta {5}.",

@@ -10,6 +10,8 @@ from waysaid.number import (
     Equation,
     Exact,
     Expression,
+    Image,
+    ImageKind,
     NoValue,
     Number,
     Operation,
@@ -22,7 +24,7 @@ from waysaid.number import (
     has_point,
     text,
 )
-from waysaid.strings.filled import as_number, filled
+from waysaid.strings.filled import as_number, filled, groups_of
 from waysaid.strings.leaf import leaves_of, with_leaves, written_of
 
 
@@ -65,7 +67,8 @@ class Sight:
 
     `form` is the problem with every number alike; `terms` are the given numbers whose signed sum
     is the answer (empty where there is more than + and −) and `factors` those whose product is
-    (those of the sign `OVER` dividing; empty where there is more than x and /); `answer` is None
+    (those of the sign `OVER` dividing; empty where there is more than x and /); those of a picture
+    are its groups of dots, and the sides of its rows; `answer` is None
     where it is no number; `fact` the problem's one equation of three numbers, if it is one;
     `filled` that equation, or a true one that the problem is about, as text.
     """
@@ -103,7 +106,7 @@ def _sight(at: int, problem: Problem) -> Sight:
     return Sight(
         at,
         problem,
-        text(with_leaves(problem, [leaf if leaf is BLANK else 1 for leaf in leaves_of(problem)])),
+        _form(problem),
         _terms(problem, _added, Sign.PLUS, Sign.MINUS),
         _terms(problem, _multiplied, Sign.TIMES, Sign.OVER),
         as_number(found),
@@ -146,6 +149,8 @@ def _terms(problem: Problem, turns: _Turns, plain: Sign, turned: Sign) -> tuple[
 
     () for a problem that has no number for an answer, or has other signs in it.
     """
+    if isinstance(problem, Image):
+        return _dots(problem, plain)
     asked = arithmetic(problem)
     if asked is None:
         return ()
@@ -162,6 +167,22 @@ def _terms(problem: Problem, turns: _Turns, plain: Sign, turned: Sign) -> tuple[
         for place, (one, leaf) in enumerate(zip(found, given, strict=True))
         if not isinstance(leaf, Blank)
     )
+
+
+def _dots(image: Image, plain: Sign) -> tuple[Term, ...]:
+    """Return the groups of a picture, which are added, or the two sides of rows, multiplied."""
+    joined = Sign.TIMES if image.kind is ImageKind.ARRAY else Sign.PLUS
+    if joined is not plain:
+        return ()
+    return tuple(Term(plain, size, place, size) for place, size in enumerate(groups_of(image)))
+
+
+def _form(problem: Problem) -> str:
+    """Return the problem with every number alike; of a picture its kind and how many groups."""
+    if isinstance(problem, Image):
+        sizes = problem.numbers[:1] if problem.kind in (ImageKind.FRAME, ImageKind.PAIRS) else ()
+        return f"image {problem.kind} {sizes} {len(problem.numbers)}"
+    return text(with_leaves(problem, [leaf if leaf is BLANK else 1 for leaf in leaves_of(problem)]))
 
 
 def _added(expression: Expression, turn: int) -> Iterator[int]:
