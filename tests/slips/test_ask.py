@@ -21,7 +21,7 @@ from waysaid.number import (
 from waysaid.slips import SlipName, foresee, slip_question, slips
 from waysaid.slips.ask import _ASKED
 
-EACH = count(test=150, sweep=10_000)
+EACH = count(test=80, sweep=5_000)
 NUMBER = r"\d+ \d+/\d+|\d+/\d+|\d+(?:\.\d+)?%?"
 WORDS = {
     Language.EN: "zero one two three four five six seven eight nine ten eleven twelve twenty"
@@ -100,6 +100,12 @@ def test_every_slip_has_something_to_ask() -> None:
 def test_a_question_names_the_numbers_of_the_problem() -> None:
     (slip,) = [slip for slip in slips(parse("37 + 25"), 52) if slip.slug is SlipName.DROP_CARRY]
     question = "Can you show me where each piece of 37 and 25 went?"
+    assert slip_question(slip, Language.EN) == question
+
+
+def test_a_question_names_what_finds_a_blank_in_its_order() -> None:
+    slip = slips(parse("25 + _ = 62"), 43)[0]
+    question = "Can you build 62 and show me what happens as 25 comes off?"
     assert slip_question(slip, Language.EN) == question
 
 

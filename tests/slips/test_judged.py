@@ -20,7 +20,7 @@ from waysaid.number import (
 )
 from waysaid.slips import Likely, SlipName, foresee, slips
 
-EACH = count(test=300, sweep=20_000)
+EACH = count(test=150, sweep=5_000)
 
 
 def _plain(said: Said) -> object:

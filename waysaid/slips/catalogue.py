@@ -9,6 +9,7 @@ from waysaid.number import (
     Blank,
     Claim,
     Compare,
+    Equation,
     Exact,
     NoValue,
     Number,
@@ -209,10 +210,15 @@ def _larger(problem: Compare, said: Exact) -> Order | None:
 
 
 def _may_name(problem: Problem, right: _Right) -> tuple[Number, ...]:
-    """Return the numbers of a problem that a question may name: those that hold no answer."""
+    """Return the numbers of a problem that a question may name: those that hold no answer.
+
+    Where a blank is found from two numbers, they come in that order: 62, 25 for `25 + _ = 62`.
+    """
     answers = {text for each in right for text in _texts(problem, each)}
     spans = [each for each in right if isinstance(each, Span)]
-    leaves = [leaf for side in sides(problem) for leaf in written(side)]
+    asked = cases.two_of(problem) if isinstance(problem, Equation) else None
+    said = (asked.left, asked.right) if asked is not None else sides(problem)
+    leaves = [leaf for side in said for leaf in written(side)]
     return tuple(
         leaf
         for leaf in dict.fromkeys(leaves)
