@@ -40,7 +40,8 @@ def without_points(way: Way) -> tuple[Way, int, bool]:
         found = on_left + _leaves(equation.right)
         sizes = _sizes(found)
         tenths += _POINT * len(sizes)
-        in_one_unit.append(all(type(leaf) is int or _has_point(leaf) for leaf in found))
+        whole = sum([type(leaf) is int for leaf in found])
+        in_one_unit.append(whole + len(sizes) == len(found))
         grouped = _grouped(equation)
         same = same and in_one_unit[-1] and not grouped
         if sizes and not grouped and in_one_unit[-1]:
@@ -58,10 +59,6 @@ def _leaves(side: Expression) -> list[Expression]:
     if type(side) is Operation:
         return _leaves(side.left) + _leaves(side.right)
     return [side]
-
-
-def _has_point(leaf: Expression) -> bool:
-    return type(leaf) is Written and leaf.form is Form.DECIMAL
 
 
 def _sizes(found: Iterable[Expression]) -> list[int]:
