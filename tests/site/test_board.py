@@ -17,7 +17,7 @@ from waysaid.site.talks import start_talk
 FIELDS = {
     "order", "phase", "title", "language", "paused", "closed", "turn_and_talk", "signals", "norms",
     "starters", "background", "layout", "problem", "earlier", "answers", "tiles", "strokes",
-    "connect",
+    "connect", "image",
 }  # fmt: skip
 TILE = {
     "id", "name", "also", "relation", "to_name", "folded", "picture", "words", "lines", "scene",
@@ -60,7 +60,7 @@ def test_nothing_private_reaches_the_board(cast):
 
 def test_the_one_screen_adds_the_names_and_undo_and_nothing_else(cast):
     board, one = shown(cast), shown(cast, Looking.ONE)
-    assert set(one) - set(board) == {"roster", "can_undo", "next"}
+    assert set(one) - set(board) == {"roster", "can_undo", "next", "once_more"}
     assert set(one["roster"][0]) == {"id", "name"}
 
 

@@ -44,7 +44,8 @@ BOARD_KEYS = {
     "connect.what_if.rows[].answers", "connect.what_if.rows[].answers[]",
     "connect.what_if.rows[].id", "connect.what_if.rows[].spoken", "connect.what_if.rows[].text",
     "earlier", "earlier[].answers", "earlier[].answers[]", "earlier[].id", "earlier[].now",
-    "earlier[].spoken", "earlier[].text", "language", "layout", "layout.height", "layout.side",
+    "earlier[].spoken", "earlier[].text", "image", "language", "layout", "layout.height",
+    "layout.side",
     "layout.tile", "norms", "norms[]", "order", "paused", "phase", "problem", "problem.id",
     "problem.spoken", "problem.text", "signals", "signals[].icon", "signals[].picture",
     "signals[].word", "starters", "starters[]", "strokes", "strokes[].id", "strokes[].strokes",
@@ -54,8 +55,8 @@ BOARD_KEYS = {
     "tiles[].to_name", "tiles[].words", "title", "turn_and_talk",
 }  # fmt: skip
 """All that a board may be told; a drawing is told in shapes, whose keys are below."""
-ONE_KEYS = {"next", "roster", "roster[].id", "roster[].name", "can_undo", "can_undo.client",
-            "can_undo.sequence", "can_undo.what"}  # fmt: skip
+ONE_KEYS = {"next", "once_more", "roster", "roster[].id", "roster[].name", "can_undo",
+            "can_undo.client", "can_undo.sequence", "can_undo.what"}  # fmt: skip
 SCENE_KEYS = {"width", "height", "title", "desc", "shapes"}
 
 
