@@ -2,12 +2,12 @@
 
 import pytest
 import sympy
-from hypothesis import given
+from hypothesis import example, given
 from sympy.abc import a, b, c, d, i, j, k, n, p, q, r
 
 from tests.strings.judge import number
 from tests.strings.products_made import strings
-from waysaid.number import BLANK, Equation, Operation, Problem, Sign, number_text
+from waysaid.number import BLANK, Equation, Operation, Problem, Sign, number_text, parse
 from waysaid.strings import LinkKind, Saying, leaves_of, links
 
 CLAIMS = {
@@ -100,6 +100,8 @@ def test_in_every_both_change_the_answer_stays_whatever_the_numbers_are(string):
 
 
 @given(strings(longest=3))
+@example([parse("24 / 4"), parse("24 / 8"), parse("12 / 8")])
+@example([parse("6 x 7"), parse("12 x 14"), parse("12 x 7")])
 def test_in_every_double_or_half_the_answer_follows_whatever_the_numbers_are(string):
     for link in links(string, every=True):
         if link.kind is LinkKind.DOUBLE_HALF:

@@ -73,6 +73,7 @@ def test_each_kind_of_two_is_found(first, second, kind):
         ("180 / 12", "90 / 24", BOTH),
         ("24 / 6", "6 / 24", LinkKind.TURNED_AROUND),
         ("16% of 25", "16% of 16", LinkKind.TURNED_AROUND),
+        ("16% of 25", "30% of 16", LinkKind.TURNED_AROUND),
         ("2 + 2", "2 x 2", OPPOSITE),
         ("6 x 4", "6 / 4", OPPOSITE),
         ("3 x 4", "3 x 4", LinkKind.TURNED_AROUND),
