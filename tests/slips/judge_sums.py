@@ -130,6 +130,8 @@ def _friendly(times: int) -> Callable[[int, int, int], Answers]:
                 found.add(a + way * b + times * way * (near - b))
             for near in (a // size * size, -(-a // size) * size):
                 found.add(a + b + times * (near - a) if way > 0 else None)
+        if way > 0:
+            found |= {a + b + times * (a - b), a + b + times * (b - a)}
         return found
 
     return answers
@@ -137,7 +139,12 @@ def _friendly(times: int) -> Callable[[int, int, int], Answers]:
 
 def _missing(a: int, way: int, b: int) -> Answers:
     big = {pieces(a)[0] + way * pieces(b)[0]} if a and b else set()
-    return {a + way * b - way * piece for piece in pieces(b)} | big
+    hops: Answers = set()
+    if way < 0 and a >= b:
+        up = min(-(-b // 10) * 10, a)
+        down = max(a - (a - up) % 10, up)
+        hops = {a - b - hop for hop in (up - b, down - up, a - down)}
+    return {a + way * b - way * piece for piece in pieces(b)} | big | hops
 
 
 def _alone(a: int, way: int, b: int) -> Answers:
@@ -182,6 +189,7 @@ SUMS: dict[str, Callable[[int, int, int], Answers]] = {
     "count-start": lambda a, way, b: {a + way * b - way},
     "part-missing": _missing,
     "wrong-operation": lambda a, way, b: {abs(a - b) if way > 0 else a + b},
+    "ones-taken": lambda a, way, b: {a - a % 10 - (b - b % 10) - a % 10 - b % 10},
     "digits-alone": _alone,
     "write-carry": lambda a, way, b: {_in_full(a, b)},
     "misaligned": _left,

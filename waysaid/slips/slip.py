@@ -37,6 +37,7 @@ class SlipName(StrEnum):
     MOVED_ACROSS = "moved-across"
     SHIFTED_ALIKE = "shifted-alike"
     PART_MISSING = "part-missing"
+    ONES_TAKEN = "ones-taken"
     DIGITS_ALONE = "digits-alone"
     ZERO_TIMES = "zero-times"
     ZERO_DROPPED = "zero-dropped"

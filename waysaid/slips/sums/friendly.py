@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from waysaid.number import Sign
 from waysaid.slips.slip import Made, Pair
-from waysaid.slips.work import says
+from waysaid.slips.work import one_step, says
 
 _NEAR = ((10, 4, 2), (100, 15, 5), (1000, 100, 50), (10_000, 500, 200), (100_000, 2000, 1000))
 """Round to this, from at most so far below or so far above: our choice."""
@@ -23,6 +23,17 @@ def _friendly(number: int) -> Iterator[tuple[int, int]]:
                 yield near, near - number
 
 
+_NEAR_DOUBLE = 3
+"""Two numbers so near may be taken as a double: our choice."""
+
+
+def _doubles(pair: Pair) -> Iterator[tuple[int, int]]:
+    """Yield the number whose double is near a sum, and how far it lies above the other."""
+    off = pair.left - pair.right
+    if pair.sign is Sign.PLUS and 0 < abs(off) <= _NEAR_DOUBLE:
+        yield from ((pair.left, off), (pair.right, -off))
+
+
 def forget_adjust(pair: Pair) -> Iterator[Made]:
     """Use the friendly number and never put the difference right: 65 - 29 gives 35."""
     for near, _ in _friendly(pair.right):
@@ -32,6 +43,8 @@ def forget_adjust(pair: Pair) -> Iterator[Made]:
         for near, _ in _friendly(pair.left):
             total = near + pair.right
             yield Made(total, (says(near, pair.sign, pair.right, total),))
+    for double, _ in _doubles(pair):
+        yield one_step(double, Sign.PLUS, double, 2 * double)
 
 
 def adjust_wrong_way(pair: Pair) -> Iterator[Made]:
@@ -41,6 +54,8 @@ def adjust_wrong_way(pair: Pair) -> Iterator[Made]:
     if pair.sign is Sign.PLUS:
         for near, above in _friendly(pair.left):
             yield _off(near, pair.sign, pair.right, above)
+    for double, above in _doubles(pair):
+        yield _off(double, Sign.PLUS, double, above)
 
 
 def _off(left: int, sign: Sign, right: int, above: int) -> Made:

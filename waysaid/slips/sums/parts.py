@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from waysaid.number import Equation, Sign
 from waysaid.slips.slip import Made, Pair
-from waysaid.slips.work import digits, pieces, says, whole
+from waysaid.slips.work import digits, pieces, put_together, says, whole
 
 
 def _jumps(start: int, sign: Sign, hops: tuple[int, ...]) -> tuple[tuple[Equation, ...], int]:
@@ -27,6 +27,32 @@ def part_missing(pair: Pair) -> Iterator[Made]:
     if pair.left > 9 and pair.right > 9:
         big = Pair(pieces(pair.left)[0], pair.sign, places[0])
         yield Made(big.answer, (whole(big, big.answer),))
+
+
+def hop_missing(pair: Pair) -> Iterator[Made]:
+    """Go up from the smaller and leave a hop out: 62 - 25 as 5 and 30, without the 2."""
+    if pair.sign is not Sign.MINUS or pair.answer < 10 or pair.right < 2:
+        return
+    first = -pair.right % 10
+    hops = [hop for hop in (first, (pair.answer - first) // 10 * 10) if hop]
+    hops += [rest for rest in (pair.answer - sum(hops),) if rest]
+    for left_out in range(len(hops) - 1, -1, -1):
+        kept = hops[:left_out] + hops[left_out + 1 :]
+        if len(kept) > 1:
+            steps, _ = _jumps(pair.right, Sign.PLUS, tuple(hops))
+            told = [*steps[:left_out], *steps[left_out + 1 :]]
+            yield put_together(pair, told, kept, at=len(told) - 1)
+
+
+def ones_taken(pair: Pair) -> Iterator[Made]:
+    """Take all the ones off: 62 - 25 as 60 - 20, then 5 off and 2 off."""
+    ones = pair.left % 10, pair.right % 10
+    if pair.sign is Sign.MINUS and min(pair.left, pair.right) > 9 and all(ones):
+        tens = pair.left - ones[0]
+        big = tens - (pair.right - ones[1])
+        if big >= sum(ones):
+            steps, end = _jumps(big, Sign.MINUS, (ones[1], ones[0]))
+            yield Made(end, (says(tens, Sign.MINUS, tens - big, big), *steps), at=2)
 
 
 def digits_alone(pair: Pair) -> Iterator[Made]:

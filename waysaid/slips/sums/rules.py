@@ -35,6 +35,8 @@ SUMS: tuple[Rule[Pair], ...] = (
     _column(_N.ZERO_STAYS_TEN, (_RIGHTLY, columns.zero_to_ten), _SOMETIMES, "unimelb-sub"),
     Rule(_N.FORGET_ADJUST, friendly.forget_adjust, _SOMETIMES, OUR_GUESS),
     Rule(_N.PART_MISSING, parts.part_missing, _SOMETIMES, OUR_GUESS),
+    Rule(_N.PART_MISSING, parts.hop_missing, _SOMETIMES, OUR_GUESS),
+    Rule(_N.ONES_TAKEN, parts.ones_taken, _SOMETIMES, OUR_GUESS),
     Rule(_N.MOVED_ACROSS, friendly.moved_across, _SOMETIMES, "mental-common"),
     Rule(_N.WRONG_OPERATION, parts.wrong_operation, _SOMETIMES, "vanlehn1990"),
     Rule(_N.DIGITS_ALONE, parts.digits_alone, _SOMETIMES, OUR_GUESS),
