@@ -143,3 +143,19 @@ def test_an_estimate_has_a_range_for_the_teacher_and_no_right_answer(rooms, calm
     assert waited(lambda: len(boards[0].says().get("ways", [])), 1) == 1
     assert desk.page.locator("#seen .flag").count() == 0
     assert "8400" not in boards[0].text()
+
+
+def test_a_number_in_any_form_is_one_place_on_the_string(rooms, calm):
+    desk, _, _ = rooms
+    added(desk, "1 1/4 ? 0.65", "1 1/4 ? 0.65")
+    desk.answer(">")
+    added(desk, "15% of 80", "15% of 80")
+    desk.press("Connect")
+    row = desk.page.locator("#connecting li", has_text="0.65").first
+    wanted = ["•", "1 1/4", "0.65", ">"]
+    assert waited(row.locator("button.spot").all_inner_texts, wanted) == wanted
+    last = desk.page.locator("#connecting li", has_text="15%").first
+    assert waited(last.locator("button.spot").all_inner_texts, ["•", "15%", "80"])[1:] == [
+        "15%",
+        "80",
+    ]
