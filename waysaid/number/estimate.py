@@ -17,7 +17,7 @@ _ALL_WITH_TWO = 9
 """The same where no other estimate is near: 482 - 429 as 480 - 430."""
 _MOST_DIGITS_KEPT = 2
 _FAR = Fraction(1, 4)
-"""By what part of a number an estimate may be off, where another is nearer; our choice."""
+"""By what part of a number an estimate may be off; else by 1, as 0 is for 1/5 + 1/8. Our choice."""
 _TEN_PERCENT = Fraction(1, 10)
 _NEARBY = Fraction(1, 4)
 """By what part of itself a percent below ten may change; our choice."""
@@ -34,11 +34,12 @@ def estimates(expression: Expression) -> tuple[Expression, ...]:
     exactly = Fraction(value_of(expression))
     found = [each for each in _eased(expression, _MOST_WITH_TWO) if each != expression]
     closer = [each for each in _eased(expression, _ALL_WITH_TWO) if each != expression]
-    for choice in (found, closer):
-        near = [each for each in choice if _near(value_of(each), exactly)]
-        if near:
-            found = near
-            break
+    choices = (
+        [each for each in choice if abs(value_of(each) - exactly) <= far]
+        for far in (abs(exactly) * _FAR, 1)
+        for choice in (found, closer)
+    )
+    found = next((near for near in choices if near), [])
     if expression.sign is Sign.OF:
         found = [each for each in found if isinstance(value_of(each), int)] or found
     return tuple(dict.fromkeys(found)) or (expression,)
@@ -55,11 +56,6 @@ def _eased(expression: Operation, most: int) -> Iterator[Expression]:
             eased = Operation(expression.sign, left, right)
             if _with_two(eased) <= most:
                 yield eased
-
-
-def _near(estimate: Exact, exactly: Fraction) -> bool:
-    """Tell whether an estimate is off by no more than a quarter."""
-    return abs(estimate - exactly) <= abs(exactly) * _FAR
 
 
 def _easy(part: Expression, sign: Sign) -> list[Expression]:
