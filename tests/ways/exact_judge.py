@@ -5,11 +5,13 @@ It shares no code with the engine: it reads what is printed as a child would rea
 
 import re
 from fractions import Fraction
+from functools import lru_cache
 
 _NUMBER = re.compile(r"-?(?:\d+ )?\d+/\d+|-?\d+(?:\.\d+)?%?")
 _SIGNS = {"+", "-", "x", "/", "of"}
 
 
+@lru_cache(maxsize=1 << 14)
 def value(printed: str) -> Fraction:
     """The value of `3/4 + 7/8`, worked from left to right after products and parts."""
     tokens = _tokens(printed)
@@ -24,6 +26,7 @@ def holds(equation: str) -> bool:
     return value(left) == value(right)
 
 
+@lru_cache(maxsize=1 << 14)
 def number(printed: str) -> Fraction:
     """A printed number: `15%`, `1 2/4`, `0.65`, `-5`."""
     plain = printed.strip("()")
@@ -33,6 +36,14 @@ def number(printed: str) -> Fraction:
         return sign * Fraction(size[:-1]) / 100
     whole, _, part = size.rpartition(" ")
     return sign * (int(whole or 0) + Fraction(part))
+
+
+@lru_cache(maxsize=1 << 12)
+def numbers(printed: str) -> frozenset[Fraction]:
+    """Every number of a printed problem, expression or equation; a blank is none."""
+    sides = printed.removeprefix("about ").replace("_", "").replace("?", "=").split("=")
+    tokens = [token for side in sides for token in _tokens(side)]
+    return frozenset(number(token) for token in tokens if token not in _SIGNS | {"(", ")"})
 
 
 def _tokens(printed: str) -> list[str]:

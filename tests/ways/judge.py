@@ -60,7 +60,7 @@ def faults_of(problem: Problem, way: Way) -> Iterator[str]:
     groups, sharing = grouped(problem), way.answer < max(given)
     for step in way.steps:
         left = {abs(number - gone) for number in given}
-        strange = [one for one in _new(step) if not _explained(one, known | left)]
+        strange = [one for one in _new(step) if not explained(one, known | left)]
         if groups:
             strange = [one for one in strange if not explained_by_groups(one, known, left, sharing)]
         if len(strange) > _free(step, problem, way):
@@ -111,7 +111,7 @@ def _new(step: Step) -> set[int]:
     return {abs(number) for number in said}
 
 
-def _explained(number: int, known: set[int]) -> bool:
+def explained(number: int, known: set[int]) -> bool:
     """Tell whether a listener who knows some numbers could tell where another comes from.
 
     It is one of them, or what they count by, a part of one or of how far two are apart, the gap
@@ -137,7 +137,7 @@ def _explained_in_units(number: int, known: set[int]) -> bool:
     for unit in (100, 1000, 10_000, 100_000):
         if number and number % unit == 0:
             some = {one // unit for one in known if one % unit == 0}
-            if _explained(number // unit, some):
+            if explained(number // unit, some):
                 return True
     return False
 
