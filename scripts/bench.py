@@ -6,13 +6,11 @@ Times are milliseconds unless a name says otherwise. What each part does stands 
 
 import json
 import os
-import random
 import statistics
 import subprocess
 import sys
 import tempfile
 import time
-from collections.abc import Callable, Sequence
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -20,17 +18,14 @@ from typing import Any
 ROOT = Path(__file__).resolve().parents[1]
 sys.path.insert(0, str(ROOT))
 
-import sympy  # noqa: E402
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright  # noqa: E402
 
+from scripts.bench_ways import ratio, spread  # noqa: E402
 from tests.browser import FLAGS, program  # noqa: E402
 from tests.plain_user import is_root  # noqa: E402
 from tests.site.server import running  # noqa: E402
 from tests.talks.hall import SCREEN, TABLET, Hall  # noqa: E402
-from waysaid.number import Print, Problem, parse, text  # noqa: E402
-from waysaid.ways import ways  # noqa: E402
 
-PROBLEMS = 5000
 TAPS = 80
 STARTS = 3
 RSS = "VmRSS:"
@@ -47,57 +42,11 @@ PAINTED = """(ready) => new Promise((done) => {
 """When a page has painted a change: the task after the frame in which it stands."""
 
 
-def spread(seen: Sequence[float]) -> dict[str, float]:
-    """Return the middle, the 95th of a hundred, and the number of what was seen."""
-    hundredths = statistics.quantiles(seen, n=100, method="inclusive")
-    return {
-        "p50": round(hundredths[49], 3),
-        "p95": round(hundredths[94], 3),
-        "n": len(seen),
-    }
-
-
-def ratio(ours: dict[str, float], other: dict[str, float]) -> dict[str, float]:
-    """Return how many times the other's figures ours are."""
-    return {part: round(ours[part] / other[part], 2) for part in ("p50", "p95")}
-
-
-def problems(dice: random.Random) -> list[Problem]:
-    """Return random problems of the whole range, in the order of their making."""
-    made = []
-    while len(made) < PROBLEMS:
-        first, second, third = (dice.randint(0, 1000) for _ in range(3))
-        sort = dice.random()
-        if sort < 0.45 and first + second <= 1000:
-            made.append(f"{first} + {second}")
-        elif sort < 0.9 and first >= second:
-            made.append(f"{first} - {second}")
-        elif sort >= 0.95 and first + second + third <= 1000:
-            made.append(f"{first} + {second} + {third}")
-        elif 0.9 <= sort < 0.95 and first <= second:
-            made.append(f"{first} + _ = {second}")
-    return [parse(each) for each in made]
-
-
-def timed(work: Callable[[], object]) -> float:
-    """Return how many milliseconds a piece of work took."""
-    start = time.perf_counter_ns()
-    work()
-    return (time.perf_counter_ns() - start) / 1e6
-
-
-def bench_ways() -> dict[str, Any]:
-    """Time `ways()` and sympy's reading of the same expression, turn by turn, each once cold.
-
-    A missing-number problem is given to sympy as the expression on its left, with a symbol.
-    """
-    ours, theirs = [], []
-    for problem in problems(random.Random("bench")):
-        line = text(problem, Print.PLAIN).split("=")[0].replace("_", "x")
-        ours.append(timed(lambda problem=problem: ways(problem)))
-        theirs.append(timed(lambda line=line: sympy.sympify(line)))
-    own, other = spread(ours), spread(theirs)
-    return {"ways": own, "sympify": other, "ratio": ratio(own, other)}
+def bench_engine() -> dict[str, Any]:
+    """Run `bench_ways.py` in a process of its own, so that its memory is what the work needs."""
+    script = [sys.executable, str(ROOT / "scripts" / "bench_ways.py")]
+    done = subprocess.run(script, check=True, capture_output=True, text=True)
+    return dict(json.loads(done.stdout))
 
 
 ECHO = '''
@@ -353,7 +302,7 @@ def machine() -> dict[str, Any]:
 
 def main() -> None:
     """Run every part and print what was seen."""
-    found: dict[str, Any] = {"machine": machine(), "ways": bench_ways(), "start": bench_starts()}
+    found: dict[str, Any] = {"machine": machine(), **bench_engine(), "start": bench_starts()}
     flags = [*FLAGS, "--no-sandbox"] if is_root() else list(FLAGS)
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         chosen = program()
