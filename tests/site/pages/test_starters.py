@@ -49,3 +49,11 @@ def test_a_plan_made_with_it_speaks_the_desks_language(cast):
 
 def test_a_starter_that_is_not_there_is_told(cast):
     assert cast.owner.get("/starters/nothing").status_code == 404
+
+
+def test_problems_are_printed_for_the_eyes_of_the_reader(cast):
+    cast.owner.post("/settings", {"language": "es"})
+    page = cast.owner.get("/starters?grade=3").text
+    assert "<span>4 × ▢ = 20</span>" in page
+    assert "<span>image frame 10: 7</span>" in cast.owner.get("/starters?grade=0").text
+    assert "<span>3/4 de 20</span>" in cast.owner.get("/starters?grade=5").text

@@ -5,12 +5,13 @@ from django.shortcuts import redirect, render
 from django.utils.translation import get_language
 from django.views.decorators.http import require_http_methods, require_safe
 
-from waysaid.number import Language, Print, text
+from waysaid.number import Language, text
 from waysaid.site.first_problems import GRADES, grade_of
 from waysaid.site.models import SchoolClass
 from waysaid.site.plan_view import links_shown, rows_shown
 from waysaid.site.planning import plan_of_starter, rows_of_starter, starter_named
 from waysaid.site.refusal import not_here
+from waysaid.site.talk_rows import printed
 from waysaid.site.views.guards import current_class, teachers_own
 from waysaid.site.wording import wording_of
 from waysaid.strings import starter_text, starters
@@ -39,7 +40,7 @@ def starters_page(request: HttpRequest) -> HttpResponse:
                 "slug": each.slug,
                 "text": starter_text(each, language),
                 "focus": wording.name(each.focus),
-                "problems": [text(problem, Print.TRUE) for problem in each.problems],
+                "problems": [printed(text(problem)) for problem in each.problems],
             }
             for each in shown
         ],
