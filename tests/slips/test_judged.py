@@ -38,6 +38,15 @@ def test_a_slip_gives_the_answer_it_is_said_to_give(kind: str) -> None:
             assert _plain(slip.wrong) in answers(slip.slug.value, given), (given, slip)
 
 
+def test_the_judge_turns_down_an_answer_that_a_slip_does_not_give() -> None:
+    for kind in KINDS:
+        for given, problem in _problems(kind):
+            for slip in foresee(problem):
+                if isinstance(slip.wrong, int | Fraction):
+                    other = slip.wrong + Fraction(1, 97)
+                    assert other not in answers(slip.slug.value, given), (given, slip)
+
+
 @pytest.mark.parametrize("kind", KINDS)
 def test_the_work_ends_in_the_answer(kind: str) -> None:
     for given, problem in _problems(kind):

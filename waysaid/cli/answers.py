@@ -14,7 +14,16 @@ from waysaid.cli.given import (
     rest_in,
 )
 from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
-from waysaid.number import Said, Span, answer_text, parse_said, said_text, text
+from waysaid.number import (
+    Problem,
+    Said,
+    Span,
+    answer_text,
+    parse_expression,
+    parse_said,
+    said_text,
+    text,
+)
 from waysaid.slips import slip_note, slip_question, slips
 from waysaid.strings import link_says, links
 from waysaid.ways import Family, Way, effort_of, family_name, how_said, way_says, ways
@@ -81,7 +90,7 @@ def answer_slips(given: Given) -> Answer:
     wrong = _wrong_in(given)
     return {
         "problem": text(problem),
-        "answer": said_text(wrong, problem),
+        "answer": _as_said(given, wrong, problem),
         "slips": [
             {
                 "slip": slip.slug.value,
@@ -95,6 +104,13 @@ def answer_slips(given: Given) -> Answer:
             for slip in slips(problem, wrong)
         ],
     }
+
+
+def _as_said(given: Given, wrong: Said | Span, problem: Problem) -> str:
+    """Return the answer as text, a number in the form it was given in: `6/14`, `2.50`."""
+    if isinstance(wrong, int | Fraction):
+        return text(parse_expression(str(given["wrong"])))
+    return said_text(wrong, problem)
 
 
 def _wrong_in(given: Given) -> Said | Span:
