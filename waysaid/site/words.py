@@ -20,8 +20,6 @@ BOARD: Words = {
     "folded_ways": _("Ways heard before"),
     "how_many": _("How many?"),
     "how_seen": _("How did you see it?"),
-    "how_many": _("How many?"),
-    "how_seen": _("How did you see it?"),
     "lost_touch": _("waiting for the desk"),
     "no_name": _("no name"),
     "norms": _("How we talk"),
@@ -63,9 +61,6 @@ MORE_PICTURES: Words = {
 }
 
 ONE: Words = {
-    "image_hide": _("Hide it"),
-    "image_keep": _("Show it to stay"),
-    "once_more": _("One more look"),
     "image_hide": _("Hide it"),
     "image_keep": _("Show it to stay"),
     "once_more": _("One more look"),
@@ -132,9 +127,6 @@ DESK: Words = {
     "heard_as_steps": _("heard as"),
     "heard_slip": _("{wrong} was heard: {note}."),
     "if_you_hear": _("if you hear it"),
-    "image_hidden": _("The class does not see it."),
-    "image_in_sight": _("The class sees it now."),
-    "image_stays": _("It stays on the board."),
     "image_hidden": _("The class does not see it."),
     "image_in_sight": _("The class sees it now."),
     "image_stays": _("It stays on the board."),
