@@ -1,6 +1,5 @@
 """Starter strings: enough of them, in range, connected, true in what they say, in two languages."""
 
-import json
 import re
 from collections import Counter
 from itertools import pairwise
@@ -20,12 +19,10 @@ from waysaid.number import (
 from waysaid.strings import (
     LinkKind,
     Starter,
-    StarterError,
     leaves_of,
     links,
     starter_text,
     starters,
-    starters_in,
 )
 from waysaid.strings.filled import as_number
 from waysaid.ways import Family, effort_of, grades_of, ways
@@ -352,55 +349,6 @@ def test_what_is_said_to_be_inside_is_a_step_of_a_way():
                 assert (0, at) in inside, (starter.slug, at)
                 seen += 1
     assert seen >= 3
-
-
-# Reading the data: each thing that can be wrong is said in one sentence with its place.
-
-
-def one_starter(**changes) -> str:
-    both = {"en": "a", "es": "b"}
-    problem = {"text": "3 + 2", "why": both}
-    starter = {
-        "slug": "x",
-        "focus": "bridge",
-        "title": both,
-        "purpose": both,
-        "problems": [problem],
-        "questions": [both],
-    }
-    return json.dumps({"grade": 1, "starters": [starter | changes]})
-
-
-def test_a_well_formed_starter_is_read():
-    (read,) = starters_in(one_starter(), "mine.json")
-    assert (read.slug, read.grade, read.focus) == ("x", 1, Family.BRIDGE)
-    assert read.english.why == ("a",)
-    assert read.spanish.why == ("b",)
-
-
-@pytest.mark.parametrize(
-    ("content", "said"),
-    [
-        ("{", "mine.json is not JSON"),
-        ("[]", "mine.json: an object"),
-        ('{"grade": 9, "starters": []}', "grade is 9"),
-        ('{"grade": 1, "starters": []}', "a list with something in it"),
-        (one_starter(slug=""), "slug"),
-        (one_starter(focus="magic"), "'magic' is no family"),
-        (one_starter(title={"en": "a"}), "x: title in es"),
-        (one_starter(problems=[]), "x: problems"),
-        (one_starter(problems=[{"text": "3 +", "why": {}}]), "why"),
-        (one_starter(questions="why?"), "x: questions"),
-        (
-            one_starter(problems=[{"text": "3 +", "why": {"en": "a", "es": "b"}}]),
-            "Cannot read",
-        ),
-    ],
-)
-def test_bad_data_is_refused_with_its_place(content, said):
-    with pytest.raises(StarterError) as refused:
-        starters_in(content, "mine.json")
-    assert said in str(refused.value)
 
 
 def test_links_of_the_starters_are_of_many_kinds():
