@@ -14,6 +14,7 @@ import sys
 import time
 from collections.abc import Callable, Sequence
 from concurrent.futures import ProcessPoolExecutor
+from functools import partial
 from multiprocessing import get_context
 from pathlib import Path
 from typing import Any
@@ -78,10 +79,9 @@ def bench_ways() -> dict[str, Any]:
     theirs: list[float] = []
     for kind, problem in asked_of_every_kind(0, PROBLEMS):
         asked = parse(problem)
-        ours[kind].append(timed(lambda asked=asked: ways(asked)))
+        ours[kind].append(timed(partial(ways, asked)))
         if kind not in NOT_READ:
-            line = for_sympy(problem)
-            theirs.append(timed(lambda line=line: sympy.sympify(line)))
+            theirs.append(timed(partial(sympy.sympify, for_sympy(problem))))
     own, other = spread([one for seen in ours.values() for one in seen]), spread(theirs)
     by_kind = {kind: spread(seen) for kind, seen in ours.items()}
     return {"ways": own, "sympify": other, "ratio": ratio(own, other), "by_kind": by_kind}
@@ -97,9 +97,9 @@ def bench_slips() -> dict[str, Any]:
     for _, problem in asked_of_every_kind(1, PROBLEMS):
         asked = parse(problem)
         expected = foresee(asked)
-        foreseen.append(timed(lambda asked=asked: foresee(asked)))
+        foreseen.append(timed(partial(foresee, asked)))
         wrong = dice.choice(expected).wrong if expected and dice.random() < 0.7 else 4711
-        explained.append(timed(lambda asked=asked, wrong=wrong: slips(asked, wrong)))
+        explained.append(timed(partial(slips, asked, wrong)))
     return {"slips": spread(explained), "foresee": spread(foreseen)}
 
 
