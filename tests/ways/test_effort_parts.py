@@ -4,7 +4,9 @@ Rows are as in `test_effort.py`. Where ways of a family are compared whose numbe
 they are told step by step.
 """
 
+import re
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from hypothesis import assume, given, settings
@@ -12,12 +14,14 @@ from hypothesis import strategies as st
 
 from tests.counts import count
 from tests.ways.orderings import MEMORY, READ, Least, Told, told
+from tests.ways.test_effort import ORDERINGS as WHOLE_ORDERINGS
 from waysaid.number import Equation, Operation, Sign, decimal, mixed, parts, percent
 from waysaid.ways import Family, Kind, Step, Way, tenths_of
-from waysaid.ways.costs import OUR_CHOICE
+from waysaid.ways.costs import COSTS, OUR_CHOICE
 from waysaid.ways.sum_costs import whole_cost
 
 F = Family
+SOURCES = Path(__file__).parents[1] / "published" / "README.md"
 MANY = settings(max_examples=count(test=400, sweep=20_000), deadline=None)
 
 ORDERINGS = (
@@ -56,7 +60,7 @@ ORDERINGS = (
      told("50% of 60 = 30"), told("45% of 60 = 27")),
     ("25 % before any percent that is no landmark", "acara", READ,
      told("25% of 80 = 20"), told("35% of 80 = 28")),
-    ("10 % before 15 %", "dasp", MEMORY, told("10% of 80 = 8"), told("15% of 80 = 12")),
+    ("10 % before 15 %", OUR_CHOICE, MEMORY, told("10% of 80 = 8"), told("15% of 80 = 12")),
     ("15 % by 10 % and 5 % before 17 % in one go and as many steps", OUR_CHOICE, MEMORY,
      told("10% of 80 = 8", "5% of 80 = 4", "8 + 4 = 12", family=F.BENCHMARK),
      told("10% of 80 = 8", "7% of 80 = 5.6", "8 + 5.6 = 13.6", family=F.BENCHMARK)),
@@ -84,6 +88,15 @@ def test_less_effort_before_more(
     finding: str, source: str, seen: str, less: Least | Told, more: Least | Told
 ) -> None:
     assert less.tenths() < more.tenths()
+
+
+def test_thirty_orderings_and_more_are_published_and_every_source_is_listed() -> None:
+    listed = set(re.findall(r"`([a-z0-9-]+)`", SOURCES.read_text(encoding="utf-8")))
+    published = [row for row in (*WHOLE_ORDERINGS, *ORDERINGS) if row[1] != OUR_CHOICE]
+    assert sum(row[2] == READ for row in published) >= 30
+    for row in published:
+        assert set(row[1].split(", ")) <= listed, row[1]
+    assert {cost.source for cost in COSTS} <= listed | {OUR_CHOICE}
 
 
 def tenths(*equations, family=F.KNOWN_FACT):
