@@ -3,7 +3,7 @@
 from functools import lru_cache
 from typing import Any
 
-from waysaid.drawing import Telling, draw_image, scene_json
+from waysaid.drawing import Scene, Telling, draw_image, scene_json
 from waysaid.number import Image, Language, Unreadable, parse
 from waysaid.talk import State
 from waysaid.ways import groups_seen
@@ -32,11 +32,17 @@ def image_of(problem_text: str) -> Image | None:
     return problem if isinstance(problem, Image) else None
 
 
+def image_scene(problem_text: str, language: Language) -> Scene | None:
+    """Return a quick image as a small drawing; None for any other problem."""
+    image = image_of(problem_text)
+    return None if image is None else draw_image(image, *DESK, language)
+
+
 @lru_cache(maxsize=256)
 def small_image(problem_text: str, language: str) -> dict[str, Any] | None:
     """Return a quick image as a small drawing; None for any other problem. Never changed."""
-    image = image_of(problem_text)
-    return None if image is None else scene_json(draw_image(image, *DESK, Language(language)))
+    scene = image_scene(problem_text, Language(language))
+    return None if scene is None else scene_json(scene)
 
 
 def image_view(state: State, language: str, now: int) -> dict[str, Any] | None:

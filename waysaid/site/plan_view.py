@@ -9,6 +9,7 @@ from django.utils.translation import ngettext
 from waysaid.drawing import Frame, Picture, Scene, Telling, draw, lines, suits
 from waysaid.number import Language, NoValue, Problem, parse, say
 from waysaid.site.chips import foreseen
+from waysaid.site.image_view import image_scene
 from waysaid.site.models import Plan
 from waysaid.site.planning import Row, focus_of_plan, largest, problems_of
 from waysaid.site.talk_rows import printed
@@ -20,6 +21,7 @@ from waysaid.ways import Family, Way
 SMALL = Frame(800, 360, 55)
 """A small drawing, in the drawing's own units."""
 PICTURES = (
+    Picture.DOTS,
     Picture.AREA,
     Picture.HOPS,
     Picture.NUMBER_LINE,
@@ -71,6 +73,7 @@ class RowShown:
     families: tuple[str, ...]
     ways: tuple[WayShown, ...]
     slips: tuple[SlipShown, ...]
+    image: Scene | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,6 +113,7 @@ def _row(row: Row, first_and_link: tuple[str, str], wording: Wording) -> RowShow
         families=tuple(names[:FAMILIES_NAMED]),
         ways=told,
         slips=slips_shown(problem_text, wording.language),
+        image=image_scene(problem_text, wording.language),
     )
 
 
