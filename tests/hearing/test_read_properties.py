@@ -33,7 +33,7 @@ PIECES = (
 lines = st.lists(st.sampled_from([*PIECES, " ", " ", "+", "="]), max_size=40).map("".join)
 KINDS = (  # noqa: SIM905
     "14 x 6|16 x 5|6 x 19|12 x 15|96 / 6|180 / 12|16 / 3|50 / 6|_ x 6 = 54|63 = 70 - _|5 - 8"
-    "|3.8 + 0.45|0.25 x 36|1/2 + 1/4|1 1/4 - 3/4|15% of 80|2/3 of 57|0.65 ? 0.7|3/4 ? 5/8"
+    "|3.8 + 0.45|0.25 x 36|1/2 + 1/4|3/4 + 3/4|1 1/4 - 3/4|15% of 80|2/3 of 57|0.65 ? 0.7|3/4 ? 5/8"
     "|29 + 14 = 30 + 13 ?|8 + 4 = _ + 5|about 398 x 21|image frame 10: 7|image array: 3 x 4"
 ).split("|")
 """One problem or more of each kind."""
@@ -103,8 +103,8 @@ def test_a_step_can_be_written_and_read_again(problem, line):
 
 @given(problems, lines)
 def test_an_answer_is_a_number_in_the_line(problem, line):
-    answer = read(problem, line).answer
-    assert answer is None or number_text(abs(answer)) in line
+    answer = read(problem, line).answer_text
+    assert answer is None or answer.removeprefix("-").replace(" ", "") in line.replace(" ", "")
 
 
 def test_the_steps_of_any_way_are_read_back_with_its_family():

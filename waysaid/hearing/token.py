@@ -9,7 +9,9 @@ from waysaid.number import (
     Blank,
     Claim,
     Compare,
+    Exact,
     Form,
+    NoValue,
     Number,
     Operation,
     Order,
@@ -20,6 +22,8 @@ from waysaid.number import (
     Unreadable,
     Verdict,
     Written,
+    apply,
+    exact,
     has_point,
     parse_expression,
     parse_said,
@@ -77,12 +81,14 @@ class Spelling:
 
     `comma` is whether a comma may be a decimal comma, `grouped` whether one may mark thousands
     behind two or three digits, and `answers` the answers to it that are no number.
+    `wholes` are its whole numbers: of them something may be shared out, as in 80/100.
     """
 
     slash: Slash = Slash.TOP_HEAVY
     comma: bool = False
     grouped: bool = False
     answers: type | None = None
+    wholes: frozenset[int] = frozenset()
 
 
 def spelling_of(problem: Problem) -> Spelling:
@@ -95,7 +101,8 @@ def spelling_of(problem: Problem) -> Spelling:
     over = isinstance(problem, Operation) and problem.sign is Sign.OVER
     if over and not parts:
         slash = Slash.ON_A_SIDE
-    return Spelling(slash, has_point(problem), large, _answers(problem, over))
+    wholes = frozenset(one for one in numbers if isinstance(one, int))
+    return Spelling(slash, has_point(problem), large, _answers(problem, over), wholes)
 
 
 def _answers(problem: Problem, over: bool) -> type | None:
@@ -164,11 +171,11 @@ class _Cutter:
         """Return the token that starts there; None where none does."""
         mark = before[-1].mark if before else Mark.BREAK
         if mark in (Mark.EQUALS, Mark.SIGN) and (below := _BELOW_ZERO.match(self.line, start)):
-            return self._number((start, below.end()), gap)
+            return self._number((start, below.end()), gap, before)
         commas = [_COMMA] if self.comma else [_THOUSANDS] if self.spelling.grouped else []
         for pattern in commas:
             if match := pattern.match(self.line, start):
-                return self._number(match.span(), gap)
+                return self._number(match.span(), gap, before)
         match = _TOKEN.match(self.line, start)
         if match is None:
             return None
@@ -178,7 +185,7 @@ class _Cutter:
         if kind == "rest":
             return self._answer(match.group(), match.span(), gap)
         if kind == "number":
-            return self._number(match.span(), gap, mark is not Mark.SIGN)
+            return self._number(match.span(), gap, before)
         return Token(Mark(kind), match.span(), gap, sign=_SIGNS.get(match.group(), Sign.MINUS))
 
     def _word(self, word: str, span: tuple[int, int], gap: bool) -> Token | None:
@@ -193,16 +200,16 @@ class _Cutter:
             return None
         return Token(Mark.ANSWER, span, gap, said=read)
 
-    def _number(self, span: tuple[int, int], gap: bool, begins: bool = False) -> Token | None:
-        """Return a number's token; `begins` is whether a side may begin with it."""
+    def _number(self, span: tuple[int, int], gap: bool, before: list[Token]) -> Token | None:
+        """Return a number's token, which other tokens may have come before."""
         start, end = span
         plain = re.sub(rf"[{_MINUS}]\s*", "-", self.line[start:end].strip("() "))
         plain = plain.replace(",", "." if self.comma else "")
         plain = plain.replace(" %", "%")
-        if " " in plain and not self._mixed(plain, end):
+        if " " in plain and not self._mixed(plain, end, before):
             end = start + self.line[start:end].index(" ")
             plain = self.line[start:end]
-        if "/" in plain and self._divides(plain, begins and self._goes_on(end)):
+        if "/" in plain and self._divides(plain, end, before):
             end = start + self.line[start:end].index("/")
             plain = self.line[start:end]
         try:
@@ -213,8 +220,10 @@ class _Cutter:
             return None
         return Token(Mark.NUMBER, (start, end), gap, value=read)
 
-    def _mixed(self, plain: str, end: int) -> bool:
+    def _mixed(self, plain: str, end: int, before: list[Token]) -> bool:
         """Tell whether `5 1/3` is one number, and not 5 and then 1/3 or 36/6 of a next step."""
+        if _comes_to(before) == int(plain.split(maxsplit=1)[0]):
+            return False
         top, bottom = map(int, plain.rsplit(maxsplit=1)[-1].split("/"))
         fractions = self.spelling.slash in (Slash.NEVER, Slash.SHARES_OUT)
         return top < bottom and (fractions or not self._goes_on(end))
@@ -223,13 +232,36 @@ class _Cutter:
         """Tell whether an equals sign comes behind that place."""
         return self.line[end:].lstrip().startswith("=")
 
-    def _divides(self, plain: str, side: bool) -> bool:
-        """Tell whether the slash of `60/6` is a division sign; `side` is where it is a side."""
+    def _divides(self, plain: str, end: int, before: list[Token]) -> bool:
+        """Tell whether the slash of `60/6` is a division sign."""
         if not re.fullmatch(r"[0-9]+/[0-9]+", plain) or self.spelling.slash is Slash.NEVER:
             return False
         top, bottom = map(int, plain.split("/"))
+        if any(self.line[slice(*token.span)] == plain for token in before):
+            return False
+        begins = not before or before[-1].mark is not Mark.SIGN
+        if bottom and begins and top in self.spelling.wholes:
+            return True
         if self.spelling.slash is Slash.SHARES_OUT:
-            return bottom != 0 and top > bottom and top % bottom == 0
-        if self.spelling.slash is Slash.ON_A_SIDE and side:
+            result = bool(before) and before[-1].mark is Mark.EQUALS
+            if result and _comes_to(before) != top:
+                return False
+            more = top > bottom or (top == bottom and self._goes_on(end))
+            return bottom != 0 and more and top % bottom == 0
+        if self.spelling.slash is Slash.ON_A_SIDE and begins and self._goes_on(end):
             return True
         return top >= bottom
+
+
+def _comes_to(before: list[Token]) -> Exact | None:
+    """Return what an operation with an equals sign behind it comes to: 1 for `3/4 + 1/4 =`."""
+    if len(before) < 4:
+        return None
+    left, sign, right, equals = before[-4:]
+    marks = (left.mark, sign.mark, right.mark, equals.mark)
+    if marks != (Mark.NUMBER, Mark.SIGN, Mark.NUMBER, Mark.EQUALS):
+        return None
+    try:
+        return apply(sign.sign, exact(left.value), exact(right.value))
+    except NoValue:
+        return None
