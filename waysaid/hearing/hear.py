@@ -142,7 +142,6 @@ class _Listener:
             left, right = map(worth_as_written, clause.sides)
             if {left, right} == {self.facts.problem.left, self.facts.problem.right}:
                 self.verdict = Order.SAME
-                return
         first = clause.sides[0]
         if first.first and first.hops and self._awaited(first.first, first):
             self._ended(first.first)

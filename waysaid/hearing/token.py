@@ -69,7 +69,7 @@ class Token:
 class Slash(Enum):
     """When `a/b` written close together is a division, and not a fraction."""
 
-    NEVER = "in a problem with fractions"
+    NEVER = "in a problem with fractions, or one that compares"
     SHARES_OUT = "where nothing is left over, for a part of a number"
     TOP_HEAVY = "where a is not less than b, in a problem without fractions"
     ON_A_SIDE = "there, or with an equals sign behind it, in a problem that divides"
@@ -96,7 +96,8 @@ def spelling_of(problem: Problem) -> Spelling:
     numbers = [one for side in sides(problem) for one in written(side)]
     parts = any(map(_in_parts, numbers))
     of = isinstance(problem, Operation) and problem.sign is Sign.OF
-    slash = Slash.SHARES_OUT if of else Slash.NEVER if parts else Slash.TOP_HEAVY
+    renamed = parts or isinstance(problem, Compare)
+    slash = Slash.SHARES_OUT if of else Slash.NEVER if renamed else Slash.TOP_HEAVY
     large = any(isinstance(one, int) and abs(one) >= _GROUPED for one in numbers)
     over = isinstance(problem, Operation) and problem.sign is Sign.OVER
     if over and not parts:
@@ -225,8 +226,10 @@ class _Cutter:
         if _comes_to(before) == int(plain.split(maxsplit=1)[0]):
             return False
         top, bottom = map(int, plain.rsplit(maxsplit=1)[-1].split("/"))
-        fractions = self.spelling.slash in (Slash.NEVER, Slash.SHARES_OUT)
-        return top < bottom and (fractions or not self._goes_on(end))
+        if self.spelling.slash is Slash.NEVER:
+            return True
+        of = self.spelling.slash is Slash.SHARES_OUT
+        return top < bottom and (of or not self._goes_on(end))
 
     def _goes_on(self, end: int) -> bool:
         """Tell whether an equals sign comes behind that place."""
@@ -240,12 +243,12 @@ class _Cutter:
         if any(self.line[slice(*token.span)] == plain for token in before):
             return False
         begins = not before or before[-1].mark is not Mark.SIGN
+        result = bool(before) and before[-1].mark is Mark.EQUALS
+        if self.spelling.slash is Slash.SHARES_OUT and result and _comes_to(before) != top:
+            return False
         if bottom and begins and top in self.spelling.wholes:
             return True
         if self.spelling.slash is Slash.SHARES_OUT:
-            result = bool(before) and before[-1].mark is Mark.EQUALS
-            if result and _comes_to(before) != top:
-                return False
             more = top > bottom or (top == bottom and self._goes_on(end))
             return bottom != 0 and more and top % bottom == 0
         if self.spelling.slash is Slash.ON_A_SIDE and begins and self._goes_on(end):
