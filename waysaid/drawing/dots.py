@@ -30,6 +30,8 @@ _LARGEST_ALONE = 4.0
 _LEAST = 0.6
 """On the board no dot is smaller: less than 2 % of the screen's height across (our choice)."""
 _LINE, _FRAME_LINE = 4, 3
+_IN_A_LINE = 7
+"""How many numbers of a count stand behind the first of a line (our choice)."""
 _ROOM = 3
 """The gap between the picture and what is said: the size of the letters over this."""
 
@@ -62,8 +64,12 @@ def _said(telling: Telling) -> tuple[str, ...]:
             line = text(equation.right, Print.TRUE)
         if step.kind is Kind.COUNT and not unsaid:
             result = text(equation.right, Print.TRUE)
-            if counting:
+            if counting and said[-1].count(",") < _IN_A_LINE:
                 said[-1] += f", {result}"
+                continue
+            if counting:
+                said[-1] += ","
+                said.append(result)
                 continue
             line = f"{line.split(' ')[0]}, {result}"
         counting = step.kind is Kind.COUNT and not unsaid

@@ -59,6 +59,8 @@ def test_no_two_ways_have_the_same_steps_and_the_least_effort_comes_first(image)
     found = ways(image)
     texts = [tuple(step.text for step in way.steps) for way in found]
     assert len(set(texts)) == len(texts)
+    names = [(way.family, way.variant) for way in found]
+    assert len(set(names)) == len(names)
     efforts = [effort_of(way).tenths for way in found]
     assert efforts == sorted(efforts)
 

@@ -13,4 +13,5 @@ def gaps(picture: Gaps) -> Iterator[SeenPlan]:
     full, missing = sum(sizes), len(picture.empty)
     away = (Kind.TAKE, full, MINUS, missing)
     moves: Moves = (away,) if len(sizes) == 1 else ((Kind.JOIN, sizes[0], PLUS, sizes[1]), away)
-    yield "empty-places", moves, (*picture.full, picture.empty)
+    slug = "empty-places" if len(sizes) == 1 else "one-frame-full"
+    yield slug, moves, (*picture.full, picture.empty)

@@ -21,7 +21,7 @@ def grouped(picture: Grouped) -> Iterator[SeenPlan]:
             if 0 < need <= most and len(other) <= full and rest > 0:
                 moves = ((Kind.JUMP, len(one), PLUS, need), (Kind.JUMP, full, PLUS, rest))
                 seen = (one, other[rest:], other[:rest])
-                yield f"{slug}-to-{full}", moves, seen
+                yield f"{slug}-to-{full}{picture.tag}", moves, seen
 
 
 def turns(picture: Grouped) -> Iterator[tuple[str, tuple[int, ...], tuple[int, ...]]]:

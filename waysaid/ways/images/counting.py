@@ -28,7 +28,7 @@ def grouped(picture: Grouped) -> Iterator[SeenPlan]:
     ):
         if len(start) > 1 and len(rest) <= most:
             moves = counts(len(start), PLUS, 1, len(rest))
-            yield slug, moves, (start, *((dot,) for dot in rest))
+            yield f"{slug}{picture.tag}", moves, (start, *((dot,) for dot in rest))
 
 
 def in_skips(picture: Grouped) -> Iterator[SeenPlan]:
@@ -39,7 +39,7 @@ def in_skips(picture: Grouped) -> Iterator[SeenPlan]:
     over = sizes[equal:]
     ends = not over or (len(over) == 1 and over[0] < sizes[0])
     if sizes[0] > 1 and equal > 2 and alike and ends and len(sizes) <= MOST_COUNTS + 1:
-        yield "in-skips", hops(*sizes, kind=Kind.COUNT), picture.groups
+        yield f"in-skips{picture.tag}", hops(*sizes, kind=Kind.COUNT), picture.groups
 
 
 def grid(picture: Grid) -> Iterator[SeenPlan]:

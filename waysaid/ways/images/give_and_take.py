@@ -18,10 +18,10 @@ def grouped(picture: Grouped) -> Iterator[SeenPlan]:
     for slug, one, other in turns(picture):
         for full, most in FULL.items():
             if 0 < full - len(one) <= most and len(other) <= full:
-                yield from _moved(f"{slug}-to-{full}", one, other, full - len(one))
+                yield from _moved(f"{slug}-to-{full}{picture.tag}", one, other, full - len(one))
         off = len(other) - len(one)
         if 0 < off <= 2 * MOST_LEVELLED and off % 2 == 0:
-            yield from _moved(f"{slug}-levelled", one, other, off // 2)
+            yield from _moved(f"{slug}-levelled{picture.tag}", one, other, off // 2)
 
 
 def _moved(

@@ -21,10 +21,10 @@ def grouped(picture: Grouped) -> Iterator[SeenPlan]:
     if any(size != first for size in others):
         return
     if len(others) == 1:
-        yield "double", ((Kind.RECALL, first, PLUS, first),), picture.groups
+        yield f"double{picture.tag}", ((Kind.RECALL, first, PLUS, first),), picture.groups
     elif first > 1:
         times = 1 + len(others)
-        yield "equal-groups", ((Kind.RECALL, times, TIMES, first),), picture.groups
+        yield f"equal-groups{picture.tag}", ((Kind.RECALL, times, TIMES, first),), picture.groups
 
 
 def grid(picture: Grid) -> Iterator[SeenPlan]:

@@ -18,4 +18,4 @@ def grouped(picture: Grouped) -> Iterator[SeenPlan]:
     size, off = len(small), len(large) - len(small)
     if size > 1 and 0 < off <= MOST_OFF:
         moves = ((Kind.JOIN, size, PLUS, size), (Kind.MEND, 2 * size, PLUS, off))
-        yield "more", moves, (small, large[:size], large[size:])
+        yield f"more{picture.tag}", moves, (small, large[:size], large[size:])

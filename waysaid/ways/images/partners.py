@@ -19,7 +19,7 @@ def grouped(picture: Grouped) -> Iterator[SeenPlan]:
         if _go_together(*pair):
             rest = tuple(group for at, group in enumerate(groups) if at not in (one, other))
             sizes = [len(group) for group in rest]
-            slug = f"{one + 1}-and-{other + 1}"
+            slug = f"{one + 1}-and-{other + 1}{picture.tag}"
             moves = hops(len(pair[0]), len(pair[1]), *sizes, kind=Kind.JOIN)
             yield slug, moves, (*pair, *rest)
             if len(rest) == 2:

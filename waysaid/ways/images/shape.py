@@ -31,9 +31,15 @@ class OneByOne:
 
 @dataclass(frozen=True, slots=True)
 class Grouped:
-    """Two or more groups that stand apart or have a shape of their own."""
+    """Two or more groups that stand apart or have a shape of their own; the likeliest is first."""
 
     groups: Seen
+    nth: int = 1
+
+    @property
+    def tag(self) -> str:
+        """What the variants of a later grouping of the same picture end with."""
+        return "" if self.nth == 1 else f"-seen-{self.nth}"
 
     @property
     def sizes(self) -> tuple[int, ...]:
@@ -73,7 +79,7 @@ def shapes_of(problem: Problem) -> tuple[object, ...]:
     found: list[object] = []
     if _at_once(problem):
         found.append(AtOnce(problem.count))
-    found += [Grouped(groups) for groups in groupings(problem)]
+    found += [Grouped(groups, nth) for nth, groups in enumerate(groupings(problem), 1)]
     if problem.kind in (ImageKind.FRAME, ImageKind.PAIRS):
         found += _gaps(problem)
     if problem.kind is ImageKind.ARRAY and min(problem.numbers) > 1:

@@ -13,7 +13,7 @@ def grouped(picture: Grouped) -> Iterator[SeenPlan]:
     if len(picture.groups) > MOST_GROUPS:
         return
     for turn, moves in summed(Kind.JOIN, *picture.sizes):
-        yield f"groups{turn}", moves, picture.groups
+        yield f"groups{turn}{picture.tag}", moves, picture.groups
 
 
 def largest_first(picture: Grouped) -> Iterator[SeenPlan]:
@@ -22,4 +22,4 @@ def largest_first(picture: Grouped) -> Iterator[SeenPlan]:
         return
     groups = tuple(sorted(picture.groups, key=len, reverse=True))
     for turn, moves in summed(Kind.JOIN, *(len(group) for group in groups)):
-        yield f"largest-first{turn}", moves, groups
+        yield f"largest-first{turn}{picture.tag}", moves, groups
