@@ -10,6 +10,7 @@ from waysaid.slips import foresee
 from waysaid.slips.catalogue import RULES
 from waysaid.slips.shares import SHARES
 from waysaid.slips.slip import OUR_GUESS
+from waysaid.ways import FAMILY_NOTES, Family, published_names
 from waysaid.ways.costs import COSTS, OUR_CHOICE
 
 README = Path(HERE / "README.md").read_text(encoding="utf-8")
@@ -27,6 +28,8 @@ def _named() -> set[str]:
     named |= {cost.source for cost in COSTS} | {row[1] for row in ORDERINGS}
     named |= {rule.source for rule in RULES} | {share.source for share in SHARES.values()}
     named |= {slip.source for slip in foresee(parse("8 + 4 = _ + 5"))}
+    named |= {note.source for note in FAMILY_NOTES.values()}
+    named |= {each.source for family in Family for each in published_names(family).values()}
     return named - {OUR_CHOICE, OUR_GUESS}
 
 

@@ -32,14 +32,14 @@ def _times(changed: int, kept: int, first: bool) -> str:
 
 
 def _fits_cut(cut: int, a: int, b: int) -> bool:
-    """Tens and ones; five and the rest or two and the rest of a digit; nearly halves; 25."""
+    """Tens and ones; five and the rest or two and the rest of a digit; nearly halves; 25 first."""
     small, large = sorted((a, b))
     return (
         (cut > 10 and large % 10 == 0 and small < 10)
         or (5 < cut < 10 and 5 in (a, b))
         or (4 < cut < 10 and 2 in (a, b))
         or (cut in (7, 9) and large - small == 1)
-        or (25 < cut < 30 and large == 25)
+        or (25 < cut < 30 and a == 25)
     )
 
 

@@ -92,7 +92,7 @@ def _record(record: type, given: Mapping[str, Any], where: str) -> Any:
     known = {field.name: field for field in fields(record)}
     strange = [key for key in given if key not in known]
     if strange:
-        what = str(strange[0])[:40]
+        what = " ".join(str(strange[0]).split())[:40]
         raise BadEventError(f"{where}: ‘{what}’ is no part of it; {_listed(known)}.")
     values = {}
     for name, field in known.items():

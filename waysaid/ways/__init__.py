@@ -4,8 +4,8 @@ from waysaid.ways.effort import Effort, EffortPart, Reason, effort_of, tenths_of
 from waysaid.ways.ending import way_says
 from waysaid.ways.explore import ways
 from waysaid.ways.family_notes import FAMILY_NOTES, FamilyNote
-from waysaid.ways.images.found import groups_seen
 from waysaid.ways.grades import GradeRange, grades_of
+from waysaid.ways.images.found import groups_seen
 from waysaid.ways.leans import Leans
 from waysaid.ways.names import Named, Vocabulary, family_name, published_names
 from waysaid.ways.said import how_said

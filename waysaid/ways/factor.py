@@ -19,6 +19,8 @@ MOST_STEPS = 4
 """The most factors a child would multiply by one after another; our choice."""
 _ADDED_REST = 5
 """How little may be left of a number over twenty-five for 25 to be taken first; our choice."""
+TWENTY_FIVE = "twenty-five-and-rest"
+"""The slug of that cut."""
 
 
 def bare(number: int) -> int:
@@ -73,7 +75,7 @@ def cuts(number: int) -> Iterator[tuple[str, tuple[int, ...]]]:
     if number in (7, 9):
         yield "nearly-halves", (number // 2 + 1, number // 2)
     if 25 < number < 25 + _ADDED_REST:
-        yield "twenty-five-and-rest", (25, number - 25)
+        yield TWENTY_FIVE, (25, number - 25)
 
 
 def factored(number: int) -> Iterator[tuple[int, ...]]:

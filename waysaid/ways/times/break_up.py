@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.ways.factor import bare, can_do, can_share, cuts
+from waysaid.ways.factor import TWENTY_FIVE, bare, can_do, can_share, cuts
 from waysaid.ways.place import pieces
 from waysaid.ways.plan import OVER, PLUS, TIMES, Move, Moves, Plan, hops, summed
 from waysaid.ways.shape import Product, Turn
@@ -27,8 +27,12 @@ def plans(problem: Product) -> Iterator[Plan]:
 
 
 def _cut(turn: Turn, parts: tuple[int, ...], slug: str) -> Iterator[Plan]:
-    """Cut one factor: largest part first, smallest first, and with the cut said."""
-    for order, name in ((parts, ""), (parts[::-1], "-turned")):
+    """Cut one factor: largest part first, smallest first, and with the cut said.
+
+    The rest beside a twenty-five never comes first: only after the 25 is it clear.
+    """
+    orders = [(parts, "")] if slug == TWENTY_FIVE else [(parts, ""), (parts[::-1], "-turned")]
+    for order, name in orders:
         groups = _groups(turn, order)
         for how, sums in summed(Kind.JOIN, *(part * turn.other for part in order)):
             yield f"{turn.tag}-{slug}{name}{how}", (*groups, *sums)
