@@ -21,6 +21,7 @@ from waysaid.number import Operation, Rest, Sign, answer_text, fits, parse
         ("about 398 x 21", "8000..8400"),
         ("about 5 x 38", "200"),
         ("1/3 x 0.5", "1/6"),
+        ("15% of 7", "1.05"),
     ],
 )
 def test_an_answer_is_printed_in_the_form_of_the_problem(line, printed):

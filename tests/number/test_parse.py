@@ -171,6 +171,11 @@ pieces = st.lists(st.sampled_from([*PIECES, " ", "\u2009", "9" * 12]), max_size=
 
 @given(st.one_of(st.text(), pieces))
 @example("(" * 200)
+@example("=")
+@example("= ?")
+@example("?")
+@example("about")
+@example("about ?")
 @example("-" * 200)
 @example("(" * 5000)
 @example("1" * 5000)

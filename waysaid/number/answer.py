@@ -58,8 +58,8 @@ _WORDS: dict[str, Said] = {
 def answer_text(problem: Problem, style: Print = Print.PLAIN, rest: Rest = Rest.LEFT_OVER) -> str:
     """Return the answer as text: `62`, `1 1/4`, `0.84`, `5 r 1`, `>`, `true`, `8000..8400`.
 
-    A decimal where the problem has one; else lowest terms, mixed above 1. A division of whole
-    numbers that leaves something ends as `rest` asks. Raises `NoValue` where there is no answer.
+    A decimal where the problem has one, or a percent; else lowest terms, mixed above 1. A division
+    of whole numbers that leaves something ends as `rest` asks. Raises `NoValue` for no answer.
     """
     left = remainder_of(problem)
     if left is not None and rest is Rest.LEFT_OVER:
@@ -67,7 +67,7 @@ def answer_text(problem: Problem, style: Print = Print.PLAIN, rest: Rest = Rest.
     answer = answer_of(problem)
     if isinstance(answer, Order | Verdict):
         return answer.value
-    pointed = has_point(problem) or (left is not None and rest is Rest.DECIMAL)
+    pointed = _pointed(problem) or (left is not None and rest is Rest.DECIMAL)
     if isinstance(answer, Span):
         low, high = (_number(each, pointed, style) for each in (answer.low, answer.high))
         return low if low == high else f"{low}..{high}"
@@ -84,7 +84,7 @@ def said_text(said: Answer | Remainder, problem: Problem, style: Print = Print.P
         case Span():
             return f"{number_text(said.low, style)}..{number_text(said.high, style)}"
         case _:
-            return _number(said, has_point(problem), style)
+            return _number(said, _pointed(problem), style)
 
 
 def parse_said(said: str) -> Said | None:
@@ -125,8 +125,17 @@ def fits(problem: Problem, said: str) -> bool | None:
 
 def has_point(problem: Problem) -> bool:
     """Tell whether a number of the problem is written with a point."""
+    return _has(problem, Form.DECIMAL)
+
+
+def _pointed(problem: Problem) -> bool:
+    """Tell whether the answer is written with a point: that of decimals and of percents."""
+    return has_point(problem) or _has(problem, Form.PERCENT)
+
+
+def _has(problem: Problem, form: Form) -> bool:
     return any(
-        isinstance(leaf, Written) and leaf.form is Form.DECIMAL
+        isinstance(leaf, Written) and leaf.form is form
         for side in sides(problem)
         for leaf in written(side)
     )

@@ -88,7 +88,7 @@ def _problem(given: str, tokens: list[_Token]) -> Problem:
     if tokens[0].kind == "about":
         return About(_Reader(given, tokens[1:]).expression())
     if any(token.kind == "equals" for token in tokens):
-        if _ends(tokens, -2) and tokens[-2].said == _ASKED:
+        if tokens[-2].said == _ASKED and _ends(tokens, len(tokens) - 2):
             return Claim(_Reader(given, [*tokens[:-2], tokens[-1]]).equation())
         return _Reader(given, tokens).equation()
     for place, token in enumerate(tokens):
@@ -109,7 +109,7 @@ def _shared(read: Expression) -> Expression:
 
 def _ends(tokens: list[_Token], place: int) -> bool:
     """Tell whether a side of something could end before the token at that place."""
-    return tokens[place - 1].kind not in ("sign", "equals", "open", "end", "about")
+    return place > 0 and tokens[place - 1].kind not in ("sign", "equals", "open", "end", "about")
 
 
 def _blanks(read: Problem) -> int:

@@ -79,7 +79,7 @@ def _told(state: State, way: WayTold, names: Names, language: Language) -> ToldO
         return replace(tag, words=way.words or way.answer or "")
     picture = nearest(way.picture, telling)
     if picture in (Picture.WORDS, Picture.EQUATIONS):
-        return replace(tag, lines=(*lines(telling), *ends_on(way.answer)))
+        return replace(tag, lines=(*lines(telling, language), *ends_on(way.answer)))
     scene = draw(picture, telling, _ROOM, language)
     words = f"{scene.title}. {scene.desc}"
     return replace(tag, svg=svg(scene), alt=words, width=min(scene.width, 600))

@@ -159,7 +159,7 @@ def _drawn(problem_text: str, way: Way, language: str, rest: Rest) -> dict[str, 
     answer = way_says(way, problem, rest)
     return {
         "family": way.family.value,
-        "lines": list(lines(telling)),
+        "lines": list(lines(telling, Language(language))),
         "steps": steps_json(way.steps),
         "answer": answer,
         "ends": None if isinstance(parse_said(answer), int | Fraction) else answer,

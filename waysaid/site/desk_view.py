@@ -146,7 +146,7 @@ def _way(desk: Desk, way: WayTold, names: dict[str, str]) -> dict[str, Any]:
         "to": way.to,
         "family": family.value if family else None,
         "family_name": desk.wording.name(family) if family else None,
-        "lines": list(lines(telling)) if telling else [],
+        "lines": list(lines(telling, desk.wording.language)) if telling else [],
         "words": way.words,
         "answer": way.answer,
         "flags": [*flags_of(desk.state, way, desk.language), *drawn_instead(telling, way.picture)],

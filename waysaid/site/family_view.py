@@ -64,4 +64,4 @@ def _example(given: str, family: Family, language: Language) -> ExampleShown | N
     picture = next((each for each in PICTURES if suits(each, telling)), None)
     scene = draw(picture, telling, SMALL, language) if isinstance(picture, Picture) else None
     shown = text(problem, Print.TRUE, language)
-    return ExampleShown(shown, lines(telling), how_said(way, language), scene)
+    return ExampleShown(shown, lines(telling, language), how_said(way, language), scene)

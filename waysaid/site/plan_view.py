@@ -129,7 +129,7 @@ def _way(problem: Problem, way: Way, wording: Wording) -> WayShown:
     telling = Telling(problem, way.steps, (), way.number)
     picture = next((each for each in PICTURES if suits(each, telling)), None)
     scene = draw(picture, telling, SMALL, wording.language) if picture is not None else None
-    return WayShown(wording.name(way.family), lines(telling), scene)
+    return WayShown(wording.name(way.family), lines(telling, wording.language), scene)
 
 
 @lru_cache(maxsize=512)

@@ -52,7 +52,7 @@ def preview(problem_text: str, line: str, wording: Wording, board_language: str)
     family = reading.family
     return {
         **way_from_line(problem_text, line, board_language),
-        "lines": list(lines(telling)) if telling.steps else [],
+        "lines": list(lines(telling, wording.language)) if telling.steps else [],
         "family_name": wording.name(family) if family else None,
         "scene": thumbnail(telling, wording.language.value),
         **pictures_of(telling),

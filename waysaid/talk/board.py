@@ -223,6 +223,6 @@ def _pictured(wanted: Picture, telling: Telling, room: Frame, language: Language
     """Return a way's equations or its drawing; kept for the next state, so never changed."""
     picture = nearest(wanted, telling)
     if picture in (Picture.EQUATIONS, Picture.WORDS):
-        return {"picture": "equations", "lines": list(lines(telling)), "scene": None}
+        return {"picture": "equations", "lines": list(lines(telling, language)), "scene": None}
     scene = scene_json(draw(picture, telling, room, language))
     return {"picture": picture.value, "lines": [], "scene": scene}

@@ -83,7 +83,7 @@ def _languages(request: HttpRequest, school_class: SchoolClass) -> HttpResponse:
     school_class.grade = _grade(request, school_class.grade)
     if request.POST.get("rest") in RESTS:
         school_class.rest = request.POST["rest"]
-    if request.POST.get("image_seconds") in map(str, LOOKS):
+    if request.POST.get("image_seconds") in {str(each) for each in LOOKS}:
         school_class.image_seconds = int(request.POST["image_seconds"])
     school_class.save()
     response = redirect("class")
