@@ -198,7 +198,7 @@ def family_drawing(family: Family) -> str:
     way = _of_family(family, given)
     telling = Telling(parse(given), way.steps, answer=way.number)
     picture = next(each for each in DRAWN if suits(each, telling))
-    return svg(draw(picture, telling, Frame(800, 360, 55), Language.EN)) + "\n"
+    return svg(draw(picture, telling, Frame(800, 360, 55), Language.EN))
 
 
 KINDS = (
