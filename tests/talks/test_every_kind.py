@@ -165,3 +165,17 @@ def test_a_number_in_any_form_is_one_place_on_the_string(rooms, calm):
         "15%",
         "80",
     ]
+
+
+def test_a_long_list_of_problems_leaves_every_folded_name_in_sight(rooms, calm):
+    desk, boards, _ = rooms
+    for typed, shown, *_rest in KINDS:
+        added(desk, typed, shown)
+    for place, name in enumerate(("Noor", "Aroha", "Bram", "Tariq", "Imani")):
+        desk.speaker(name)
+        desk.page.locator("#chips .chip").nth(place % 2).click()
+        assert waited(lambda place=place: told_on(boards[0]), place + 1) == place + 1
+    assert boards[0].says().get("folded")
+    assert len(boards[0].says()["side"]) <= len(KINDS)
+    for board in boards:
+        assert waited(lambda board=board: faults(board), []) == [], board.page.viewport_size

@@ -6,7 +6,7 @@ import { fitRow, fitText, stacked, unit } from "./fit.js";
 import { groundOf } from "./ground.js";
 import { Look } from "./image-view.js";
 import { PLAIN_VIEWS, viewOf } from "./phases.js";
-import { sideColumn } from "./side.js";
+import { showNewest, sideColumn } from "./side.js";
 import { strokeGroups, strokeLayer } from "./strokes.js";
 import { Standing, waysView } from "./ways-view.js";
 
@@ -78,7 +78,6 @@ export class Board {
     );
     this.measureAnew();
     this.paintSheet(view);
-    this.side.querySelector("[aria-current]")?.scrollIntoView({ block: "nearest" });
     this.onShown();
   }
 
@@ -95,7 +94,7 @@ export class Board {
   /** @param {string} view */
   paintSheet(view) {
     const { state, words, sheet } = this;
-    const built = build(view, state, words, this.standing, () => this.drawStrokes());
+    const built = build(view, state, words, this.standing, () => this.settled());
     this.layer = strokeLayer();
     const earlier = WITH_SIDE.has(view) && sideColumn(state.earlier, words);
     fill(this.side, earlier, built.beside);
@@ -103,6 +102,12 @@ export class Board {
     else fill(sheet, built.nodes, this.layer);
     this.fitLines();
     built.settle();
+    this.settled();
+  }
+
+  /** See to what depends on which ways are open: the list beside them, and what was drawn. */
+  settled() {
+    showNewest(this.side.querySelector(".earlier"));
     this.drawStrokes();
   }
 

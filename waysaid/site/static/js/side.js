@@ -19,3 +19,14 @@ export function sideColumn(earlier, words) {
     ),
   );
 }
+
+/** Leave the oldest rows out while the list is longer than its room; no row is ever cut. */
+export function showNewest(/** @type {HTMLElement | null} */ list) {
+  if (!list) return;
+  const rows = /** @type {HTMLElement[]} */ ([...list.children]);
+  for (const row of rows) row.hidden = false;
+  for (const row of rows) {
+    if (list.scrollHeight <= list.clientHeight || row.hasAttribute("aria-current")) return;
+    row.hidden = true;
+  }
+}
