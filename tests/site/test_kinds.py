@@ -155,3 +155,23 @@ def test_only_an_answer_that_does_not_fit_is_noted_and_for_the_teacher_alone(
     told = next(way for way in desk["ways"] if way["id"] == "w")
     assert any(f"ends at {said}" in flag for flag in told["flags"]) is noted
     assert "flags" not in str(desk["board"])
+
+
+def test_a_wrong_answer_brings_a_question_that_gives_nothing_away(cast):
+    events = [
+        {"sequence": 0, "kind": "problem-added", "problem": "new", "text": "52 - 38"},
+        {"sequence": 1, "kind": "problem-shown", "problem": "new"},
+    ]
+    path = f"/talks/{cast.talk.pk}/events"
+    cast.owner.post(path, sent(*events), content_type="application/json")
+
+    def questions():
+        return cast.owner.get(f"/talks/{cast.talk.pk}/desk.json").json()["private"]["questions"]
+
+    before = questions()
+    wrong = sent(answer("new", "26", 2))
+    cast.owner.post(path, wrong, content_type="application/json")
+    asked = [one for one in questions() if one not in before]
+    assert len(asked) == 1
+    assert questions()[0] == asked[0]
+    assert "14" not in asked[0]

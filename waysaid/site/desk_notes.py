@@ -14,6 +14,7 @@ from waysaid.number import (
     NoValue,
     Print,
     Problem,
+    Said,
     Unreadable,
     fits,
     parse,
@@ -24,7 +25,7 @@ from waysaid.number import (
 from waysaid.site.chips import foreseen
 from waysaid.site.wording import Wording
 from waysaid.site.words import MORE_PICTURES, PICTURES
-from waysaid.slips import Slip, foresee, slip_answer, slip_note, slips
+from waysaid.slips import Slip, foresee, slip_answer, slip_note, slip_question, slips
 from waysaid.talk import State, WayTold
 from waysaid.ways import Step
 
@@ -65,14 +66,8 @@ def slip_notes(state: State, language: str) -> list[dict[str, Any]]:
     problem = problem_of(planned.text) if planned is not None else None
     if planned is None or problem is None:
         return []
-    answers = [parse_said(answer.text) for answer in state.answers_of(planned.id)]
-    heard = [said for said in dict.fromkeys(answers) if said is not None]
-    notes = [
-        _note(problem, slip, language, heard=True)
-        for said in heard
-        if not isinstance(problem, About)
-        for slip in slips(problem, said)[:1]
-    ]
+    heard = _heard(state, planned.id)
+    notes = [_note(problem, slip, language, heard=True) for slip in _slips_heard(problem, heard)]
     coming = {slip.wrong: slip for slip in reversed(_expected(planned.text))}
     notes += [
         _note(problem, slip, language, heard=False)
@@ -80,6 +75,19 @@ def slip_notes(state: State, language: str) -> list[dict[str, Any]]:
         if slip.wrong not in heard
     ]
     return notes[:MOST_NOTES]
+
+
+def _heard(state: State, problem_id: str) -> list[Said]:
+    """Return the different answers given so far, as far as they can be read."""
+    answers = [parse_said(answer.text) for answer in state.answers_of(problem_id)]
+    return [said for said in dict.fromkeys(answers) if said is not None]
+
+
+def _slips_heard(problem: Problem, heard: list[Said]) -> list[Slip]:
+    """Return the likeliest slip behind each wrong answer; an estimate has none."""
+    if isinstance(problem, About):
+        return []
+    return [slip for said in heard for slip in slips(problem, said)[:1]]
 
 
 @lru_cache(maxsize=256)
@@ -90,6 +98,15 @@ def _expected(problem_text: str) -> tuple[Slip, ...]:
 def _note(problem: Problem, slip: Slip, language: str, *, heard: bool) -> dict[str, Any]:
     note = slip_note(slip, Language(language))
     return {"wrong": slip_answer(slip, problem), "note": note, "heard": heard}
+
+
+def _asked(state: State, language: str) -> list[str]:
+    planned = state.problem(state.now)
+    problem = problem_of(planned.text) if planned is not None else None
+    if planned is None or problem is None:
+        return []
+    found = _slips_heard(problem, _heard(state, planned.id))
+    return [slip_question(slip, Language(language)) for slip in found]
 
 
 def flags_of(state: State, way: WayTold, language: str) -> list[str]:
@@ -130,9 +147,12 @@ def drawn_instead(telling: Telling | None, asked: Picture) -> list[str]:
     ]
 
 
-def questions_for(state: State, planned: list[Any]) -> list[str]:
-    """Return questions she could ask now: the plan's own first."""
-    own = [str(question) for question in planned]
+def questions_for(state: State, planned: list[Any], language: str) -> list[str]:
+    """Return questions she could ask now: to what was heard first, then the plan's own.
+
+    A question to a wrong answer gives nothing away, and suits a right one as well.
+    """
+    own = [*_asked(state, language)[:1], *(str(question) for question in planned)]
     named = [way for way in state.ways_of(state.now) if way.child]
     standard = [_("How did you start?"), _("Did anyone think about it another way?")]
     if named:

@@ -176,7 +176,7 @@ def _private(desk: Desk, children: list[Child]) -> dict[str, Any]:
     return {
         "unused": unused_families(state, desk.wording),
         "slips": slip_notes(state, desk.language),
-        "questions": questions_for(state, plan.questions if plan else []),
+        "questions": questions_for(state, plan.questions if plan else [], desk.language),
         "not_heard": quiet if desk.shows_history else [],
     }
 
