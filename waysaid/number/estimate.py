@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from waysaid.number.expression import Blank, Expression, NoValue, Operation, Sign, value_of
-from waysaid.number.written import Exact, Form, Written, exact
+from waysaid.number.written import Exact, Form, Written, decimal, exact
 
 _MOST_WITH_TWO = 1
 _ALL_WITH_TWO = 9
@@ -86,7 +86,8 @@ def _roundings(part: Exact | Written | Blank) -> Iterator[Expression]:
     value = exact(part)
     if isinstance(value, Fraction):
         pointed = isinstance(part, Written) and part.form is Form.DECIMAL
-        yield _nearest(value, Fraction(1) if pointed and value > 1 else Fraction(1, 2))
+        near = _nearest(value, Fraction(1) if pointed and value > 1 else Fraction(1, 2))
+        yield decimal(near) if pointed else near
         return
     seen = {rounded for rounded in _whole(value) if _kept(rounded) <= _MOST_DIGITS_KEPT}
     yield from sorted(seen)

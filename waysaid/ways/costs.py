@@ -49,6 +49,7 @@ class Charge(StrEnum):
     NEGATIVE = "negative"
     COLUMN = "column"
     POINT = "point"
+    PLACED = "placed"
     LENGTHS = "lengths"
     PART = "part"
     UNLIKE = "unlike"
@@ -119,6 +120,7 @@ COSTS = (
     Cost(Charge.ODD_SKIP, 7, OUR_CHOICE, "any other skip"),
     Cost(Charge.NEGATIVE, 8, "beishuizen1993", "a piece below zero, as in 3 - 8 (from memory)"),
     Cost(Charge.POINT, 1, OUR_CHOICE, "each number of a step whose point is kept in its place"),
+    Cost(Charge.PLACED, 6, OUR_CHOICE, "where the point of a product or quotient goes is settled"),
     Cost(
         Charge.LENGTHS,
         3,

@@ -9,6 +9,7 @@ from waysaid.ways.way import Way
 
 _POINT = TENTHS[Charge.POINT]
 _LENGTHS = TENTHS[Charge.LENGTHS]
+_PLACED = TENTHS[Charge.PLACED]
 _GROUPED = frozenset({Sign.TIMES, Sign.OVER})
 _MOST_MORE = 6
 """How many places more a share is looked for in; further it counts as shared without end."""
@@ -43,6 +44,7 @@ def without_points(way: Way) -> tuple[Way, int, bool]:
         whole = sum([type(leaf) is int for leaf in found])
         in_one_unit.append(whole + len(sizes) == len(found))
         grouped = _grouped(equation)
+        tenths += _PLACED if grouped and sizes else 0
         same = same and in_one_unit[-1] and not grouped
         if sizes and not grouped and in_one_unit[-1]:
             places = max(places, *sizes)
