@@ -53,6 +53,8 @@ def tell(talk_id: int, order: int | None = None) -> None:
             HUB.wait_until_sent(boards, SENDING_SECONDS)
             _send(desks, talk)
         hide_later(talk_id, talk.state, tell)
+    except Talk.DoesNotExist:
+        log.info("A talk was deleted before its watchers could be told.")
     except Exception:
         log.exception("The watchers of a talk could not be told.")
 

@@ -8,7 +8,7 @@ import threading
 import time
 from collections.abc import Callable
 
-from django.db import close_old_connections
+from django.db import connections
 
 from waysaid.talk import State
 
@@ -41,8 +41,8 @@ def hide_later(talk_id: int, state: State, tell: Callable[[int], None]) -> None:
 
 
 def _end(talk_id: int, tell: Callable[[int], None]) -> None:
-    close_old_connections()
+    """Tell the watchers; the thread ends, and its connection to the database with it."""
     try:
         tell(talk_id)
     finally:
-        close_old_connections()
+        connections.close_all()
