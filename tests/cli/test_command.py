@@ -11,36 +11,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.hearing.problems import seeded
-from waysaid.cli import main
 from waysaid.cli.answers import MOST_WAYS, chosen
 from waysaid.cli.command import QUESTIONS, Question
 from waysaid.cli.given import BadInputError
 from waysaid.number import parse, parse_equation, text
 from waysaid.ways import Family, Way, ways
-
-
-@pytest.fixture
-def run(capsys):
-    """Run the command; give back the status and what it printed."""
-
-    def ran(*argv):
-        status = main(list(argv))
-        printed = capsys.readouterr()
-        return status, printed.out, printed.err
-
-    return ran
-
-
-@pytest.fixture
-def asked(run):
-    """Run the command with --json; give back the one object."""
-
-    def ran(*argv):
-        status, out, err = run(*argv, "--json")
-        assert (status, err) == (0, "")
-        return json.loads(out)
-
-    return ran
 
 
 @pytest.fixture

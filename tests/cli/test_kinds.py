@@ -4,32 +4,6 @@ import json
 
 import pytest
 
-from waysaid.cli import main
-
-
-@pytest.fixture
-def run(capsys):
-    """Run the command; give back the status and what it printed."""
-
-    def ran(*argv):
-        status = main(list(argv))
-        printed = capsys.readouterr()
-        return status, printed.out, printed.err
-
-    return ran
-
-
-@pytest.fixture
-def asked(run):
-    """Run the command with --json; give back the one object."""
-
-    def ran(*argv):
-        status, out, err = run(*argv, "--json")
-        assert (status, err) == (0, "")
-        return json.loads(out)
-
-    return ran
-
 
 def test_a_division_ends_as_the_class_asks(asked, run):
     for rest, answer in (("left-over", "5 r 1"), ("fraction", "5 1/3"), ("decimal", "5 1/3")):
