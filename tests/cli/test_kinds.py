@@ -64,3 +64,8 @@ def test_every_kind_of_problem_is_answered_on_a_line_of_its_own(run, tmp_path):
     assert status == 2
     assert [one.get("answer") for one in found] == [*KINDS.values(), None]
     assert "error" in found[-1]
+
+
+def test_a_problem_is_told_its_grades_and_who_says_so(asked):
+    found = asked("ways", "37 + 25")["grades"]
+    assert found == {"first": 2, "last": 4, "standard": "2.NBT.5 (ccss)"}

@@ -26,7 +26,16 @@ from waysaid.number import (
 )
 from waysaid.slips import slip_note, slip_question, slips
 from waysaid.strings import link_says, links
-from waysaid.ways import Family, Way, effort_of, family_name, how_said, way_says, ways
+from waysaid.ways import (
+    Family,
+    Way,
+    effort_of,
+    family_name,
+    grades_of,
+    how_said,
+    way_says,
+    ways,
+)
 
 MOST_WAYS = 40
 """How many ways are listed without `all`: part of the command's fixed form."""
@@ -52,6 +61,7 @@ def answer_ways(given: Given) -> Answer:
     return {
         "problem": text(problem),
         "answer": answer_text(problem, rest=rest),
+        "grades": _grades(problem),
         "ways": [
             {
                 "family": way.family.value,
@@ -66,6 +76,13 @@ def answer_ways(given: Given) -> Answer:
             for way in (found if given.get("all") else chosen(found, MOST_WAYS))
         ],
     }
+
+
+def _grades(problem: Problem) -> Answer:
+    """Return the first and last grade of a problem, and the standard that asks for it."""
+    found = grades_of(problem)
+    standard = f"{found.standard} ({found.source})"
+    return {"first": found.first, "last": found.last, "standard": standard}
 
 
 def chosen(found: Sequence[Way], most: int) -> tuple[Way, ...]:
