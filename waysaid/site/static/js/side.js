@@ -20,13 +20,16 @@ export function sideColumn(earlier, words) {
   );
 }
 
+/** Heights are rounded to whole pixels; a list that fits may seem this much too long. */
+const ROUNDED = 2;
+
 /** Leave the oldest rows out while the list is longer than its room; no row is ever cut. */
 export function showNewest(/** @type {HTMLElement | null} */ list) {
   if (!list) return;
   const rows = /** @type {HTMLElement[]} */ ([...list.children]);
   for (const row of rows) row.hidden = false;
   for (const row of rows) {
-    if (list.scrollHeight <= list.clientHeight || row.hasAttribute("aria-current")) return;
+    if (list.scrollHeight <= list.clientHeight + ROUNDED || row.hasAttribute("aria-current")) return;
     row.hidden = true;
   }
 }
