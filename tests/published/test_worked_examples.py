@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from tests.published.rows import label, rows
+from tests.published.rows import HERE, label, rows
 from waysaid.number import (
     Expression,
     Operation,
@@ -111,3 +111,40 @@ def test_a_published_line_that_is_false_is_shown_false() -> None:
     assert printed in [[s.text for s in way.steps] for way in ways(parse("421 + 387"))]
     assert printed not in [[s.text for s in way.steps] for way in ways(parse("421 + 313"))]
     assert all(way.answer == 734 for way in ways(parse("421 + 313")))
+
+
+def _table() -> str:
+    """Return what is found, by source and by whether the way was read in it."""
+    lines = [
+        "# Published worked examples, by source",
+        "",
+        "How many are among our ways with the same steps, and with the same family too; where the",
+        "family differs, the reason follows the table.",
+        "",
+        "| source | seen | examples | same steps | same family |",
+        "|---|---|---|---|---|",
+    ]
+    groups: dict[tuple[str, str], list[tuple[bool, bool]]] = {}
+    for row in ROWS:
+        seen = "read" if row["read"] else "from memory"
+        families = {way.family.value for way in _same_steps(row)}
+        found = (bool(families), row["family"] in families)
+        groups.setdefault((row["source"], seen), []).append(found)
+    for (source, seen), found in sorted(groups.items()):
+        lines.append(f"| `{source}` | {seen} | {_counts(found)} |")
+    for seen in ("read", "from memory"):
+        all_seen = [each for key, found in groups.items() if key[1] == seen for each in found]
+        lines.append(f"| all | {seen} | {_counts(all_seen)} |")
+    for (source, problem, first), (ours, reason) in DIFFERS.items():
+        lines += ["", f"- `{source}`, {problem} by {first}: ours is {ours}; {reason}."]
+    return "\n".join(lines) + "\n"
+
+
+def _counts(found: list[tuple[bool, bool]]) -> str:
+    return f"{len(found)} | {sum(one for one, _ in found)} | {sum(both for _, both in found)}"
+
+
+def test_the_table_by_source_is_up_to_date() -> None:
+    """Kept beside this file; printed whole where it differs, to be copied."""
+    print(_table())
+    assert (HERE / "worked_examples.md").read_text(encoding="utf-8") == _table()
