@@ -22,6 +22,7 @@ from waysaid.number import (
     Sign,
     Written,
     exact,
+    has_form,
     number_text,
     sides,
     sign_text,
@@ -133,7 +134,7 @@ def _parts(telling: Telling) -> _Terms | None:
 
 def _is_fraction(number: Number) -> bool:
     plain = isinstance(number, Fraction)
-    return plain or (isinstance(number, Written) and number.form is Form.PARTS)
+    return plain or (has_form(number, Form.PARTS))
 
 
 def _bottom(number: Number) -> int:

@@ -29,7 +29,7 @@ from waysaid.number.problem import (
 )
 from waysaid.number.remainder import Remainder, remainder_of
 from waysaid.number.text import Print, number_text
-from waysaid.number.written import Exact, Form, Number, Written, decimal
+from waysaid.number.written import Exact, Form, Number, decimal, has_form
 
 
 class Rest(StrEnum):
@@ -128,17 +128,18 @@ def has_point(problem: Problem) -> bool:
     return _has(problem, Form.DECIMAL)
 
 
+def as_written_in(value: Exact, problem: Problem) -> Number:
+    """Return a number as the problem writes its own: with a point where one of them has one."""
+    return decimal(value) if has_point(problem) else value
+
+
 def _pointed(problem: Problem) -> bool:
     """Tell whether the answer is written with a point: that of decimals and of percents."""
     return has_point(problem) or _has(problem, Form.PERCENT)
 
 
 def _has(problem: Problem, form: Form) -> bool:
-    return any(
-        isinstance(leaf, Written) and leaf.form is form
-        for side in sides(problem)
-        for leaf in written(side)
-    )
+    return any(has_form(leaf, form) for side in sides(problem) for leaf in written(side))
 
 
 def sides(problem: Problem) -> tuple[Expression, ...]:

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from waysaid.number.expression import Blank, Expression, NoValue, Operation, Sign, value_of
-from waysaid.number.written import Exact, Form, Written, decimal, exact
+from waysaid.number.written import Exact, Form, Written, decimal, exact, has_form
 
 _MOST_WITH_TWO = 1
 _ALL_WITH_TWO = 9
@@ -80,12 +80,12 @@ def _roundings(part: Exact | Written | Blank) -> Iterator[Expression]:
     """Yield a number, and its roundings, that keep at most two digits that are not zero."""
     if isinstance(part, Blank):
         raise NoValue("a blank has no value")
-    if isinstance(part, Written) and part.form is Form.PERCENT:
+    if has_form(part, Form.PERCENT):
         yield _near_percent(part)
         return
     value = exact(part)
     if isinstance(value, Fraction):
-        pointed = isinstance(part, Written) and part.form is Form.DECIMAL
+        pointed = has_form(part, Form.DECIMAL)
         near = _nearest(value, Fraction(1) if pointed and value > 1 else Fraction(1, 2))
         yield decimal(near) if pointed else near
         return

@@ -7,6 +7,7 @@ child writes in another form keeps it: `0.50`, `6/4`, `1 2/4`, `15%`.
 from dataclasses import dataclass
 from enum import StrEnum
 from fractions import Fraction
+from typing import TypeGuard
 
 Exact = int | Fraction
 
@@ -47,6 +48,11 @@ class Written:
 
 Number = int | Fraction | Written
 """A number as a leaf of an expression."""
+
+
+def has_form(leaf: object, form: Form) -> TypeGuard[Written]:
+    """Tell whether a leaf is a number that is written in that form."""
+    return isinstance(leaf, Written) and leaf.form is form
 
 
 def exact(value: Number) -> Exact:

@@ -17,6 +17,7 @@ from waysaid.number import (
     Written,
     blanks,
     exact,
+    has_form,
 )
 from waysaid.slips.slip import Pair
 
@@ -100,7 +101,7 @@ def quotient_of(problem: Problem) -> Pair | None:
 
 def is_pointed(number: Expression) -> bool:
     """Tell whether a number is written with a point."""
-    return isinstance(number, Written) and number.form is Form.DECIMAL
+    return has_form(number, Form.DECIMAL)
 
 
 def places(number: Number) -> int:
@@ -191,7 +192,7 @@ def rate_of(problem: Problem) -> Rate | None:
     if two is None or two.sign not in (Sign.OF, Sign.TIMES):
         return None
     for rate, number in ((two.left, two.right), (two.right, two.left)):
-        if isinstance(rate, Written) and rate.form is Form.PERCENT:
+        if has_form(rate, Form.PERCENT):
             return Rate(two, rate, number)
     return None
 

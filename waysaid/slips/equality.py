@@ -12,11 +12,10 @@ from waysaid.number import (
     Operation,
     Problem,
     Sign,
+    as_written_in,
     blanks,
     chain,
-    decimal,
     exact,
-    has_point,
     value_of,
     written,
 )
@@ -51,7 +50,7 @@ def add_all(equation: Equation) -> Iterator[Made]:
 
 def _like(equation: Equation, value: Exact) -> Number:
     """Return a value as the equation would have it: with a point where a number has one."""
-    return decimal(value) if has_point(equation) else value
+    return as_written_in(value, equation)
 
 
 def _signs(part: Expression) -> Iterator[Sign]:

@@ -13,8 +13,8 @@ from waysaid.number import (
     Problem,
     Sign,
     Verdict,
-    Written,
     exact,
+    has_form,
     said_text,
     text,
     value_of,
@@ -86,7 +86,7 @@ def _unit(where: Expression, language: Language) -> str:
     right = where.right if isinstance(where, Operation) else where
     if isinstance(right, Operation | Blank):
         return UNITS[language][1]
-    pointed = isinstance(right, Written) and right.form is Form.DECIMAL
+    pointed = has_form(right, Form.DECIMAL)
     if not pointed and not isinstance(right, int):
         return UNITS[language][0]
     size, place = abs(Fraction(exact(right))), 1

@@ -17,9 +17,8 @@ from waysaid.number import (
     Operation,
     Problem,
     Sign,
+    as_written_in,
     chain,
-    decimal,
-    has_point,
     is_true,
     value_of,
 )
@@ -56,7 +55,7 @@ def filled(problem: Problem, found: Answer) -> Equation:
 
 def _with_value(problem: Problem, expression: Expression) -> Equation:
     value = value_of(expression)
-    return Equation(expression, decimal(value) if has_point(problem) else value)
+    return Equation(expression, as_written_in(value, problem))
 
 
 def _seen(image: Image) -> Equation:
@@ -93,7 +92,7 @@ def _between(problem: Compare) -> Equation:
 def _completed(problem: Equation, answer: Exact | None) -> Equation:
     if answer is None:
         raise NoValue("no number fills the blank")
-    number = decimal(answer) if has_point(problem) else answer
+    number = as_written_in(answer, problem)
     given = written_of(problem)
     full = with_leaves(problem, [number if leaf is BLANK else leaf for leaf in given])
     if not isinstance(full, Equation):

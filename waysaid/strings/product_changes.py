@@ -10,8 +10,8 @@ from waysaid.number import (
     Number,
     Operation,
     Sign,
-    Written,
     exact,
+    has_form,
     text,
 )
 from waysaid.strings.changes import Pair, marks_of, turned_around
@@ -101,7 +101,7 @@ def _follows(first: Sight, second: Sight, pair: Pair) -> _Follows:
 
 
 def _percent(number: Number) -> bool:
-    return isinstance(number, Written) and number.form is Form.PERCENT
+    return has_form(number, Form.PERCENT)
 
 
 def _group_saying(by: Exact, up: bool) -> Saying:

@@ -19,9 +19,8 @@ from waysaid.number import (
     Sign,
     answer_of,
     arithmetic,
-    decimal,
+    as_written_in,
     exact,
-    has_point,
     text,
 )
 from waysaid.strings.filled import as_number, filled, groups_of
@@ -92,7 +91,7 @@ class Sight:
     @property
     def shown(self) -> Number:
         """The answer as the problem would have it: with a point where the problem has one."""
-        return decimal(self.total) if has_point(self.problem) else self.total
+        return as_written_in(self.total, self.problem)
 
 
 def sights(problems: Sequence[Problem]) -> tuple[Sight, ...]:

@@ -26,6 +26,7 @@ from waysaid.number import (
     Written,
     answer_of,
     exact,
+    has_form,
     sides,
     value_of,
     written,
@@ -117,7 +118,7 @@ def _about(expression: Expression) -> tuple[int, str]:
 def _parts(problem: Problem) -> tuple[int, str]:
     """Return the grade of the fractions, decimals and percents in an estimate."""
     numbers = _numbers(*sides(problem))
-    if any(_has_form(one, Form.PERCENT) for one in numbers):
+    if any(has_form(one, Form.PERCENT) for one in numbers):
         return 6, "6.RP.3"
     if _places(numbers):
         return 5, "5.NBT.7"
@@ -128,7 +129,7 @@ def _compared(problem: Compare) -> tuple[int, str]:
     numbers = _numbers(*sides(problem))
     bottoms = {Fraction(exact(one)).denominator for one in numbers if _is_fraction(one)}
     places = _places(numbers)
-    if any(_has_form(one, Form.PERCENT) for one in numbers):
+    if any(has_form(one, Form.PERCENT) for one in numbers):
         return 6, "6.RP.3"
     if places:
         return (5, "5.NBT.3") if places > 2 else (4, "4.NF.7")
@@ -147,7 +148,7 @@ def _work(side: Expression) -> tuple[int, str]:
 
 def _operation(operation: Operation) -> tuple[int, str]:
     numbers = _numbers(operation)
-    if any(_has_form(one, Form.PERCENT) for one in numbers) or operation.sign is Sign.OF:
+    if any(has_form(one, Form.PERCENT) for one in numbers) or operation.sign is Sign.OF:
         return _of(numbers)
     places = _places(numbers)
     if places:
@@ -158,7 +159,7 @@ def _operation(operation: Operation) -> tuple[int, str]:
 
 
 def _of(numbers: list[Number]) -> tuple[int, str]:
-    if any(_has_form(one, Form.PERCENT) for one in numbers):
+    if any(has_form(one, Form.PERCENT) for one in numbers):
         return 6, "6.RP.3"
     return (5, "5.NF.4") if sum(map(_is_fraction, numbers)) > 1 else (4, "4.NF.4")
 
@@ -201,12 +202,8 @@ def _places(numbers: list[Number]) -> int:
 
 
 def _is_pointed(leaf: Number) -> TypeGuard[Written]:
-    return _has_form(leaf, Form.DECIMAL)
+    return has_form(leaf, Form.DECIMAL)
 
 
 def _is_fraction(leaf: object) -> bool:
-    return isinstance(leaf, Fraction) or _has_form(leaf, Form.PARTS)
-
-
-def _has_form(leaf: object, form: Form) -> bool:
-    return isinstance(leaf, Written) and leaf.form is form
+    return isinstance(leaf, Fraction) or has_form(leaf, Form.PARTS)

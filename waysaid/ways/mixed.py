@@ -18,10 +18,10 @@ from waysaid.number import (
     Operation,
     Problem,
     Sign,
-    Written,
     blanks,
     decimal,
     exact,
+    has_form,
     value_of,
 )
 from waysaid.ways.effort import tenths_of
@@ -128,7 +128,7 @@ def _worked(side: Expression) -> Expression:
 
 
 def _pointed(number: Expression | Number) -> bool:
-    return isinstance(number, Written) and number.form is Form.DECIMAL
+    return has_form(number, Form.DECIMAL)
 
 
 def _fitting(one: Operation, ways: _Ways) -> tuple[Way, ...]:

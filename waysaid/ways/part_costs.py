@@ -17,6 +17,7 @@ from waysaid.number import (
     Operation,
     Sign,
     Written,
+    has_form,
 )
 from waysaid.ways.costs import TENTHS, Charge
 from waysaid.ways.group_costs import share_costs, times_costs
@@ -209,7 +210,7 @@ def _next(sign: Sign, so_far: Number, number: Number) -> Number:
             value = one / other if other else Fraction(0)
         case _:
             value = one * other
-    kept = isinstance(so_far, Written) and so_far.form is Form.PERCENT
+    kept = has_form(so_far, Form.PERCENT)
     if kept and sign in _ADDED and isinstance(so_far, Written):
         return Written(value, Form.PERCENT, so_far.size)
     return value.numerator if value.denominator == 1 else value

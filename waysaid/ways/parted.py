@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 
-from waysaid.number import Form, Number, Written
+from waysaid.number import Form, Number, Written, has_form
 from waysaid.ways.costs import TENTHS, Charge
 from waysaid.ways.sum_costs import digits
 
@@ -56,12 +56,12 @@ def _size(number: Number, whole: int, top: int, bottom: int) -> int:
 
 def is_percent(number: object) -> bool:
     """Tell whether a number is written as so many hundredths: 15%."""
-    return isinstance(number, Written) and number.form is Form.PERCENT
+    return has_form(number, Form.PERCENT)
 
 
 def is_decimal(number: object) -> bool:
     """Tell whether a number is written with a point."""
-    return isinstance(number, Written) and number.form is Form.DECIMAL
+    return has_form(number, Form.DECIMAL)
 
 
 def hundredths(number: Number) -> int:

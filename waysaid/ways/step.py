@@ -15,10 +15,10 @@ from waysaid.number import (
     Number,
     Operation,
     Sign,
-    Written,
     apply,
     decimal,
     exact,
+    has_form,
     is_true,
 )
 from waysaid.number import text as number_print
@@ -89,7 +89,7 @@ def worked(kind: Kind, sign: Sign, left: Number, right: Number) -> Step:
     Raises `NoValue` for a division by zero.
     """
     value = apply(sign, exact(left), exact(right))
-    pointed = any(isinstance(one, Written) and one.form is Form.DECIMAL for one in (left, right))
+    pointed = any(has_form(one, Form.DECIMAL) for one in (left, right))
     return Step(kind, Equation(Operation(sign, left, right), decimal(value) if pointed else value))
 
 

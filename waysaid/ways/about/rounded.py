@@ -9,10 +9,9 @@ from waysaid.number import (
     Form,
     Operation,
     Sign,
-    Written,
-    decimal,
+    as_written_in,
     exact,
-    has_point,
+    has_form,
     leaves,
     value_of,
     written,
@@ -47,7 +46,7 @@ def _of_parts(expression: Expression) -> bool:
 
 
 def _pointed(leaf: object) -> bool:
-    return isinstance(leaf, Written) and leaf.form is Form.DECIMAL
+    return has_form(leaf, Form.DECIMAL)
 
 
 def _slug(asked: Expression, easier: Expression) -> str:
@@ -59,7 +58,7 @@ def _slug(asked: Expression, easier: Expression) -> str:
 
 def _made(easier: Expression) -> Step:
     value = value_of(easier)
-    return Step(Kind.JOIN, Equation(easier, decimal(value) if has_point(easier) else value))
+    return Step(Kind.JOIN, Equation(easier, as_written_in(value, easier)))
 
 
 def _nearer(problem: Estimate) -> Iterator[Plan]:

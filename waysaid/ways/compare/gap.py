@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from waysaid.number import Equation, Form, Number, Operation, Sign, decimal, exact, parts
-from waysaid.ways.compare.shape import Two, is_form, is_fraction, top_and_bottom
+from waysaid.number import Equation, Form, Number, Operation, Sign, decimal, exact, has_form, parts
+from waysaid.ways.compare.shape import Two, is_fraction, top_and_bottom
 from waysaid.ways.plan import Plan
 from waysaid.ways.step import Kind, Step, worked
 
@@ -17,7 +17,7 @@ def plans(two: Two) -> Iterator[Plan]:
         return
     if all(isinstance(one, int) for one in two.both):
         yield "up-to-it", (worked(Kind.JUMP, Sign.PLUS, low, exact(gap)),)
-    elif all(is_form(one, Form.DECIMAL) or isinstance(one, int) for one in two.both):
+    elif all(has_form(one, Form.DECIMAL) or isinstance(one, int) for one in two.both):
         yield "up-to-it", (_hop(low, decimal(gap), high),)
     elif all(is_fraction(one) for one in two.both):
         bottoms = {top_and_bottom(one)[1] for one in two.both}

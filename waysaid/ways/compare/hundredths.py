@@ -2,15 +2,15 @@
 
 from collections.abc import Iterator
 
-from waysaid.number import Form, Sign, Written
-from waysaid.ways.compare.shape import Two, is_form
+from waysaid.number import Form, Sign, Written, has_form
+from waysaid.ways.compare.shape import Two
 from waysaid.ways.plan import Plan
 from waysaid.ways.step import Kind, worked
 
 
 def plans(two: Two) -> Iterator[Plan]:
     """Yield both scaled alike: 0.65 x 100 = 65 and 0.7 x 100 = 70."""
-    if not all(is_form(one, Form.DECIMAL) for one in two.both):
+    if not all(has_form(one, Form.DECIMAL) for one in two.both):
         return
     places = max(one.size for one in two.both if isinstance(one, Written))
     by = 10**places

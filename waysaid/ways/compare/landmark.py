@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from waysaid.number import Exact, Form, Number, Sign, decimal, exact, parts
-from waysaid.ways.compare.shape import Two, is_form, is_fraction, top_and_bottom
+from waysaid.number import Exact, Form, Number, Sign, decimal, exact, has_form, parts
+from waysaid.ways.compare.shape import Two, is_fraction, top_and_bottom
 from waysaid.ways.plan import Plan
 from waysaid.ways.step import Kind, Step, worked
 
@@ -17,7 +17,7 @@ def plans(two: Two) -> Iterator[Plan]:
     if isinstance(low, int) and isinstance(high, int):
         return
     whole = -(-high // 1)
-    if any(is_form(one, Form.PERCENT) for one in two.both):
+    if any(has_form(one, Form.PERCENT) for one in two.both):
         return
     yield from _gaps("to-the-whole", two, exact(whole), below=True)
     if low < _HALF < high:
@@ -51,7 +51,7 @@ def _has_half(number: Number) -> bool:
 
 
 def _as_written(mark: Exact, number: Number) -> Number:
-    if is_form(number, Form.DECIMAL):
+    if has_form(number, Form.DECIMAL):
         return decimal(mark)
     if is_fraction(number) and isinstance(mark, Fraction):
         bottom = top_and_bottom(number)[1]

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from math import lcm
 
-from waysaid.number import Form, Number, Written, decimal, parts, percent, places_of
-from waysaid.ways.compare.shape import Two, is_form, is_fraction, top_and_bottom
+from waysaid.number import Form, Number, Written, decimal, has_form, parts, percent, places_of
+from waysaid.ways.compare.shape import Two, is_fraction, top_and_bottom
 from waysaid.ways.plan import Plan
 from waysaid.ways.step import Step, renamed
 
@@ -36,7 +36,7 @@ def _common_unit(two: Two) -> Iterator[Plan]:
 
 def _same_places(two: Two) -> Iterator[Plan]:
     """Yield both with as many places: 0.7 as 0.70."""
-    if not all(is_form(one, Form.DECIMAL) or isinstance(one, int) for one in two.both):
+    if not all(has_form(one, Form.DECIMAL) or isinstance(one, int) for one in two.both):
         return
     sizes = [one.size if isinstance(one, Written) else 0 for one in two.both]
     yield from _renamed("same-places", two, [decimal(value, max(sizes)) for value in two.values])
@@ -47,7 +47,7 @@ def _same_places(two: Two) -> Iterator[Plan]:
 
 def _pointed(two: Two) -> Iterator[Plan]:
     """Yield fractions and percents as decimals."""
-    if all(is_form(one, Form.DECIMAL) or isinstance(one, int) for one in two.both):
+    if all(has_form(one, Form.DECIMAL) or isinstance(one, int) for one in two.both):
         return
     places = [places_of(value) for value in two.values]
     if all(size is not None and size <= _MOST_PLACES for size in places):
@@ -56,7 +56,7 @@ def _pointed(two: Two) -> Iterator[Plan]:
 
 def _hundred(two: Two) -> Iterator[Plan]:
     """Yield both as percents, where one of them is a percent."""
-    if any(is_form(one, Form.PERCENT) for one in two.both):
+    if any(has_form(one, Form.PERCENT) for one in two.both):
         yield from _renamed("as-percents", two, [percent(value) for value in two.values])
 
 

@@ -43,11 +43,6 @@ def is_fraction(number: Number) -> bool:
     return isinstance(number, Fraction)
 
 
-def is_form(number: Number, form: Form) -> bool:
-    """Tell whether a number is written in that form."""
-    return isinstance(number, Written) and number.form is form
-
-
 def top_and_bottom(number: Number) -> tuple[int, int]:
     """Return the top and bottom of a number as written, its wholes in parts: 5 and 4 of 1 1/4."""
     bottom = number.size if isinstance(number, Written) and is_fraction(number) else 0

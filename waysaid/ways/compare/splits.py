@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from waysaid.number import Form, Number, Operation, Sign, decimal, exact, parts
-from waysaid.ways.compare.shape import Two, is_form, is_fraction, top_and_bottom
+from waysaid.number import Form, Number, Operation, Sign, decimal, exact, has_form, parts
+from waysaid.ways.compare.shape import Two, is_fraction, top_and_bottom
 from waysaid.ways.plan import Plan
 from waysaid.ways.step import Step, renamed
 
@@ -13,7 +13,7 @@ _THOUSAND = Fraction(1000)
 
 def plans(two: Two) -> Iterator[Plan]:
     """Yield both opened at their largest place, one that has nothing else left as it is."""
-    if all(isinstance(one, int) or is_form(one, Form.DECIMAL) for one in two.both):
+    if all(isinstance(one, int) or has_form(one, Form.DECIMAL) for one in two.both):
         unit = _largest_place(two)
         found = [_opened(one, unit) for one in two.both]
     elif all(is_fraction(one) for one in two.both):

@@ -25,6 +25,7 @@ from waysaid.number import (
     Written,
     apply,
     exact,
+    has_form,
     leaves,
     places_of,
     written,
@@ -171,7 +172,7 @@ def _places(sides: tuple[Expression, ...]) -> int | None:
     most, pointed = 0, False
     for side in sides:
         for leaf in written(side):
-            if isinstance(leaf, Written) and leaf.form is Form.DECIMAL:
+            if has_form(leaf, Form.DECIMAL):
                 most, pointed = max(most, leaf.size), True
             elif leaf is not BLANK and type(leaf) is not int:
                 return None

@@ -14,6 +14,7 @@ from waysaid.number import (
     Sign,
     Written,
     exact,
+    has_form,
     mixed,
     parts,
 )
@@ -60,7 +61,7 @@ class Amount:
 def amount(number: Number) -> Amount:
     """Return a number above 0 as wholes and parts; a decimal or a percent in lowest terms."""
     value = exact(number)
-    if isinstance(number, Written) and number.form is Form.PARTS:
+    if has_form(number, Form.PARTS):
         return Amount(number, value, number.whole, number.top, number.size)
     whole, top = divmod(Fraction(value).numerator, Fraction(value).denominator)
     return Amount(number, value, whole, top, Fraction(value).denominator)

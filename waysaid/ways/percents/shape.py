@@ -20,6 +20,7 @@ from waysaid.number import (
     Written,
     decimal,
     exact,
+    has_form,
     places_of,
 )
 from waysaid.ways.fractions.amount import is_fraction
@@ -77,7 +78,7 @@ def shapes_of(problem: Problem) -> tuple[PercentShape, ...]:
 
 def is_percent(number: object) -> bool:
     """Tell whether a number is written as so many hundredths: 15%."""
-    return isinstance(number, Written) and number.form is Form.PERCENT
+    return has_form(number, Form.PERCENT)
 
 
 def shown(value: Exact) -> Number:

@@ -7,7 +7,7 @@ neither side.
 from collections.abc import Callable, Iterator, Sequence
 from fractions import Fraction
 
-from waysaid.number import Exact, Form, Number, Sign, Written, decimal, exact, value_of
+from waysaid.number import Exact, Form, Number, Sign, decimal, exact, has_form, value_of
 from waysaid.ways.plan import Moves, Plan
 from waysaid.ways.step import Kind, Step, worked
 from waysaid.ways.two_sides.shape import Closed, Open, pair_of, whole_numbers
@@ -150,5 +150,5 @@ def _times(one: Number, other: Number, new: Number, *, opposite: bool) -> Moves 
 
 
 def _like(others: tuple[Number, ...], size: Exact) -> Number:
-    pointed = any(isinstance(one, Written) and one.form is Form.DECIMAL for one in others)
+    pointed = any(has_form(one, Form.DECIMAL) for one in others)
     return decimal(size) if pointed else size

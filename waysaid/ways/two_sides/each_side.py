@@ -2,7 +2,13 @@
 
 from collections.abc import Iterator
 
-from waysaid.number import Equation, Expression, Operation, decimal, has_point, value_of
+from waysaid.number import (
+    Equation,
+    Expression,
+    Operation,
+    as_written_in,
+    value_of,
+)
 from waysaid.ways.plan import Plan
 from waysaid.ways.step import Kind, Step
 from waysaid.ways.two_sides.shape import Closed
@@ -17,4 +23,4 @@ def plans(problem: Closed) -> Iterator[Plan]:
 def made(side: Expression) -> Step:
     """Return the step that works a side out."""
     value = value_of(side)
-    return Step(Kind.JOIN, Equation(side, decimal(value) if has_point(side) else value))
+    return Step(Kind.JOIN, Equation(side, as_written_in(value, side)))

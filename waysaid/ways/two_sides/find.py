@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.number import Number, Sign, decimal, exact, has_point, value_of
+from waysaid.number import Number, Sign, as_written_in, decimal, exact, has_point, value_of
 from waysaid.ways.plan import Plan
 from waysaid.ways.step import Kind, Step, worked
 from waysaid.ways.two_sides.each_side import made
@@ -49,7 +49,7 @@ def multiplied(problem: Open) -> Iterator[Plan]:
 
 def _total(problem: Open) -> Number:
     value = value_of(problem.whole)
-    return decimal(value) if has_point(problem.whole) else value
+    return as_written_in(value, problem.whole)
 
 
 def _fact(sign: Sign, known: Number, problem: Open) -> Step:
