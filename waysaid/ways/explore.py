@@ -1,11 +1,14 @@
 """A problem -> every way to work it in the head."""
 
+from collections import defaultdict
+from collections.abc import Callable, Hashable
+from typing import Any
+
 from waysaid.number import (
     Answer,
     Equation,
     Problem,
     Remainder,
-    Sign,
     Span,
     answer_of,
     remainder_of,
@@ -15,12 +18,13 @@ from waysaid.ways.catalogue import makers_for
 from waysaid.ways.effort import tenths_of
 from waysaid.ways.kinds import seen_as
 from waysaid.ways.mixed import mixed
-from waysaid.ways.plan import Move
-from waysaid.ways.step import Step, step
+from waysaid.ways.plan import Move, Moves
+from waysaid.ways.step import Step
 from waysaid.ways.way import Family, Way
 
-_Said = tuple[int, Sign, int] | Equation
-"""What tells moves apart: what is said, not the kind of move it is."""
+_Said = tuple[Hashable, ...]
+"""What tells plans apart: who tells their moves, and what is said; not the kinds of move."""
+_Told = Callable[[Move | Step, Any], Step]
 
 
 def ways(problem: Problem) -> tuple[Way, ...]:
@@ -32,17 +36,16 @@ def ways(problem: Problem) -> tuple[Way, ...]:
     if not seen:
         return _of_several(problem)
     answer, remainder = answer_of(problem), remainder_of(problem)
-    built: dict[Move, Step] = {}
-    found: dict[tuple[_Said, ...], Way] = {}
+    built: dict[_Told, dict[Move, Step]] = defaultdict(dict)
+    found: dict[_Said, Way] = {}
     for shape in seen:
         for maker in makers_for(type(shape)):
+            told = maker.told
             for plan in maker.plans(shape):
                 moves = plan[1]
-                said = tuple(
-                    [move.equation if isinstance(move, Step) else move[1:] for move in moves]
-                )
+                said = (told, *[m.equation if isinstance(m, Step) else m[1:] for m in moves])
                 if said not in found:
-                    steps = tuple([_built(move, built) for move in moves])
+                    steps = _steps(moves, shape, told, built[told])
                     left = _left_over(steps, answer, remainder)
                     end = _end(steps, answer)
                     groups = plan[2] if len(plan) == 3 else ()
@@ -73,13 +76,18 @@ def _left_over(
     return remainder
 
 
-def _built(move: Move | Step, built: dict[Move, Step]) -> Step:
-    """Build the step of a move, once for a problem: its ways share many."""
-    if isinstance(move, Step):
-        return move
-    if move not in built:
-        built[move] = step(*move)
-    return built[move]
+def _steps(moves: Moves, shape: object, told: _Told, built: dict[Move, Step]) -> tuple[Step, ...]:
+    """Return the steps of a plan, those of its moves built once for a problem: ways share many."""
+    steps = []
+    for move in moves:
+        if isinstance(move, Step):
+            steps.append(told(move, shape))
+            continue
+        step = built.get(move)
+        if step is None:
+            step = built[move] = told(move, shape)
+        steps.append(step)
+    return tuple(steps)
 
 
 _ORDER = {family: place for place, family in enumerate(Family)}

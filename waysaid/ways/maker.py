@@ -4,7 +4,8 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
-from waysaid.ways.plan import Plan, SeenPlan
+from waysaid.ways.plan import Move, Plan, SeenPlan, plainly
+from waysaid.ways.step import Step
 from waysaid.ways.way import Family
 
 S = TypeVar("S")
@@ -12,11 +13,16 @@ S = TypeVar("S")
 
 @dataclass(frozen=True, slots=True)
 class Maker(Generic[S]):
-    """One way: its family, the shape of problem it is for, and what plans it for one."""
+    """One way: its family, the shape of problem it is for, and what plans it for one.
+
+    `told` makes the step of a move; makers share it where they tell a move alike, whatever the
+    shape that one problem is seen as.
+    """
 
     family: Family
     shape: type[S]
     plans: Callable[[S], Iterator[Plan]]
+    told: Callable[[Move | Step, S], Step] = plainly
 
     def of(self, shape: object) -> Iterator[Plan]:
         """Return the plans for a problem of any shape: none where it is not this way's shape."""
@@ -30,6 +36,7 @@ class SeenMaker(Generic[S]):
     family: Family
     shape: type[S]
     plans: Callable[[S], Iterator[SeenPlan]]
+    told: Callable[[Move | Step, S], Step] = plainly
 
     def of(self, shape: object) -> Iterator[SeenPlan]:
         """Return the plans for a picture seen in any shape: none where it is not this way's."""

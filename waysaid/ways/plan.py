@@ -7,7 +7,7 @@ result is worked out when the step is built, so that no step can be false.
 from collections.abc import Iterator
 
 from waysaid.number import Equation, Sign, chain, value_of
-from waysaid.ways.step import Kind, Step
+from waysaid.ways.step import Kind, Step, step
 
 PLUS = Sign.PLUS
 MINUS = Sign.MINUS
@@ -22,6 +22,11 @@ Moves = tuple[Move | Step, ...]
 Plan = tuple[str, Moves]
 SeenPlan = tuple[str, Moves, tuple[tuple[int, ...], ...]]
 """A plan for a quick image, with the groups of dots that it was seen as."""
+
+
+def plainly(move: Move | Step, shape: object) -> Step:
+    """Return the step of a move with its numbers as they are planned."""
+    return move if isinstance(move, Step) else step(*move)
 
 
 def hops(start: int, *changes: int, kind: Kind = Kind.JUMP) -> tuple[Move, ...]:

@@ -20,25 +20,25 @@ LARGE = 10**9
 
 def in_units(maker: AnyMaker) -> AnyMaker:
     """Return the maker that does with units what a maker of whole numbers does with ones."""
-    return Maker(maker.family, InUnits, _plans(maker))
+    return Maker(maker.family, InUnits, _plans(maker), _told)
 
 
 def _plans(maker: AnyMaker) -> Callable[[InUnits], Iterator[Plan]]:
     def plans(problem: InUnits) -> Iterator[Plan]:
         """Yield the plans of the whole numbers that a child would also follow with decimals."""
-        places = problem.places
-        least = 10 ** (places - 1) if places else 1
+        least = 10 ** max(problem.places - 1, 0)
         for slug, moves in maker.of(problem.whole):
             if slug.startswith(OF_ONES) or slug.endswith(OF_ONES):
                 continue
             if all(_counted_by(move) >= least for move in moves):
-                yield slug, tuple([_told(move, places) for move in moves])
+                yield slug, moves
 
     return plans
 
 
-def _told(move: Move | Step, places: int) -> Step:
+def _told(move: Move | Step, problem: InUnits) -> Step:
     """Return the step of a move in units; of a product the first number is a count, and stays."""
+    places = problem.places
     if isinstance(move, Step):
         return all_in(move, places)
     kind, left, sign, right = move
