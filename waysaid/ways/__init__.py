@@ -5,7 +5,7 @@ from waysaid.ways.ending import way_says
 from waysaid.ways.explore import ways
 from waysaid.ways.family_notes import FAMILY_NOTES, FamilyNote
 from waysaid.ways.grades import GradeRange, grades_of
-from waysaid.ways.images.found import groups_seen
+from waysaid.ways.images.found import can_be_seen, groups_fitting, groups_seen
 from waysaid.ways.leans import Leans
 from waysaid.ways.names import Named, Vocabulary, family_name, published_names
 from waysaid.ways.said import how_said
@@ -28,9 +28,11 @@ __all__ = [
     "Step",
     "Vocabulary",
     "Way",
+    "can_be_seen",
     "effort_of",
     "family_name",
     "grades_of",
+    "groups_fitting",
     "groups_seen",
     "how_said",
     "opened",
