@@ -5,11 +5,12 @@ from hypothesis import strategies as st
 from waysaid.drawing import Picture
 from waysaid.hearing import Part
 from waysaid.number import parse_equation
+from waysaid.strings import Does
 from waysaid.talk import event as happened
 from waysaid.talk.event import EventId, Mark, Phase, PlannedProblem, Record, Relation, SaidStep
 from waysaid.ways import Family, Kind
 
-PROBLEMS = ("p1", "p2", "p3")
+PROBLEMS = ("p1", "p2", "p3", "p4")
 WAYS = ("w1", "w2", "w3")
 CHILDREN = ("c1", "c2", "c3", None)
 THINGS = ("t1", "t2")
@@ -25,12 +26,14 @@ family = st.none() | st.sampled_from(Family)
 step = st.builds(
     SaidStep,
     st.sampled_from(Kind),
-    st.sampled_from(("37 + 3 = 40", "40 + 22 = 62", "7 + 5 = 11", "3 - 8 = -5", "40 + 2 = _")).map(
-        parse_equation
-    ),
+    st.sampled_from(
+        ("37 + 3 = 40", "40 + 22 = 62", "7 + 5 = 11", "4 + 3 = 8", "3 - 8 = -5", "40 + 2 = _")
+    ).map(parse_equation),
     st.lists(st.sampled_from(Part), max_size=2, unique=True).map(tuple),
 )
 steps = st.lists(step, max_size=3).map(tuple)
+group = st.lists(st.integers(-1, 6), max_size=4).map(tuple)
+groups = st.lists(group, max_size=3).map(tuple)
 mark = st.builds(Mark, problem, st.sampled_from((0, 1, "answer", "row")))
 marks = st.lists(mark, max_size=3).map(tuple)
 
@@ -39,7 +42,11 @@ opened = st.just(
         "Today",
         "en",
         "es",
-        (PlannedProblem("p1", "40 + 25"), PlannedProblem("p2", "37 + 25")),
+        (
+            PlannedProblem("p1", "40 + 25"),
+            PlannedProblem("p2", "37 + 25"),
+            PlannedProblem("p4", "image dice: 4 3"),
+        ),
     )
 )
 undo = st.builds(
@@ -69,10 +76,12 @@ body = st.one_of(
         st.none() | answer,
         picture,
         st.booleans(),
+        groups,
     ),
-    st.builds(happened.WayEdited, way, steps, words, family, st.none() | answer, picture),
+    st.builds(happened.WayEdited, way, steps, words, family, st.none() | answer, picture, groups),
     st.builds(happened.WayAgreed, way, child),
     st.builds(happened.WayDrawnAs, way, picture),
+    st.builds(happened.WaySeenAs, way, groups),
     st.builds(happened.Passed, problem, st.sampled_from(("c1", "c2"))),
     st.builds(
         happened.StrokesDrawn,
@@ -90,7 +99,7 @@ body = st.one_of(
     st.just(happened.Closed()),
     st.builds(happened.Noticed, thing, child, words, marks, st.booleans()),
     st.builds(happened.LinkDrawn, thing, st.just("same-total"), marks, child, words),
-    st.builds(happened.WhatIf, thing, st.integers(-10, 10), marks, child),
+    st.builds(happened.WhatIf, thing, st.integers(-10, 10), marks, child, st.sampled_from(Does)),
     st.builds(happened.WhatIfAnswer, thing, problem, answer, child),
     undo,
 )

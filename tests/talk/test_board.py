@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 from tests.counts import count
 from tests.talk.strategies import talks
 from waysaid.drawing import Picture
-from waysaid.number import parse_equation
+from waysaid.number import Language, parse_equation
+from waysaid.strings import Does
 from waysaid.talk import (
     Body,
     Mark,
@@ -22,9 +23,12 @@ from waysaid.talk import (
     Relation,
     SaidStep,
     Signal,
+    State,
     Wall,
     board_view,
+    body_from_json,
     fold,
+    what_if_refused,
 )
 from waysaid.talk import event as happened
 from waysaid.talk.sheet import SCREEN, Sheet
@@ -246,6 +250,48 @@ def test_a_what_if_shows_no_answer_until_a_child_says_it() -> None:
     assert [(row["text"], row["answers"]) for row in rows] == [("41 + 26", []), ("41 + 27", [])]
     said = view(*base, happened.WhatIfAnswer("q1", "p2", "68"))["connect"]["what_if"]["rows"]
     assert [row["answers"] for row in said] == [[], ["68"]]
+
+
+@pytest.mark.parametrize(
+    ("does", "amount", "texts"),
+    [
+        (Does.TIMES, 2, ["80 + 25", "39 + 26"]),
+        (Does.TIMES, 10, ["400 + 25", "39 + 26"]),
+        (Does.OVER, 2, ["20 + 25", "39 + 26"]),
+        (Does.ADD, 2, ["42 + 25", "39 + 26"]),
+    ],
+)
+def test_a_what_if_doubles_halves_and_makes_ten_times(
+    does: Does, amount: int, texts: list[str]
+) -> None:
+    state = supposing(happened.WhatIf("q1", amount, (Mark("p1", 0),), does=does))
+    shown = board_view(state, WALL, WIDE)["connect"]["what_if"]
+    assert [row["text"] for row in shown["rows"]] == texts
+    assert what_if_refused(state, Language.EN) is None
+
+
+def test_a_what_if_that_cannot_be_made_stays_off_the_board_and_says_why() -> None:
+    state = supposing(happened.WhatIf("q1", 2, (Mark("p2", 0),), does=Does.OVER))
+    assert board_view(state, WALL, WIDE)["connect"]["what_if"] is None
+    refused = what_if_refused(state, Language.EN)
+    assert refused is not None
+    assert refused["id"] == "q1"
+    assert "39 + 26" in refused["says"]
+    assert what_if_refused(supposing(), Language.ES) is None
+
+
+def test_a_what_if_of_before_adds() -> None:
+    kept = {"kind": "what-if", "id": "q1", "amount": 2, "places": [], "child": None}
+    assert body_from_json(kept) == happened.WhatIf("q1", 2, ())
+
+
+def supposing(*bodies: Body) -> State:
+    """A talk that connects 40 + 25 and 39 + 26, with these events."""
+    planned = (PlannedProblem("p1", "40 + 25"), PlannedProblem("p2", "39 + 26"))
+    shown = (happened.ProblemShown("p1"), happened.ProblemShown("p2"))
+    opened = happened.TalkOpened("Thursday", "en", "en", planned)
+    every = (opened, *shown, happened.PhaseSet(Phase.CONNECT), *bodies)
+    return fold(Record(n, "desk", n, body, n) for n, body in enumerate(every))
 
 
 @settings(max_examples=count(test=400, sweep=10000), deadline=None)

@@ -163,7 +163,7 @@ def answer_draw(given: Given) -> Answer:
     problem, language = problem_in(given), language_in(given)
     way = _way(ways(problem), given, text(problem))
     picture = kind_of(Picture, given.get("as", Picture.EQUATIONS), "picture")
-    telling = Telling(problem, way.steps, answer=way.number)
+    telling = Telling(problem, way.steps, answer=way.number, seen=way.seen)
     suited = [one for one in PICTURES if suits(one, telling)]
     if picture not in suited:
         raise BadInputError(

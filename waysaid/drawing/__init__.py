@@ -1,6 +1,6 @@
 """A telling, a problem or a string of problems, as shapes and as SVG."""
 
-from waysaid.drawing.dots import draw_image
+from waysaid.drawing.dots import draw_image, seen_in
 from waysaid.drawing.draw import draw, nearest, suits, tiles_needed
 from waysaid.drawing.equations import equation_rows, lines
 from waysaid.drawing.marks import StringMark
@@ -33,6 +33,7 @@ __all__ = [
     "lines",
     "nearest",
     "scene_json",
+    "seen_in",
     "suits",
     "svg",
     "text_width",

@@ -1,7 +1,8 @@
 """A quick image, and a way to see it: the dots with the groups outlined, what was said under them.
 
-The groups are found from what was put together, never from what it was said to make, so that right
-and wrong work look alike. Dots are all alike, and so are the outlines.
+The groups are those the record keeps, or are found from what was put together, never from what it
+was said to make, so that right and wrong work look alike. Dots are all alike, and so are the
+outlines.
 """
 
 from collections.abc import Callable
@@ -16,7 +17,7 @@ from waysaid.drawing.shape import Anchor, Dot, Label, Line, Path, Shape
 from waysaid.drawing.telling import Frame, Picture, Telling
 from waysaid.drawing.words import listed, phrase, sentence, title_of
 from waysaid.number import PITCH, Equation, Image, Language, Layout, Print, layout_of, say, text
-from waysaid.ways import Kind, groups_seen
+from waysaid.ways import Kind, can_be_seen, groups_seen
 
 Seen = tuple[tuple[int, ...], ...]
 
@@ -47,10 +48,23 @@ class Circled:
 
 def circled_of(telling: Telling) -> Circled | None:
     """Return a picture with the groups that were seen; None for other problems and other ways."""
-    if not isinstance(telling.problem, Image):
+    seen = seen_in(telling)
+    if not isinstance(telling.problem, Image) or seen is None:
         return None
-    seen = groups_seen(telling.problem, telling.steps)
-    return None if seen is None else Circled(telling.problem, seen, _said(telling))
+    return Circled(telling.problem, seen, _said(telling))
+
+
+def seen_in(telling: Telling) -> Seen | None:
+    """Return the groups a telling saw: those it names, else those found again from its steps.
+
+    None for other problems, for a telling with no steps, and where no way goes like that.
+    """
+    image = telling.problem
+    if not isinstance(image, Image) or not telling.steps:
+        return None
+    if can_be_seen(image, telling.seen):
+        return telling.seen
+    return groups_seen(image, telling.steps)
 
 
 def _said(telling: Telling) -> tuple[str, ...]:

@@ -67,13 +67,16 @@ class Frame:
 class Telling:
     """A way as it was told: true or not, whole or not.
 
-    `hidden[i]` names the parts of step i that nobody said: "left", "op", "right", "result".
+    `hidden[i]` names the parts of step i that nobody said: "left", "op", "right", "result". `seen`
+    are the groups of a quick image as the child saw them, each by the places of its dots; where it
+    is empty, or is no part of the picture, they are found again from the steps.
     """
 
     problem: Problem
     steps: tuple[Step, ...]
     hidden: tuple[frozenset[str], ...] = ()
     answer: Exact | None = None
+    seen: tuple[tuple[int, ...], ...] = ()
 
     def unsaid(self, index: int) -> frozenset[str]:
         """Return the parts of this step that nobody said."""

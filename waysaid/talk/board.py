@@ -110,7 +110,7 @@ def telling_of(state: State, way: WayTold) -> Telling | None:
     if problem is None:
         return None
     steps = tuple(Step(each.kind, each.equation) for each in way.steps)
-    return Telling(problem, steps, said_parts(way.steps), _number(way.answer))
+    return Telling(problem, steps, said_parts(way.steps), _number(way.answer), way.seen)
 
 
 def _number(answer: str | None) -> Exact | None:

@@ -50,7 +50,22 @@ def change_of(string: list[tuple[PlannedProblem, Problem]], supposing: Supposing
         for mark in supposing.places
         if mark.problem in rows and isinstance(mark.place, int)
     )
-    return Change(supposing.amount, places)
+    return Change(supposing.amount, places, supposing.does)
+
+
+def what_if_refused(state: State, language: Language) -> dict[str, Any] | None:
+    """Return why the newest what-if cannot be made, in a sentence for the desk, and its id.
+
+    None where it can be made, and where there is none.
+    """
+    if not state.supposings:
+        return None
+    supposing, string = state.supposings[-1], string_of(state)
+    try:
+        what_if([problem for _, problem in string], change_of(string, supposing))
+    except ChangeError as error:
+        return {"id": supposing.id, "says": error.sentence(language)}
+    return None
 
 
 def _noticing(noticing: Noticing, names: Mapping[str, str]) -> dict[str, Any]:

@@ -11,8 +11,11 @@ from enum import StrEnum
 from waysaid.drawing import Picture
 from waysaid.hearing import Part
 from waysaid.number import Equation
+from waysaid.strings import Does
 from waysaid.ways import Family, Kind
 
+Seen = tuple[tuple[int, ...], ...]
+"""Groups of a quick image as a child saw them, each by the places of its dots; empty: not kept."""
 LOOK_SECONDS = 3
 """How long a quick image is shown where the class has no wish of its own: common practice."""
 
@@ -141,7 +144,11 @@ class AnswersNamed:
 
 @dataclass(frozen=True, slots=True)
 class WayShared:
-    """A child told a way. `family` and `foreseen` are for the desk and never reach the board."""
+    """A child told a way. `family` and `foreseen` are for the desk and never reach the board.
+
+    `seen` are the groups of a quick image, each by the places of its dots from 0; with none, they
+    are found again from the steps.
+    """
 
     id: str
     problem: str
@@ -154,6 +161,7 @@ class WayShared:
     answer: str | None = None
     picture: Picture = Picture.EQUATIONS
     foreseen: bool = False
+    seen: Seen = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,6 +174,7 @@ class WayEdited:
     family: Family | None = None
     answer: str | None = None
     picture: Picture = Picture.EQUATIONS
+    seen: Seen = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,6 +191,14 @@ class WayDrawnAs:
 
     way: str
     picture: Picture
+
+
+@dataclass(frozen=True, slots=True)
+class WaySeenAs:
+    """The groups in which the child saw the quick image, as the teacher heard since."""
+
+    way: str
+    seen: Seen
 
 
 @dataclass(frozen=True, slots=True)
@@ -277,12 +294,17 @@ class LinkDrawn:
 
 @dataclass(frozen=True, slots=True)
 class WhatIf:
-    """The class asks what if this much is added (taken, below 0) at these places of the string."""
+    """The class asks what if the numbers at these places of the string were changed.
+
+    `amount` is added to each (taken, below 0), or `does` says that each is made so many times as
+    large or as small.
+    """
 
     id: str
     amount: int
     places: tuple[Mark, ...]
     child: str | None = None
+    does: Does = Does.ADD
 
 
 @dataclass(frozen=True, slots=True)
@@ -324,6 +346,7 @@ Body = (
     | WayEdited
     | WayAgreed
     | WayDrawnAs
+    | WaySeenAs
     | Passed
     | StrokesDrawn
     | Erased

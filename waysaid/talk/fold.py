@@ -176,6 +176,7 @@ def _way_shared(state: State, body: happened.WayShared) -> State:
         body.answer,
         body.picture,
         body.foreseen,
+        seen=body.seen,
     )
     turned = Phase.WAYS if body.problem == state.now else state.phase
     after = replace(state, ways=(*state.ways, told), phase=turned, turn_and_talk=False)
@@ -198,6 +199,7 @@ def _way_edited(state: State, body: happened.WayEdited) -> State:
             answer=body.answer,
             picture=body.picture,
             foreseen=False,
+            seen=body.seen,
         )
 
     before = state.way(body.way)
@@ -230,6 +232,10 @@ def _way_agreed(state: State, body: happened.WayAgreed) -> State:
 
 def _way_drawn_as(state: State, body: happened.WayDrawnAs) -> State:
     return _change_way(state, body.way, lambda way: replace(way, picture=body.picture))
+
+
+def _way_seen_as(state: State, body: happened.WaySeenAs) -> State:
+    return _change_way(state, body.way, lambda way: replace(way, seen=body.seen))
 
 
 def _passed(state: State, body: happened.Passed) -> State:
@@ -269,7 +275,7 @@ def _add_noticing(state: State, noticing: Noticing) -> State:
 def _what_if(state: State, body: happened.WhatIf) -> State:
     if any(each.id == body.id for each in state.supposings):
         return state
-    supposing = Supposing(body.id, body.amount, body.places, body.child)
+    supposing = Supposing(body.id, body.amount, body.places, body.child, does=body.does)
     return replace(state, supposings=(*state.supposings, supposing))
 
 
@@ -321,6 +327,7 @@ _APPLY: dict[type[Body], Callable[[State, Any], State]] = {
     happened.WayEdited: _way_edited,
     happened.WayAgreed: _way_agreed,
     happened.WayDrawnAs: _way_drawn_as,
+    happened.WaySeenAs: _way_seen_as,
     happened.Passed: _passed,
     happened.StrokesDrawn: _strokes_drawn,
     happened.Erased: _erased,

@@ -3,7 +3,17 @@
 from dataclasses import dataclass
 
 from waysaid.drawing import Picture
-from waysaid.talk.event import LOOK_SECONDS, Ground, Mark, Phase, PlannedProblem, Relation, SaidStep
+from waysaid.strings import Does
+from waysaid.talk.event import (
+    LOOK_SECONDS,
+    Ground,
+    Mark,
+    Phase,
+    PlannedProblem,
+    Relation,
+    SaidStep,
+    Seen,
+)
 from waysaid.ways import Family
 
 
@@ -33,6 +43,7 @@ class WayTold:
     picture: Picture
     foreseen: bool
     agreed: tuple[str | None, ...] = ()
+    seen: Seen = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +78,7 @@ class Supposing:
     places: tuple[Mark, ...]
     child: str | None
     answers: tuple[tuple[str, str], ...] = ()
+    does: Does = Does.ADD
 
 
 @dataclass(frozen=True, slots=True)
