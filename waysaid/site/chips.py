@@ -22,7 +22,7 @@ from waysaid.number import (
     remainder_of,
 )
 from waysaid.site.history import History
-from waysaid.site.image_view import small_dots
+from waysaid.site.image_view import seen_view, small_dots
 from waysaid.site.wording import Wording
 from waysaid.strings import leaves_of
 from waysaid.ways import Family, Step, Way, effort_of, way_says, ways
@@ -155,7 +155,7 @@ def _chip(problem_text: str, way: Way, wording: Wording) -> dict[str, Any]:
 @lru_cache(maxsize=2048)
 def _drawn(problem_text: str, way: Way, language: str, rest: Rest) -> dict[str, Any]:
     problem = parse(problem_text)
-    telling = Telling(problem, way.steps, (), way.number)
+    telling = Telling(problem, way.steps, (), way.number, way.seen)
     answer = way_says(way, problem, rest)
     return {
         "family": way.family.value,
@@ -165,4 +165,5 @@ def _drawn(problem_text: str, way: Way, language: str, rest: Rest) -> dict[str, 
         "ends": None if isinstance(parse_said(answer), int | Fraction) else answer,
         "scene": thumbnail(telling, language),
         **pictures_of(telling),
+        **seen_view(telling, language),
     }

@@ -5,6 +5,7 @@ from functools import lru_cache
 from typing import Any
 
 from waysaid.drawing import Picture, Telling, lines, nearest, suits
+from waysaid.number import Language
 from waysaid.site.answer_view import answer_view, in_words
 from waysaid.site.chips import chips_for, orders_by_child
 from waysaid.site.desk_notes import (
@@ -15,11 +16,12 @@ from waysaid.site.desk_notes import (
     unused_families,
 )
 from waysaid.site.history import History
+from waysaid.site.image_view import seen_view
 from waysaid.site.models import Child, Talk
 from waysaid.site.talk_rows import printed
 from waysaid.site.talks import desk_title
 from waysaid.site.wording import Wording, wording_of
-from waysaid.talk import Phase, State, WayTold, telling_of
+from waysaid.talk import Phase, State, WayTold, telling_of, what_if_refused
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +72,7 @@ def desk_view(desk: Desk) -> dict[str, Any]:
         "think": _think(desk),
         "noticings": _noticings(state, names),
         "what_ifs": _what_ifs(state),
+        "what_if_refused": what_if_refused(state, Language(desk.language)),
     }
 
 
@@ -135,6 +138,7 @@ def _answering(desk: Desk) -> dict[str, Any]:
 
 def _way(desk: Desk, way: WayTold, names: dict[str, str]) -> dict[str, Any]:
     telling = telling_of(desk.state, way)
+    drawn = nearest(way.picture, telling) if telling else way.picture
     family = way.family
     return {
         "id": way.id,
@@ -151,9 +155,18 @@ def _way(desk: Desk, way: WayTold, names: dict[str, str]) -> dict[str, Any]:
         "answer": way.answer,
         "flags": [*flags_of(desk.state, way, desk.language), *drawn_instead(telling, way.picture)],
         "picture": way.picture.value,
-        "drawn": nearest(way.picture, telling).value if telling else way.picture.value,
+        "drawn": drawn.value,
         "pictures": _pictures(telling) if telling else [Picture.WORDS.value],
+        "groupings": _groupings(desk, way, telling) if drawn is Picture.DOTS else [],
     }
+
+
+def _groupings(desk: Desk, way: WayTold, telling: Telling | None) -> list[dict[str, Any]]:
+    """Return the groupings to choose between for a way of the problem of the moment."""
+    if telling is None or way.problem != desk.state.now:
+        return []
+    groupings: list[dict[str, Any]] = seen_view(telling, desk.language)["groupings"]
+    return groupings
 
 
 @lru_cache(maxsize=512)
@@ -204,6 +217,11 @@ def _noticings(state: State, names: dict[str, str]) -> list[dict[str, Any]]:
 
 def _what_ifs(state: State) -> list[dict[str, Any]]:
     return [
-        {"id": each.id, "amount": each.amount, "answers": [list(pair) for pair in each.answers]}
+        {
+            "id": each.id,
+            "amount": each.amount,
+            "does": each.does.value,
+            "answers": [list(pair) for pair in each.answers],
+        }
         for each in state.supposings
     ]

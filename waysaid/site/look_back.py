@@ -150,6 +150,7 @@ def said_of(kind: str) -> str:
         "way-edited": _("A way of %(problem)s was written anew"),
         "way-agreed": _("%(name)s thought the same on %(problem)s"),
         "way-drawn-as": _("A way of %(problem)s was drawn another way"),
+        "way-seen-as": _("The groups seen in a way of %(problem)s were chosen anew"),
         "passed": _("%(name)s passed on %(problem)s"),
         "strokes-drawn": _("Drawn by hand on the board"),
         "erased": _("Something was taken off the board"),

@@ -126,7 +126,7 @@ def ways_shown(problem_text: str, wording: Wording) -> tuple[WayShown, ...]:
 
 
 def _way(problem: Problem, way: Way, wording: Wording) -> WayShown:
-    telling = Telling(problem, way.steps, (), way.number)
+    telling = Telling(problem, way.steps, (), way.number, way.seen)
     picture = next((each for each in PICTURES if suits(each, telling)), None)
     scene = draw(picture, telling, SMALL, wording.language) if picture is not None else None
     return WayShown(wording.name(way.family), lines(telling, wording.language), scene)

@@ -8,6 +8,7 @@ from waysaid.hearing import Reading, read
 from waysaid.number import parse
 from waysaid.site.answer_view import in_words
 from waysaid.site.chips import pictures_of, thumbnail
+from waysaid.site.image_view import seen_view
 from waysaid.site.wording import Wording
 
 
@@ -56,4 +57,5 @@ def preview(problem_text: str, line: str, wording: Wording, board_language: str)
         "family_name": wording.name(family) if family else None,
         "scene": thumbnail(telling, wording.language.value),
         **pictures_of(telling),
+        **seen_view(telling, wording.language.value),
     }

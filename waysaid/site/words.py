@@ -92,7 +92,9 @@ ONE: Words = {
     "try_now": _("Try now"),
     "undo": _("Undo"),
     "understood": _("Understood"),
-    "what_if_needs": _("Choose numbers of the problems, and say by how much they change."),
+    "what_if_needs": _(
+        "Choose numbers of the problems, and say how they change: +1, −10, × 2 or ÷ 2."
+    ),
     "which_child": _("Which child?"),
     "which_of": _("Which child: {names}?"),
     "who_is_speaking": _("Who is speaking?"),
@@ -123,6 +125,9 @@ DESK: Words = {
     "fewer_ways": _("Fewer ways"),
     "first_problem": _("Show the first problem"),
     "go_on": _("Go on"),
+    "grouped_by": {"columns": _("by columns"), "rows": _("by rows")},
+    "grouped_so": _("picture {number}: groups of {sizes}"),
+    "how_grouped": _("How it was seen"),
     "heard_as": _("heard as {family}"),
     "heard_as_steps": _("heard as"),
     "heard_slip": _("{wrong} was heard: {note}."),
@@ -162,6 +167,7 @@ DESK: Words = {
     "usually": _("(usually {time})"),
     "who_adds": _("{name} adds to {other}"),
     "who_changes": _("{name} changes a way of {problem}"),
+    "what_if_needs": _("Choose numbers of the problems, and say by how much they change."),
     "why_here": _("Why it is here: {why}"),
     "whole_row": _("The whole problem"),
     "whose_way": _("{name}’s way of {problem}"),

@@ -1,12 +1,28 @@
 /** Ways foreseen for this problem: one tap puts one on the board as this child's. */
 
 import { make, panel, put } from "./dom.js";
+import { groupingButtons } from "./groupings.js";
 import { paint } from "./scene.js";
 
 const LINES = 3;
 const CHIPS = 6;
 /** A wider drawing would be too small to read beside the steps, in tenths. */
 const WIDEST = 800;
+
+/**
+ * A chip; with the groupings to choose between beside it, where what it says fits several.
+ * @param {any} chip @param {number} index @param {(chip: any) => void} share @param {any} words
+ */
+function chipPart(chip, index, share, words) {
+  if (!chip.groupings?.length) return chipButton(chip, index, share);
+  const choose = (/** @type {any} */ { seen }) => share({ ...chip, seen });
+  return make(
+    "div",
+    { class: "chip-grouped" },
+    chipButton({ ...chip, scene: null }, index, () => share(chip)),
+    groupingButtons(chip.groupings, words, { key: `chip-${index}-seen`, choose }),
+  );
+}
 
 /** @param {any} chip @param {number} index @param {(chip: any) => void} share */
 function chipButton(chip, index, share) {
@@ -62,9 +78,10 @@ export function chipsPanel({ title, more, chips: node }, words) {
   let desk;
   const share = (/** @type {any} */ chip) => {
     const picture = chip.picture ?? (chip.scene ? "number-line" : "equations");
-    const { steps, family, answer } = chip;
+    const { steps, family, answer, seen } = chip;
     all = false;
-    desk.share({ steps, words: "", family, answer: answer ?? null, picture, foreseen: true });
+    const told = { steps, words: "", family, answer: answer ?? null, picture, seen: seen ?? [] };
+    desk.share({ ...told, foreseen: true });
   };
   const turn = () => {
     all = !all;
@@ -72,7 +89,8 @@ export function chipsPanel({ title, more, chips: node }, words) {
   };
   const show = panel(node, ({ chips, all: every }) =>
     (every ? chips : chips.slice(0, CHIPS)).map(
-      (/** @type {any} */ chip, /** @type {number} */ index) => chipButton(chip, index, share),
+      (/** @type {any} */ chip, /** @type {number} */ index) =>
+        chipPart(chip, index, share, words),
     ),
   );
   more.addEventListener("click", turn);

@@ -2,6 +2,7 @@
 
 import { make, panel, put, randomId } from "./dom.js";
 import { Marks } from "./marks.js";
+import { COMMON } from "./what-if.js";
 
 /** Links shown at a time, beside a string of so many problems, so that nothing has to scroll. */
 const atOnce = (/** @type {number} */ problems) => (problems > 5 ? 2 : 3);
@@ -38,10 +39,16 @@ export class ConnectDesk {
       event.preventDefault();
       this.notice();
     });
-    part("supposing").addEventListener("submit", (event) => {
+    const supposing = /** @type {HTMLFormElement} */ (part("supposing"));
+    const amount = /** @type {HTMLInputElement} */ (supposing.elements.namedItem("amount"));
+    this.hint = part("hint");
+    supposing.addEventListener("submit", (event) => {
       event.preventDefault();
-      this.suppose(/** @type {HTMLFormElement} */ (event.target));
+      this.suppose({ does: "add", amount: Number(amount.value) });
     });
+    for (const [name, change] of Object.entries(COMMON)) {
+      part(`suppose-${name}`).addEventListener("click", () => this.suppose(change));
+    }
     this.tab = "notice";
     this.showTabs = panel(part("tabs"), ({ tab }) => this.tabs(tab));
   }
@@ -199,23 +206,23 @@ export class ConnectDesk {
     this.desk.done();
   }
 
-  /** @param {HTMLFormElement} form */
-  suppose(form) {
-    const field = /** @type {HTMLInputElement} */ (form.elements.namedItem("amount"));
-    const amount = Number(field.value);
+  /** Change the chosen numbers: `amount` more or less, or so many times as large or small. */
+  suppose(/** @type {{does: string, amount: number}} */ { does, amount }) {
     const places = this.marks.chosen.filter((mark) => typeof mark.place === "number");
-    const hint = /** @type {HTMLElement} */ (form.querySelector("[data-part=hint]"));
     const fine = Number.isInteger(amount) && amount !== 0 && places.length > 0;
-    hint.textContent = fine ? "" : this.desk.words.what_if_needs;
+    this.hint.textContent = fine ? "" : this.desk.words.what_if_needs;
     if (!fine) return;
-    this.desk.tell("what-if", { id: randomId(), amount, places, child: this.desk.speaker });
+    this.desk.tell("what-if", { id: randomId(), amount, does, places, child: this.desk.speaker });
     this.marks.clear();
     this.desk.done();
   }
 
   /** @param {any} given */
-  whatIf({ what_if: whatIf }) {
+  whatIf({ what_if: whatIf, refused }) {
     const { words } = this.desk;
+    const erase = (/** @type {string} */ id) =>
+      button("erase-what-if", words.erase, () => this.desk.tell("erased", { id }));
+    if (refused) return [make("p", { role: "status" }, refused.says), erase(refused.id)];
     if (!whatIf) return null;
     const answer = (/** @type {any} */ event, /** @type {string} */ problem) => {
       event.preventDefault();
@@ -255,7 +262,7 @@ export class ConnectDesk {
           ),
         ),
       ),
-      button("erase-what-if", words.erase, () => this.desk.tell("erased", { id: whatIf.id })),
+      erase(whatIf.id),
     ];
   }
 
@@ -281,7 +288,7 @@ export class ConnectDesk {
       sentence: this.sentence,
       speaker,
     });
-    this.showWhatIf({ what_if: connect.what_if });
+    this.showWhatIf({ what_if: connect.what_if, refused: state.what_if_refused });
   }
 }
 

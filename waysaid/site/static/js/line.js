@@ -4,14 +4,15 @@
  */
 
 import { fill, make, put } from "./dom.js";
+import { groupingButtons } from "./groupings.js";
 import { splitLine } from "./names.js";
 import { reader } from "./reader.js";
 
 /** Pictures that have a button; the others are in the list beside. */
 const BUTTONS = ["number-line", "equations", "words"];
 
-/** @param {any} reading @param {any} words */
-function preview(reading, words) {
+/** @param {any} reading @param {any} words @param {(grouping: any) => void} choose */
+function preview(reading, words, choose) {
   if (!reading) return null;
   if (!reading.steps.length) return make("p", { class: "note" }, words.only_words_kept);
   return [
@@ -28,6 +29,11 @@ function preview(reading, words) {
       reading.lines.map((/** @type {string} */ line) => make("span", { class: "step" }, line)),
       reading.answer === null && make("span", { class: "note" }, words.no_total_yet),
     ),
+    groupingButtons(reading.groupings, words, {
+      key: "line-seen",
+      chosen: (grouping) => String(grouping.seen) === String(reading.seen),
+      choose,
+    }),
   ];
 }
 
@@ -96,7 +102,12 @@ export class Line {
 
   /** @param {any} reading */
   show(reading) {
-    fill(this.nodes.preview, preview(reading, this.desk.words));
+    const choose = (/** @type {any} */ { seen }) => {
+      // The reading itself keeps the choice: another line is another reading.
+      reading.seen = seen;
+      this.show(reading);
+    };
+    fill(this.nodes.preview, preview(reading, this.desk.words, choose));
   }
 
   drawButtons() {
@@ -152,9 +163,9 @@ export class Line {
    */
   told(reading, said, picture) {
     if (!reading) return { line: said, words: said, steps: [], picture, foreseen: false };
-    const { steps, family, answer } = reading;
+    const { steps, family, answer, seen } = reading;
     const drawn = steps.length ? (picture ?? reading.picture ?? "equations") : "words";
-    return { steps, words: said, family, answer, picture: drawn, foreseen: false };
+    return { steps, words: said, family, answer, picture: drawn, seen: seen ?? [], foreseen: false };
   }
 
   /** Write a way of the board anew. */

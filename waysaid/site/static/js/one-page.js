@@ -15,6 +15,7 @@ import { savedMark } from "./saved-mark.js";
 import { laySpots } from "./spots.js";
 import { remembered, touchMark } from "./touch.js";
 import { Undo } from "./undo.js";
+import { changeOf } from "./what-if.js";
 
 const page = document.body.dataset;
 const words = pageWords();
@@ -160,13 +161,13 @@ function shareNoticing({ child, line }) {
 function suppose() {
   const given = said();
   if (!given) return;
-  const amount = Number(given.line.replace("−", "-"));
+  const change = changeOf(given.line);
   const places = marks.chosen.filter((mark) => typeof mark.place === "number");
-  if (!Number.isInteger(amount) || amount === 0 || !places.length) {
+  if (!change || !places.length) {
     alarm.textContent = words.what_if_needs;
     return input.focus();
   }
-  tell("what-if", { id: randomId(), amount, places, child: given.child });
+  tell("what-if", { id: randomId(), ...change, places, child: given.child });
   marks.clear();
   done();
 }

@@ -1,6 +1,7 @@
 /** What the class sees, in small, and what can be changed on it. */
 
 import { make, panel, put } from "./dom.js";
+import { groupingButtons } from "./groupings.js";
 
 const PHASES = ["before", "think", "answers", "ways"];
 const STEPS = 3;
@@ -76,6 +77,11 @@ function options(way, words, desk, edit) {
   return make(
     "div",
     { class: "options" },
+    groupingButtons(way.groupings, words, {
+      key: `seen-as-${way.id}`,
+      chosen: (grouping) => grouping.chosen,
+      choose: ({ seen, chosen }) => !chosen && desk.tell("way-seen-as", { way: way.id, seen }),
+    }),
     select,
     make(
       "button",
