@@ -18,7 +18,6 @@ from waysaid.number import (
     Sign,
     Written,
     exact,
-    leaves,
 )
 from waysaid.ways.costs import TENTHS, Charge
 from waysaid.ways.factor import TABLES, bare
@@ -305,11 +304,13 @@ def _each_goes_on(steps: tuple[Step, ...]) -> bool:
 
 
 def _numbers(expression: Expression) -> tuple[Exact | Blank, ...]:
-    if type(expression) is Operation:
+    """Return the value of every number, and every blank, from left to right."""
+    if isinstance(expression, Operation):
         left, right = expression.left, expression.right
-        if isinstance(left, int) and isinstance(right, int):
+        if type(left) is int and type(right) is int:
             return left, right
-    return tuple(leaves(expression))
+        return _numbers(left) + _numbers(right)
+    return (expression if isinstance(expression, Blank) else exact(expression),)
 
 
 def _equation_cost(equation: Equation) -> Cost:
@@ -329,9 +330,8 @@ def _equation_cost(equation: Equation) -> Cost:
 
 
 def _all_whole(equation: Equation) -> bool:
-    return all(
-        type(leaf) is int for side in (equation.left, equation.right) for leaf in leaves(side)
-    )
+    numbers = _numbers(equation.left) + _numbers(equation.right)
+    return all([type(number) is int for number in numbers])
 
 
 def _alike(before: Operation, after: Operation) -> Cost:
@@ -381,7 +381,7 @@ def _longer_cost(expression: Operation) -> Cost:
 
 
 def _whole_operations(expression: Operation) -> Iterator[tuple[bool, int, int]]:
-    terms = [number for number in leaves(expression) if type(number) is int]
+    terms = [number for number in _numbers(expression) if type(number) is int]
     so_far = terms[0] if terms else 0
     minus = expression.sign is Sign.MINUS
     for term in terms[1:]:

@@ -1,6 +1,6 @@
 """What a way with decimals asks: what it asks of whole numbers of the units, and for each point."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 from waysaid.number import Equation, Expression, Form, Operation, Sign, Written
 from waysaid.ways.costs import TENTHS, Charge
@@ -20,7 +20,7 @@ def has_points(steps: Sequence[Step]) -> bool:
     for step in steps:
         left, right = step.equation.left, step.equation.right
         whole = type(left) is Operation and type(left.left) is int and type(left.right) is int
-        if not (whole and type(right) is int) and any(_sizes(_leaves(left) + _leaves(right))):
+        if not (whole and type(right) is int) and (_points(left)[0] or _points(right)[0]):
             return True
     return False
 
@@ -37,18 +37,17 @@ def without_points(way: Way) -> tuple[Way, int, bool]:
     in_one_unit: list[bool] = []
     for step in way.steps:
         equation = step.equation
-        on_left = _leaves(equation.left)
-        found = on_left + _leaves(equation.right)
-        sizes = _sizes(found)
-        tenths += _POINT * len(sizes)
-        whole = sum([type(leaf) is int for leaf in found])
-        in_one_unit.append(whole + len(sizes) == len(found))
-        grouped = _grouped(equation)
-        tenths += _PLACED if grouped and sizes else 0
-        same = same and in_one_unit[-1] and not grouped
-        if sizes and not grouped and in_one_unit[-1]:
+        on_left, whole = _points(equation.left)
+        on_right, also = _points(equation.right)
+        sizes, one_unit, grouped = on_left + on_right, whole and also, _grouped(equation)
+        in_one_unit.append(one_unit)
+        if grouped or not one_unit:
+            same = False
+        elif sizes:
             places = max(places, *sizes)
-            tenths += _LENGTHS if len(set(_sizes(on_left))) > 1 else 0
+            tenths += _LENGTHS if len(set(on_left)) > 1 else 0
+        if sizes:
+            tenths += _POINT * len(sizes) + (_PLACED if grouped else 0)
     told = zip(way.steps, in_one_unit, strict=True)
     steps = tuple(
         [Step(step.kind, _whole(step.equation, places)) if one else step for step, one in told]
@@ -56,16 +55,22 @@ def without_points(way: Way) -> tuple[Way, int, bool]:
     return Way(way.family, way.variant, steps, way.answer), tenths, same
 
 
-def _leaves(side: Expression) -> list[Expression]:
-    """Return the numbers and blanks of a side, from left to right."""
+_Points = tuple[tuple[int, ...], bool]
+_WHOLE: _Points = ((), True)
+_OTHER: _Points = ((), False)
+
+
+def _points(side: Expression) -> _Points:
+    """Return the places of every number with a point; and whether all others are whole numbers."""
+    if type(side) is int:
+        return _WHOLE
     if type(side) is Operation:
-        return _leaves(side.left) + _leaves(side.right)
-    return [side]
-
-
-def _sizes(found: Iterable[Expression]) -> list[int]:
-    """Return the places of every number with a point."""
-    return [leaf.size for leaf in found if type(leaf) is Written and leaf.form is Form.DECIMAL]
+        left, whole = _points(side.left)
+        right, also = _points(side.right)
+        return left + right, whole and also
+    if type(side) is Written and side.form is Form.DECIMAL:
+        return (side.size,), True
+    return _OTHER
 
 
 def _grouped(equation: Equation) -> bool:
@@ -84,7 +89,7 @@ def _whole(equation: Equation, places: int) -> Equation:
     if type(left) is not Operation:
         return equation
     if type(right) is Operation:
-        unit = 10 ** max([0, *_sizes(_leaves(left) + _leaves(right))])
+        unit = 10 ** max((0, *_points(left)[0], *_points(right)[0]))
         return Equation(_in_units(left, unit), _in_units(right, unit))
     return _group(left, equation)
 
