@@ -64,7 +64,7 @@ def _pointed(word: str, lexicon: Lexicon) -> tuple[Written, ...]:
     match = _POINTED.fullmatch(word)
     if match and (word[len(match[1])] in lexicon.numbers.decimal_marks):
         places = len(match[2])
-        value = Fraction(int(match[1] + match[2]), 10**places)
-        leaf = percent(value / 100) if match[3] else decimal(value, places)
+        amount = Fraction(int(match[1] + match[2]), 10**places)
+        leaf = percent(amount / 100) if match[3] else decimal(amount, places)
         found.append((leaf, False, 1 if found and found[0][2] == 0 else 0))
     return tuple(sorted(found, key=lambda one: one[2]))

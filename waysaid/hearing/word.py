@@ -4,7 +4,7 @@ import re
 from dataclasses import dataclass
 from enum import IntEnum
 
-from waysaid.hearing.fold import GONE, fold, letters
+from waysaid.hearing.fold import fold, letters
 from waysaid.hearing.lexicon import Lexicon
 
 
@@ -43,7 +43,7 @@ _CUT = re.compile(
 _VULGAR = dict(
     zip(
         "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞",
-        "1/2 1/3 2/3 1/4 3/4 1/5 2/5 3/5 4/5 1/6 5/6 1/8 3/8 5/8 7/8".split(),
+        ["1/2", "1/3", "2/3", "1/4", "3/4", "1/5", "2/5", "3/5", "4/5", "1/6", "5/6", "1/8", "3/8", "5/8", "7/8"],
         strict=True,
     )
 )
@@ -85,7 +85,7 @@ def _digits(piece: str, lexicon: Lexicon) -> str:
     """Return as much of a run of digits, points and commas as is one number."""
     proper = _PROPER.fullmatch(piece)
     if proper:
-        return piece if int(proper[1]) < int(proper[2]) else piece.split(" ")[0]
+        return piece if int(proper[1]) < int(proper[2]) else piece.split(" ", maxsplit=1)[0]
     marks = [at for at, one in enumerate(piece) if one in ".," and at]
     if not marks or _grouped(piece, marks):
         return piece
