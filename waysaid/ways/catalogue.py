@@ -1,12 +1,23 @@
 """Every way there is, kind by kind; of two with the same steps the first keeps them."""
 
-from waysaid.ways import about, compare, decimals, fractions, images, percents, rounds, two_sides
+from waysaid.ways import (
+    about,
+    compare,
+    decimals,
+    fractions,
+    from_below,
+    images,
+    percents,
+    rounds,
+    two_sides,
+)
 from waysaid.ways.maker import AnyMaker, AnySeenMaker
 from waysaid.ways.whole import WHOLE
 
 CATALOGUE: tuple[AnyMaker | AnySeenMaker, ...] = (
     *WHOLE,
     *rounds.MAKERS,
+    *from_below.MAKERS,
     *decimals.MAKERS,
     *fractions.MAKERS,
     *percents.MAKERS,

@@ -101,7 +101,9 @@ def _asked(problem: Problem) -> tuple[int, str]:
 
 
 def _below_zero(problem: Problem) -> tuple[int, str]:
-    """Return the grade of an answer below zero."""
+    """Return the grade of an answer, or of a number of the problem, below zero."""
+    if any(exact(one) < 0 for one in _numbers(*sides(problem))):
+        return 6, "6.NS.5"
     try:
         answer = answer_of(problem)
     except NoValue:

@@ -1,12 +1,14 @@
 """How the groups of a division, and so the number shared, are cut; how a division ends."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
+from waysaid.number import Equation, Operation
 from waysaid.ways.factor import bare, can_do
 from waysaid.ways.place import chunks, pieces
-from waysaid.ways.plan import MINUS, OVER, Move, Moves, Plan
+from waysaid.ways.plan import MINUS, OVER, PLUS, Move, Moves, Plan
 from waysaid.ways.shape import Leftover
-from waysaid.ways.step import Kind
+from waysaid.ways.step import Kind, Step, worked
 
 MOST_TENS = 5
 """The most single tens of groups a child would take out; our choice."""
@@ -57,6 +59,12 @@ def taken_off(left: int, product: int) -> Move:
 
 
 def both_endings(slug: str, moves: Moves, problem: Leftover) -> Iterator[Plan]:
-    """Yield a way as it is, with so many left over, and with the exact value said: 5 1/3."""
+    """Yield a way as it is, with so many left over, and with the exact value: 5 1/3.
+
+    That is said at once, or what is left is shared and put to the groups: 1 / 3 = 1/3.
+    """
     yield f"{slug}-left-over", moves
     yield slug, (*moves, (Kind.JOIN, problem.whole, OVER, problem.part))
+    share = Fraction(problem.left, problem.part)
+    rest = Step(Kind.GROUP, Equation(Operation(OVER, problem.left, problem.part), share))
+    yield f"{slug}-left-shared", (*moves, rest, worked(Kind.JOIN, PLUS, problem.groups, share))

@@ -3,11 +3,21 @@
 from collections.abc import Callable
 
 from waysaid.number import Problem
-from waysaid.ways import about, compare, decimals, fractions, images, percents, two_sides
+from waysaid.ways import (
+    about,
+    compare,
+    decimals,
+    fractions,
+    from_below,
+    images,
+    percents,
+    two_sides,
+)
 from waysaid.ways.shape import shapes
 
 LOOKS: tuple[Callable[[Problem], tuple[object, ...]], ...] = (
     shapes,
+    from_below.shapes_of,
     decimals.shapes_of,
     fractions.shapes_of,
     percents.shapes_of,

@@ -10,7 +10,6 @@ from collections.abc import Callable, Iterator
 
 from waysaid.number import (
     Blank,
-    Equation,
     Expression,
     Form,
     NoValue,
@@ -18,7 +17,6 @@ from waysaid.number import (
     Operation,
     Problem,
     Sign,
-    blanks,
     decimal,
     exact,
     has_form,
@@ -27,30 +25,30 @@ from waysaid.number import (
 from waysaid.ways.effort import tenths_of
 from waysaid.ways.rewrites import opened_sum, rewrites
 from waysaid.ways.step import Step
+from waysaid.ways.undone import to_work_out, told_exactly
 from waysaid.ways.way import Family, Way
 
 MOST_OPERATIONS = 6
 """The most operations a problem may have to be worked so; our choice."""
 GROUPED = (Sign.TIMES, Sign.OF, Sign.OVER)
-_OPPOSITE = {
-    Sign.PLUS: Sign.MINUS,
-    Sign.MINUS: Sign.PLUS,
-    Sign.TIMES: Sign.OVER,
-    Sign.OVER: Sign.TIMES,
-    Sign.OF: Sign.OVER,
-}
-
 Worked = tuple[Family, str, tuple[Step, ...]]
 _Ways = Callable[[Problem], tuple[Way, ...]]
 
 
 def mixed(problem: Problem, ways: _Ways) -> Iterator[Worked]:
-    """Yield the ways of a problem of two or more operations; none for any other.
+    """Yield the ways of a problem of two or more operations, or of one that finds a blank.
+
+    None for any other.
 
     `ways` gives the ways of a problem of one operation, the least effort first.
     """
-    whole = _whole(problem)
-    if whole is None or not _is_mixed(whole):
+    whole = to_work_out(problem)
+    if whole is None:
+        return
+    if not _is_mixed(whole):
+        if whole is not problem and isinstance(whole, Operation):
+            for way in told_exactly(ways(whole)):
+                yield way.family, way.variant, way.steps
         return
     try:
         parts = [_fitting(one, ways) for one in _in_order(whole)]
@@ -74,31 +72,6 @@ def _rewritten(family: Family, slug: str, form: Expression, ways: _Ways) -> Iter
         return
     if all(parts):
         yield family, slug, tuple([step for part in parts for step in part[0].steps])
-
-
-def _whole(problem: Problem) -> Expression | None:
-    """Return what is to be worked out: the problem, or what finds its one blank."""
-    if isinstance(problem, Operation):
-        return problem if not blanks(problem) else None
-    if not isinstance(problem, Equation) or blanks(problem) != 1:
-        return None
-    open_side, shut_side = problem.left, problem.right
-    if blanks(shut_side):
-        open_side, shut_side = shut_side, open_side
-    if isinstance(open_side, Blank):
-        return shut_side
-    return None if isinstance(shut_side, Operation) else _undone(open_side, shut_side)
-
-
-def _undone(side: Expression, total: Expression) -> Expression:
-    """Return what the blank of a side is, given the total: for `_ x 3 + 4 = 19`, (19 - 4) / 3."""
-    if not isinstance(side, Operation):
-        return total
-    if blanks(side.left):
-        return _undone(side.left, Operation(_OPPOSITE[side.sign], total, side.right))
-    if side.sign in (Sign.MINUS, Sign.OVER):
-        return _undone(side.right, Operation(side.sign, side.left, total))
-    return _undone(side.right, Operation(_OPPOSITE[side.sign], total, side.left))
 
 
 def _is_mixed(whole: Expression) -> bool:

@@ -29,6 +29,8 @@ from waysaid.ways.leftover import break_up as leftover_break_up
 from waysaid.ways.leftover import chunk_out as leftover_chunk_out
 from waysaid.ways.leftover import counting as leftover_counting
 from waysaid.ways.leftover import near_fact as leftover_near_fact
+from waysaid.ways.leftover import rename as leftover_rename
+from waysaid.ways.leftover import scale_both as leftover_scale_both
 from waysaid.ways.leftover import think_times as leftover_think_times
 from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.missing import add_up as missing_add_up
@@ -155,4 +157,6 @@ WHOLE: tuple[AnyMaker, ...] = (
     Maker(Family.NEAR_FACT, Leftover, leftover_near_fact.plans),
     Maker(Family.THINK_TIMES, Leftover, leftover_think_times.plans),
     Maker(Family.CHUNK_OUT, Leftover, leftover_chunk_out.plans),
+    Maker(Family.RENAME, Leftover, leftover_rename.plans),
+    Maker(Family.SCALE_BOTH, Leftover, leftover_scale_both.plans),
 )
