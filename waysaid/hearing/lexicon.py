@@ -46,10 +46,11 @@ def read_lexicon(toml: str) -> Lexicon:
     """
     table = tomllib.loads(toml)
     phrases: dict[Phrase, dict[Meaning, int]] = {}
+    small = frozenset(table.get("small", []))
     for noise, name in enumerate(_NOISES):
         for slug, written in table.get(name, {}).items():
             meaning = Meaning(slug)
-            for phrase in (made for one in written for made in phrases_of(one)):
+            for phrase in (made for one in written for made in _made(one, small)):
                 phrases.setdefault(phrase, {}).setdefault(meaning, noise)
     numbers = read_number_words(table["numbers"])
     return Lexicon(
@@ -59,3 +60,13 @@ def read_lexicon(toml: str) -> Lexicon:
         numbers=numbers,
         words=numbers.words.union(*phrases),
     )
+
+
+def _made(written: str, small: frozenset[str]) -> list[Phrase]:
+    """Return the phrases of a line; one of several words never shrinks to small words alone."""
+    several = len(written.split()) > 1
+    return [
+        phrase
+        for phrase in phrases_of(written)
+        if phrase and not (several and len(phrase) == 1 and small.issuperset(phrase))
+    ]

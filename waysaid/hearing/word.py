@@ -40,13 +40,10 @@ _CUT = re.compile(
 )
 """The pieces of a folded line, likeliest meant first; what is none of them is passed over."""
 
-_VULGAR = dict(
-    zip(
-        "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞",
-        ["1/2", "1/3", "2/3", "1/4", "3/4", "1/5", "2/5", "3/5", "4/5", "1/6", "5/6", "1/8", "3/8", "5/8", "7/8"],
-        strict=True,
-    )
-)
+_VULGAR = {
+    "½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅕": "1/5", "⅖": "2/5", "⅗": "3/5",
+    "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
+}  # fmt: skip
 _PROPER = re.compile(r"[0-9]+ ([0-9]+)/([0-9]+)")
 _PAUSES = {"arrow": Pause.STOP, "stop": Pause.STOP, "comma": Pause.COMMA, "rest": Pause.COMMA}
 
