@@ -26,7 +26,7 @@ class Word:
 
 
 _CUT = re.compile(
-    r"(?P<arrow>[-=~]{0,8}+[-=]>|[→⇒➔➜⟶⇨➡↦])"
+    r"(?P<arrow>[-=~]{1,8}+>|[→⇒➔➜⟶⇨➡↦])"
     r"|(?P<mixed>[0-9]{1,9}+[ ]?[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]|[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])"
     r"|(?P<digits>[0-9]{1,9}+[ ][0-9]{1,4}+/[0-9]{1,4}+(?![0-9/.])"
     r"|[0-9]{1,9}+/[0-9]{1,9}+(?![0-9/.])"
@@ -60,7 +60,7 @@ def words_of(line: str, lexicon: Lexicon) -> tuple[Word, ...]:
     while match := _CUT.search(flat, place):
         kind, (start, end) = str(match.lastgroup), match.span()
         if kind == "digits":
-            end = start + len(_digits(match[0], lexicon))
+            end = start + len(_digits(match[0], flat[max(0, start - 2) : start], lexicon))
         place = end
         if kind == "sign":
             kind = _sign(flat, match, lexicon)
@@ -78,8 +78,12 @@ def _text(kind: str, piece: str) -> str:
     return letters(piece) or piece
 
 
-def _digits(piece: str, lexicon: Lexicon) -> str:
-    """Return as much of a run of digits, points and commas as is one number."""
+def _digits(piece: str, before: str, lexicon: Lexicon) -> str:
+    """Return as much of a run of digits, points and commas as is one number.
+
+    `before` is what stands right before it: behind `8,` a comma goes on with a list.
+    """
+    listed = before[:1].isdigit() and before[1:] == ","
     proper = _PROPER.fullmatch(piece)
     if proper:
         return piece if int(proper[1]) < int(proper[2]) else piece.split(" ", maxsplit=1)[0]
@@ -89,9 +93,9 @@ def _digits(piece: str, lexicon: Lexicon) -> str:
     first, several = marks[0], len(marks) > 1
     if piece[first] not in lexicon.numbers.decimal_marks or piece[0] in ".,":
         return piece[:first]
-    if several:
-        return piece[:first] if piece[first] == "," else piece[: marks[1]]
-    return piece
+    if piece[first] == "," and (several or listed):
+        return piece[:first]
+    return piece[: marks[1]] if several else piece
 
 
 def _grouped(piece: str, marks: list[int]) -> bool:
