@@ -128,6 +128,8 @@ _REACH = 24
 def _hyphen(flat: str, at: int, lexicon: Lexicon) -> str:
     """Tell whether a hyphen is a minus, a dash or a joint: `37-3`, `so - sixty`, twenty-four."""
     before, after = flat[max(0, at - _REACH) : at], flat[at + 1 : at + 1 + _REACH]
+    if before[-1:] == "-" or after[:1] == "-":
+        return "comma"
     if after[:1].isdigit() and not before[-1:].isalpha():
         return "sign"
     if before[-1:].isalpha() and (after[:1].isalpha() or after[:1].isdigit()):
