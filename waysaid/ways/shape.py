@@ -371,7 +371,12 @@ def _filled_groups(left: object, sign: Sign, right: object, total: int) -> tuple
 
 
 def _filled(left: object, sign: Sign, right: object, total: int) -> tuple[Shape, ...]:
-    """Fill the blank in, and add the difference or sum that finds it."""
+    """Fill the blank in, and add the difference or sum that finds it.
+
+    None where a number given is below zero: that is worked from what finds it.
+    """
+    if any(type(number) is int and number < 0 for number in (left, right, total)):
+        return ()
     plus = sign is Sign.PLUS
     if left is BLANK and isinstance(right, int):
         found = total - right if plus else total + right
