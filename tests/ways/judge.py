@@ -10,6 +10,7 @@ from itertools import combinations, pairwise
 from tests.ways.judge_groups import (
     explained_by_groups,
     grouped,
+    long_product,
     taken,
     tells_what_is_left,
     too_much,
@@ -50,7 +51,7 @@ def faults_of(problem: Problem, way: Way) -> Iterator[str]:
     for step in way.steps:
         if step.true is not True:
             yield f"{step.text} is not true"
-        if too_much(step):
+        if too_much(step, long_product(problem)):
             yield f"{step.text} is too much in one go"
     ends = _ends_well(way) if way.remainder is None else tells_what_is_left(problem, way)
     if way.answer != solve(problem) or not ends:

@@ -93,9 +93,31 @@ def taken(step: Step) -> int:
     return dealt if isinstance(dealt, int) else 0
 
 
-def too_much(step: Step) -> bool:
-    """Tell whether a step multiplies or divides more than a child would in one go."""
-    return any(map(_too_much, _products((step.equation.left, step.equation.right))))
+def long_product(problem: Problem) -> bool:
+    """Tell whether two numbers over twelve are multiplied, one of them over a hundred."""
+    if not isinstance(problem, Operation) or problem.sign is not Sign.TIMES:
+        return False
+    left, right = problem.left, problem.right
+    if not isinstance(left, int) or not isinstance(right, int):
+        return False
+    small, large = sorted(int(str(one).rstrip("0") or "0") for one in (left, right))
+    return small > 12 and large > 100
+
+
+def too_much(step: Step, noted: bool = False) -> bool:
+    """Tell whether a step multiplies or divides more than a child would in one go.
+
+    In a long product, whose steps are noted down, a digit times up to four digits is not.
+    """
+    factors = _products((step.equation.left, step.equation.right))
+    if noted and all(_digit_times(*pair) for pair in factors):
+        return False
+    return any(map(_too_much, factors))
+
+
+def _digit_times(one: int, other: int) -> bool:
+    small, large = sorted(int(str(number).rstrip("0") or "0") for number in (one, other))
+    return small < 10 and large < 10_000
 
 
 def _products(sides: Iterable[Expression]) -> list[tuple[int, int]]:

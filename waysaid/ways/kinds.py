@@ -10,6 +10,7 @@ from waysaid.ways import (
     fractions,
     from_below,
     images,
+    long_times,
     percents,
     two_sides,
 )
@@ -18,6 +19,7 @@ from waysaid.ways.shape import shapes
 LOOKS: tuple[Callable[[Problem], tuple[object, ...]], ...] = (
     shapes,
     from_below.shapes_of,
+    long_times.shapes_of,
     decimals.shapes_of,
     fractions.shapes_of,
     percents.shapes_of,

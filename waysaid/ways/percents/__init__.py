@@ -1,8 +1,10 @@
 """Ways to find so many per cent of a number."""
 
+from waysaid.number import Problem
 from waysaid.ways.maker import AnyMaker, Maker
-from waysaid.ways.percents import benchmark, factor_steps, other, rename
-from waysaid.ways.percents.shape import PercentOf, PercentSum, PercentWhole, shapes_of
+from waysaid.ways.percents import benchmark, factor_steps, of_part, other, rename
+from waysaid.ways.percents.shape import PercentOf, PercentSum, PercentWhole
+from waysaid.ways.percents.shape import shapes_of as _plain
 from waysaid.ways.way import Family
 
 MAKERS: tuple[AnyMaker, ...] = (
@@ -23,6 +25,13 @@ MAKERS: tuple[AnyMaker, ...] = (
     Maker(Family.BENCHMARK, PercentWhole, other.whole_plans),
     Maker(Family.KNOWN_FACT, PercentSum, other.sum_plans),
     Maker(Family.RENAME, PercentSum, other.sumunits_of_plans),
+    *of_part.MAKERS,
 )
+
+
+def shapes_of(problem: Problem) -> tuple[object, ...]:
+    """Return every shape of a problem with percents; none for any other."""
+    return (*_plain(problem), *of_part.shapes_of(problem))
+
 
 __all__ = ["MAKERS", "shapes_of"]
