@@ -12,6 +12,7 @@ from waysaid.ways import (
     point_times,
     rounds,
     two_sides,
+    with_a_point,
 )
 from waysaid.ways.maker import AnyMaker, AnySeenMaker
 from waysaid.ways.whole import WHOLE
@@ -24,6 +25,7 @@ CATALOGUE: tuple[AnyMaker | AnySeenMaker, ...] = (
     *decimals.MAKERS,
     *point_times.MAKERS,
     *fractions.MAKERS,
+    *with_a_point.MAKERS,
     *percents.MAKERS,
     *two_sides.MAKERS,
     *compare.MAKERS,

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from waysaid.number import Expression, Number, Operation, Sign, chain, exact
+from waysaid.ways.factor import FEW
 from waysaid.ways.way import Family
 
 PLUS, MINUS, TIMES, OVER = Sign.PLUS, Sign.MINUS, Sign.TIMES, Sign.OVER
@@ -17,6 +18,7 @@ def rewrites(whole: Expression) -> Iterator[Form]:
         yield from _common_factor(whole)
         yield from _multiplied_out(whole)
         yield from _divided(whole)
+        yield from _group_by_group(whole)
 
 
 def opened_sum(whole: Expression) -> Expression | None:
@@ -60,6 +62,19 @@ def _common_factor(whole: Operation) -> Iterator[Form]:
                 slug = "common-factor"
                 yield Family.PARTNERS, slug, Operation(TIMES, same, Operation(whole.sign, one, two))
                 return
+
+
+def _group_by_group(whole: Operation) -> Iterator[Form]:
+    """Add or take a few groups one after another: 20 - 2 x 6 as 20 - 6 - 6."""
+    left, right = whole.left, whole.right
+    if whole.sign not in (PLUS, MINUS) or isinstance(left, Operation):
+        return
+    if not isinstance(right, Operation) or right.sign is not TIMES:
+        return
+    for groups, size in _sides(right):
+        if isinstance(groups, int) and 1 < groups <= FEW:
+            told = chain(left, *([(whole.sign, size)] * groups))
+            yield Family.JUMP, f"{groups}-groups-in-turn", told
 
 
 def _product(side: Expression) -> bool:
