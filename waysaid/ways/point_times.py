@@ -12,10 +12,10 @@ from waysaid.ways.place import pieces
 from waysaid.ways.plan import PLUS, Plan
 from waysaid.ways.shape import Product
 from waysaid.ways.step import Kind
-from waysaid.ways.times import adjust, double_halve, factor_steps, near_fact
+from waysaid.ways.times import adjust, double_halve, factor_steps
 from waysaid.ways.way import Family
 
-_WAYS = (adjust.plans, near_fact.plans, factor_steps.plans, double_halve.plans)
+_WAYS = (adjust.plans, factor_steps.plans, double_halve.plans)
 """The ways of whole numbers that decimals do not tell of themselves."""
 
 
@@ -32,7 +32,7 @@ def plans(problem: Times) -> Iterator[Plan]:
             yield f"{slug}-{variant}", (*moves, last)
             break
     if long_times.is_long(one, other):
-        for maker in long_times.MAKERS:
+        for maker in long_times.IN_PARTS:
             for variant, moves in maker.of(long_times.Long(whole)):
                 yield f"{slug}-long-{variant}", (*moves, last)
                 break

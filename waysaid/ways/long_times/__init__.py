@@ -125,5 +125,7 @@ MAKERS: tuple[AnyMaker, ...] = (
     Maker(Family.FACTOR_STEPS, Long, factor_plans),
     Maker(Family.DOUBLE_HALVE, Long, double_plans),
 )
+IN_PARTS = tuple(maker for maker in MAKERS if maker.family is Family.BREAK_UP)
+"""The ways in which the whole numbers of two decimals are multiplied; our choice."""
 
-__all__ = ["MAKERS", "is_long", "shapes_of"]
+__all__ = ["IN_PARTS", "MAKERS", "is_long", "shapes_of"]
