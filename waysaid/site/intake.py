@@ -11,7 +11,7 @@ from waysaid.drawing import Picture
 from waysaid.number import Language, Unreadable, parse
 from waysaid.site.models import Talk
 from waysaid.site.reading import usual_picture, way_from_line
-from waysaid.site.record import SERVER, Sent, at_hand
+from waysaid.site.record import FIRST, SERVER, Sent, at_hand
 from waysaid.site.refusal import RefusalError
 from waysaid.talk import BadEventError, State, body_from_json, kind_of
 
@@ -67,7 +67,7 @@ def delivery(
         most = {"most": MOST_EVENTS}
         raise RefusalError(400, _("‘events’ takes a list of 1 to %(most)s events.") % most)
     children = {str(pk) for pk in talk.school_class.children.values_list("pk", flat=True)}
-    state = at_hand(talk.pk).state
+    state = at_hand(talk.pk, FIRST).state
     texts = _texts(events, state)
     sent = [_sent(event, state, texts, kinds) for event in events]
     for each in sent:

@@ -20,6 +20,8 @@ from waysaid.talk import Body, Record, State, body_from_json, body_json, fold, f
 
 SERVER = "server"
 """The client name of events that the server makes itself."""
+FIRST = 1
+"""The order of a talk's first event."""
 MOST_TALKS = 64
 """Talks whose state is kept at hand; others are folded again when they are asked for."""
 
@@ -66,12 +68,12 @@ class TalkAtHand:
             rows = EventRow.objects.filter(talk_id=self.talk_id, order__gt=self.order)
             self._take([record_of(row) for row in rows.order_by("order")])
 
-    def hear(self, rows: Sequence[EventRow]) -> None:
-        """Take rows that are on disk now; those that do not follow at once are read from there."""
+    def hear(self, records: Sequence[Record]) -> None:
+        """Take what is on disk now; what does not follow at once is read from there."""
         with self.lock:
-            new = [row for row in rows if row.order > self.order]
+            new = [record for record in records if record.order > self.order]
             if new and new[0].order == self.order + 1:
-                self._take([record_of(row) for row in new])
+                self._take(new)
             elif new:
                 self.catch_up()
 
@@ -148,7 +150,7 @@ def append(
         known = {row.sequence: (row.order, body_json(record_of(row).body)) for row in rows}
         top = EventRow.objects.filter(talk_id=talk_id).aggregate(top=Max("order"))["top"] or 0
         now = at or timezone.now()
-        new: list[EventRow] = []
+        new: list[Record] = []
         saved = []
         for each in sent:
             body = body_json(each.body)
@@ -157,27 +159,27 @@ def append(
                 raise SentTwiceError(each.sequence)
             if order == top + 1:
                 top = order
-                new.append(_row(talk_id, client, each, order, now))
+                new.append(Record(order, client, each.sequence, each.body, milliseconds(now)))
             saved.append(Saved(each.sequence, order))
-        EventRow.objects.bulk_create(new)
+        EventRow.objects.bulk_create([_row(talk_id, record, now) for record in new])
         transaction.on_commit(lambda: _heard(talk_id, new))
     return tuple(saved)
 
 
-def _heard(talk_id: int, rows: Sequence[EventRow]) -> None:
+def _heard(talk_id: int, records: Sequence[Record]) -> None:
     """Put what was just written on the state at hand, if the talk is at hand."""
     talk = _at_hand.get(talk_id)
     if talk is not None:
-        talk.hear(rows)
+        talk.hear(records)
 
 
-def _row(talk_id: int, client: str, sent: Sent, order: int, now: datetime) -> EventRow:
+def _row(talk_id: int, record: Record, now: datetime) -> EventRow:
     return EventRow(
         talk_id=talk_id,
-        order=order,
-        client=client,
-        sequence=sent.sequence,
-        kind=kind_of(sent.body),
-        body=body_json(sent.body),
+        order=record.order,
+        client=record.client,
+        sequence=record.sequence,
+        kind=kind_of(record.body),
+        body=body_json(record.body),
         received_at=now,
     )
