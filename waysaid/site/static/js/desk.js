@@ -98,11 +98,14 @@ export class Desk {
     }
   }
 
-  /** Put a way on the board and be ready for the next. */
+  /**
+   * Put a way on the board and be ready for the next. This screen changes with its next frame, as
+   * it would anyway; done at once, the work would hold up what was just sent.
+   */
   share(/** @type {any} */ way) {
     if (!this.problem) return;
     this.record(way);
-    this.done();
+    requestAnimationFrame(() => this.done());
   }
 
   /** Be ready for the next child. */
