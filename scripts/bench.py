@@ -301,20 +301,24 @@ def machine() -> dict[str, Any]:
 
 
 def main() -> None:
-    """Run every part and print what was seen."""
-    found: dict[str, Any] = {"machine": machine(), **bench_engine(), "start": bench_starts()}
+    """Run every part and print what was seen; with `tap`, the taps and their echo alone."""
+    only_tap = sys.argv[1:] == ["tap"]
+    found: dict[str, Any] = {"machine": machine()}
+    if not only_tap:
+        found |= {**bench_engine(), "start": bench_starts()}
     flags = [*FLAGS, "--no-sandbox"] if is_root() else list(FLAGS)
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         chosen = program()
         assert chosen, "Chromium is not installed; `make setup` installs it."
         browser = playwright.chromium.launch(executable_path=chosen, args=flags)
         hall = Hall(Path(folder) / "hall")
-        bench_taps_once = bench_taps(hall, browser)
-        tap, echo = spread(bench_taps_once), spread(bench_echo(browser))
+        tap, echo = spread(bench_taps(hall, browser)), spread(bench_echo(browser))
         found["tap_to_board"] = {"tap": tap, "echo": echo, "ratio": ratio(tap, echo)}
-        found["weight"] = bench_weight(hall, browser)
+        if not only_tap:
+            found["weight"] = bench_weight(hall, browser)
         hall.server.kill()
-        found["memory"] = bench_memory(Path(folder) / "memory", browser)
+        if not only_tap:
+            found["memory"] = bench_memory(Path(folder) / "memory", browser)
         browser.close()
     found["machine"]["load_after"] = [round(one, 2) for one in os.getloadavg()]
     print(json.dumps(found, indent=2))
