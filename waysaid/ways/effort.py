@@ -286,7 +286,7 @@ def _held(steps: tuple[Step, ...], hops: bool) -> int:
         if type(right) is Written:
             right = exact(right)
         if type(right) is int or type(right) is Fraction:
-            waiting.append(right if right >= 0 else -right)
+            waiting.append(right if right.numerator >= 0 else -right)
     return held
 
 
@@ -331,7 +331,7 @@ def _equation_cost(equation: Equation) -> Cost:
 
 def _all_whole(equation: Equation) -> bool:
     numbers = _numbers(equation.left) + _numbers(equation.right)
-    return all([type(number) is int for number in numbers])
+    return all(type(number) is int for number in numbers)
 
 
 def _alike(before: Operation, after: Operation) -> Cost:

@@ -37,20 +37,22 @@ def ways(problem: Problem) -> tuple[Way, ...]:
         return _of_several(problem)
     answer, remainder = answer_of(problem), remainder_of(problem)
     built: dict[_Told, dict[Move, Step]] = defaultdict(dict)
-    found: dict[_Said, Way] = {}
+    different: set[_Said] = set()
+    found: list[Way] = []
     for shape in seen:
         for maker in makers_for(type(shape)):
             told = maker.told
             for plan in maker.plans(shape):
                 moves = plan[1]
                 said = (told, *[m.equation if isinstance(m, Step) else m[1:] for m in moves])
-                if said not in found:
+                different.add(said)
+                if len(different) > len(found):
                     steps = _steps(moves, shape, told, built[told])
                     left = _left_over(steps, answer, remainder)
                     end = _end(steps, answer)
                     groups = plan[2] if len(plan) == 3 else ()
-                    found[said] = Way(maker.family, plan[0], steps, end, left, groups)
-    return tuple(sorted(found.values(), key=_effort)) if found else _of_several(problem)
+                    found.append(Way(maker.family, plan[0], steps, end, left, groups))
+    return tuple(sorted(found, key=_effort)) if found else _of_several(problem)
 
 
 def _of_several(problem: Problem) -> tuple[Way, ...]:
