@@ -56,11 +56,11 @@ class Room:
         self.board.get_by_text(text, exact=True).first.wait_for(state="attached")
 
 
-def open_room(serve, open_page):
-    """Yield a room of a server's own, with one problem on its board."""
+def open_room(serve, open_page, problem="39 + 27", shows="h1.problem"):
+    """Yield a room of a server's own, with one problem on its board, which `shows` tells."""
     server = serve()
     teacher = server.teacher()
-    given = begin(teacher, names=NAMES)
+    given = begin(teacher, problem, names=NAMES)
     desk = open_page(viewport={"width": 1180, "height": 820})
     context = desk.context
     context.add_cookies(cookies(teacher))
@@ -69,7 +69,7 @@ def open_room(serve, open_page):
     board = context.new_page()
     board.set_viewport_size({"width": 1920, "height": 1080})
     board.goto(f"{teacher.origin}/board/{given['board_token']}")
-    board.wait_for_selector("h1.problem")
+    board.wait_for_selector(shows)
     yield Room(desk, board, context, f"{teacher.origin}/one/{given['one_token']}", given["talk"])
     context.close()
 
