@@ -1,4 +1,4 @@
-"""Read a line of shorthand: what a child said, as a teacher types it while listening."""
+"""Read what a child said about a problem: shorthand, or words as typed or dictated."""
 
 from waysaid.hearing.answer import answer_said
 from waysaid.hearing.clause import clauses
@@ -6,37 +6,68 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import facts_of
 from waysaid.hearing.hear import hear
 from waysaid.hearing.match import matched
-from waysaid.hearing.reading import Reading, Told
+from waysaid.hearing.reading import Reading, Rival, Told
+from waysaid.hearing.spoken import Explained, listen, shares
 from waysaid.hearing.token import spelling_of
-from waysaid.number import Order, Problem, Unreadable, parse_equation, text
+from waysaid.number import Language, Order, Problem, Unreadable, parse_equation, text
+from waysaid.ways import Step
 
 
-def read(problem: Problem, line: str) -> Reading:
+def read(problem: Problem, line: str, language: Language = Language.EN) -> Reading:
     """Return what the line says about the problem; the line itself is kept whatever it says.
 
     Shorthand is numbers, +, −, x, / and `of`, equals signs, gaps and breaks (`, ; : | →`), and
-    `5 r 1`, `>` or `true` for an answer; see `waysaid.hearing.hear`. Any other line is words: no
-    steps, no answer. So is one with a step too long or too large to be kept as text. Never raises.
+    `5 r 1`, `>` or `true` for an answer; see `waysaid.hearing.hear`. Any other line is words of the
+    language; see `waysaid.hearing.spoken`. Words that hold no mathematics give no steps and no
+    answer. Never raises.
     """
-    only_words = Reading((), None, None, line)
+    return _shorthand(problem, line) or _words(problem, line, language)
+
+
+def _shorthand(problem: Problem, line: str) -> Reading | None:
+    """Return the reading of a line of shorthand; None where it is none, or cannot be kept."""
     spelling = spelling_of(problem)
     if spelling.answers is Order and line.strip() == Order.SAME:
         return Reading((), Order.SAME, None, line)
     said = clauses(line, spelling)
     if not said:
-        return only_words
+        return None
     facts = facts_of(problem)
     heard = hear(said, facts)
     if heard.lost or not (heard.drafts or heard.verdict or len(heard.bare) == 1):
-        return only_words
+        return None
     if not all(map(_can_be_kept, heard.drafts)):
-        return only_words
+        return None
     match = matched(heard.drafts, facts)
-    told = tuple(
-        Told(step, draft.unsaid, draft.span)
-        for step, draft in zip(match.steps, heard.drafts, strict=True)
-    )
+    told = _told(match.steps, heard.drafts)
     return Reading(told, answer_said(heard, facts, match.stops_short), match.family, line)
+
+
+def _words(problem: Problem, line: str, language: Language) -> Reading:
+    """Return the likeliest reading of free words, with its rivals."""
+    heard = [one for one in listen(problem, line, language) if all(map(_can_be_kept, one.drafts))]
+    if not heard:
+        return Reading((), None, None, line)
+    best, *others = shares(heard)
+    return Reading(
+        _told(best.explained.steps, best.explained.drafts),
+        best.explained.answer,
+        best.explained.family,
+        line,
+        best.sure,
+        best.explained.dropped,
+        tuple(_rival(one.explained, one.sure) for one in others),
+    )
+
+
+def _rival(heard: Explained, sure: int) -> Rival:
+    return Rival(_told(heard.steps, heard.drafts), heard.answer, heard.family, sure)
+
+
+def _told(steps: tuple[Step, ...], drafts: tuple[Draft, ...]) -> tuple[Told, ...]:
+    return tuple(
+        Told(step, draft.unsaid, draft.span) for step, draft in zip(steps, drafts, strict=True)
+    )
 
 
 def _can_be_kept(draft: Draft) -> bool:

@@ -34,13 +34,31 @@ class Told:
 
 
 @dataclass(frozen=True, slots=True)
+class Rival:
+    """Another way to have heard the line: its steps, its family (or None), its share in 100."""
+
+    told: tuple[Told, ...]
+    answer: AnswerSaid | None
+    family: Family | None
+    sure: int
+
+
+@dataclass(frozen=True, slots=True)
 class Reading:
-    """The steps as said, the answer that was said (or None), the family (or None), the words."""
+    """The steps as said, the answer that was said (or None), the family (or None), the words.
+
+    `sure` is the share of this reading against all others, in 100. `dropped` are the stretches of
+    words that were taken back, as (start, end) in characters; `rivals` the runners-up, surest
+    first.
+    """
 
     told: tuple[Told, ...]
     answer: AnswerSaid | None
     family: Family | None
     words: str
+    sure: int = 100
+    dropped: tuple[tuple[int, int], ...] = ()
+    rivals: tuple[Rival, ...] = ()
 
     @property
     def answer_text(self) -> str | None:

@@ -1,0 +1,308 @@
+"""What becomes of a frame when the next thing is said: a step, several, or a number alone."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import pairwise
+
+from waysaid.hearing.draft import COUNTED, Draft
+from waysaid.hearing.reading import Part
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.state import Bare, State, counts, unused
+from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned, turned_side
+from waysaid.number import (
+    Exact,
+    Expression,
+    Operation,
+    Sign,
+    chain,
+    exact,
+    leaves,
+)
+
+_SKIPS = (1, 2, 5, 10, 100)
+"""What children count by: common practice, no source."""
+
+_PIECES = range(2, 7)
+"""How many pieces may be put together with only their sum said. Our choice."""
+
+
+def closed(state: State, world: World) -> Iterator[State]:
+    """Yield the states in which what is being said has become a step, or a number alone."""
+    frame = _reached(state)
+    state = replace(state, frame=Frame())
+    if frame.sign is not None and frame.right is not None:
+        if frame.wants is not Slot.NONE:
+            state = state.and_costs(weights.NO_RESULT)
+        yield from _stepped(state, frame, world)
+    elif frame.whole is not None:
+        yield from _renamed(state, frame, world)
+    elif frame.left is not None and frame.verb is None and frame.sign is None:
+        yield from alone(state, frame.left, world)
+    elif frame.left is not None:
+        for after in alone(state, frame.left, world):
+            yield after.and_costs(weights.ALONE)
+    elif frame.sign is not None or frame.verb is not None:
+        yield state.and_costs(weights.ALONE)
+    else:
+        yield state
+
+
+def _reached(state: State) -> Frame:
+    """Return the frame; a hop told only by where it ends has the size that arithmetic gives."""
+    frame, start = state.frame, state.frame.left or state.standing
+    if not frame.reach or frame.result is None or frame.right is not None or start is None:
+        return frame
+    here, there = start.value, frame.result.value
+    if here is None or there is None or here == there:
+        return frame
+    size = exact(there - here if frame.sign is Sign.PLUS else here - there)
+    right = Quantity(size, frame.result.span, said=False)
+    return replace(frame, right=right, wants=Slot.NONE) if size > 0 else frame
+
+
+def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
+    """Yield the step of a frame, its left side said, standing, or one of the problem's numbers."""
+    if frame.left is not None:
+        yield _with_step(state, frame, frame.left, world)
+        return
+    if state.standing is not None:
+        start = replace(state.standing, said=False)
+        yield _with_step(state, frame, start, world).and_costs(weights.GOES_ON)
+    place = (frame.right or Quantity(0, (0, 0))).span
+    for number in dict.fromkeys(world.facts.written):
+        start = Quantity(number, (place[0], place[0]), said=False)
+        more = weights.BASE + (0 if state.standing is None else weights.BASE)
+        yield _with_step(state, frame, start, world).and_costs(more)
+
+
+def _with_step(state: State, frame: Frame, left: Quantity, world: World) -> State:
+    assert frame.sign is not None and frame.right is not None
+    said = [one for one in (left, frame.right, frame.result, frame.whole) if one and one.said]
+    places = [one.span for one in said] or [frame.right.span]
+    open_parts = [Part.LEFT] * (not left.said) + [Part.OP] * (not frame.op_said)
+    open_parts += [Part.RIGHT] * (not frame.right.said)
+    result = frame.result or frame.whole
+    draft = Draft(
+        Operation(frame.sign, left.leaf, frame.right.leaf),
+        tuple(open_parts),
+        (min(start for start, _ in places), max(end for _, end in places)),
+        result.leaf if result and result.said else None,
+    )
+    ends = draft.ends
+    stands = None if ends is None else Quantity(ends, draft.span)
+    state = _said_late(state, (left, frame.right))
+    return replace(
+        state,
+        drafts=(*state.drafts, draft),
+        standing=stands or state.standing,
+        spoken=stands or state.spoken,
+        amount=frame.right,
+        so=False,
+        cost=state.cost + step_cost(draft, world),
+    )
+
+
+def _said_late(state: State, numbers: tuple[Quantity, ...]) -> State:
+    """Return the state in which numbers just said are the results that steps before left out."""
+    for number in numbers:
+        value = number.value
+        if number.said and value is not None:
+            for filled in _filled(state, number, value):
+                state = replace(filled, standing=state.standing, so=state.so)
+    return state
+
+
+def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
+    """Yield a number opened into parts, 25 = 3 + 22, or written another way, 3/4 = 6/8."""
+    whole, left = frame.whole, frame.left
+    assert whole is not None
+    if left is None:
+        yield from alone(state, whole, world)
+        return
+    span = (min(whole.span[0], left.span[0]), max(whole.span[1], left.span[1]))
+    opened = isinstance(left.leaf, Operation)
+    draft = Draft(whole.leaf, (), span, left.leaf, whole=opened)
+    cost = 0 if worth(whole.leaf) == worth(left.leaf) else weights.FALSE
+    if not opened and whole.leaf == left.leaf:
+        yield state
+        return
+    yield replace(
+        state, drafts=(*state.drafts, draft), spoken=left, cost=state.cost + cost, so=False
+    )
+
+
+def step_cost(draft: Draft, world: World) -> int:
+    """Return how unlikely a step is: untrue, without a result, in no way, from nowhere."""
+    cost = 0
+    forced = draft.forced
+    if draft.result is None:
+        cost += weights.UNSAID
+    elif forced is None or worth(draft.result) != forced:
+        known = turned(draft.equation) in world.wrong
+        cost += weights.SLIP if known else weights.FALSE
+    if turned_side(draft.left) not in world.lefts:
+        cost += weights.STRANGE
+        cost += weights.UNTRACED * sum(one not in world.numbers for one in leaves(draft.left))
+    return cost
+
+
+def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
+    """Yield what a number said alone may be: a result, an end, a sum of pieces, or loose."""
+    value = number.value
+    if value is None:
+        yield loose(state, number)
+        return
+    state = replace(state, spoken=number)
+    if state.free:
+        yield replace(state, free=False, cost=state.cost + weights.FREE)
+    explained = False
+    for after in (
+        *_repeated(state, number, value, world),
+        *_filled(state, number, value),
+        *_hopped(state, number, value, world),
+        *_joined(state, number, value, world),
+        *_counted(state, number, value, world),
+    ):
+        explained = True
+        yield after
+    if not explained or not state.drafts:
+        yield loose(state, number)
+
+
+def loose(state: State, number: Quantity) -> State:
+    """Return the state with the number still to be explained."""
+    one = Bare(number, len(state.drafts), state.so)
+    return replace(state, bare=(*state.bare, one), so=False, spoken=number)
+
+
+def _repeated(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """A result said again; at the end it is the answer said again."""
+    if state.standing is not None and state.standing.value == value and state.drafts:
+        last = state.drafts[-1]
+        if last.result is not None:
+            yield loose(state, replace(number, said=True)).and_costs(weights.REPEATED)
+
+
+def _filled(state: State, number: Quantity, value: Exact) -> Iterator[State]:
+    """The result of an earlier step whose result was not said."""
+    for place in range(len(state.drafts) - 1, -1, -1):
+        draft = state.drafts[place]
+        if draft.result is not None or draft.whole or draft.forced != value:
+            continue
+        span = (draft.span[0], max(draft.span[1], number.span[1]))
+        filled = replace(draft, result=number.leaf, span=span)
+        drafts = (*state.drafts[:place], filled, *state.drafts[place + 1 :])
+        cost = state.cost - weights.UNSAID + weights.FILLED
+        yield replace(state, drafts=drafts, standing=number, so=False, cost=cost)
+        return
+
+
+def _hopped(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """A hop said as its size and its end: after 1, `a third, one and a third`."""
+    if not state.bare or state.standing is None or state.bare[-1].after != len(state.drafts):
+        return
+    size, here = state.bare[-1].quantity, state.standing.value
+    if here is None or size.value is None or not state.drafts:
+        return
+    for sign, end in ((Sign.PLUS, here + size.value), (Sign.MINUS, here - size.value)):
+        if end == value and size.value:
+            frame = Frame(sign=sign, right=size, result=number, op_said=False)
+            before = replace(state, bare=state.bare[:-1])
+            start = replace(state.standing, said=False)
+            yield _with_step(before, frame, start, world).and_costs(weights.HOPPED)
+
+
+def _joined(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Pieces put together of which only what they come to was said."""
+    pools = [unused(state)]
+    if world.groups:
+        pools.append(counts(state))
+    for pool in pools:
+        whole = _put_together(pool, value)
+        if whole is not None and turned_side(whole) not in map(
+            turned_side, (draft.left for draft in state.drafts)
+        ):
+            draft = Draft(whole, (Part.LEFT, Part.OP, Part.RIGHT), number.span, number.leaf)
+            yield replace(
+                state,
+                drafts=(*state.drafts, draft),
+                standing=number,
+                so=False,
+                cost=state.cost + weights.JOINED,
+            )
+            return
+
+
+def _put_together(pool: tuple[Exact, ...], value: Exact) -> Expression | None:
+    """Return the sum of all the pieces, or the difference of two, that comes to the value."""
+    if len(pool) not in _PIECES:
+        return None
+    first, *rest = pool
+    if sum(pool) == value and all(pool):
+        return chain(first, *((Sign.PLUS, one) for one in rest))
+    if len(pool) == 2 and first - pool[1] == value and pool[1]:
+        return Operation(Sign.MINUS, first, pool[1])
+    return None
+
+
+def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """One more number of a count."""
+    counting = bool(state.drafts) and state.drafts[-1].counted
+    before = state.standing if counting else None
+    if before is None and state.bare and state.bare[-1].after == len(state.drafts):
+        before = state.bare[-1].quantity
+    if before is None or before.value is None:
+        return
+    here, skip = before.value, abs(value - before.value)
+    groups = world.facts.numbers if world.groups else ()
+    if skip not in (*_SKIPS, *groups) or not skip:
+        return
+    sign = Sign.PLUS if value > here else Sign.MINUS
+    unsaid = COUNTED
+    span = (before.span[0], number.span[1])
+    draft = Draft(Operation(sign, here, exact(skip)), unsaid, span, number.leaf)
+    known = turned_side(draft.left) in world.lefts
+    first = 0 if counting else weights.COUNTING
+    yield replace(
+        state,
+        drafts=(*state.drafts, draft),
+        bare=state.bare if counting else state.bare[:-1],
+        standing=number,
+        so=False,
+        cost=state.cost + first + (0 if known or counting else weights.STRANGE),
+    )
+
+
+def even_count(state: State) -> bool:
+    """Tell whether every count has at least two steps: two numbers alone are no count."""
+    runs = [draft.counted for draft in state.drafts]
+    padded = [False, *runs, False]
+    return not any(
+        here and not before and not after
+        for (before, here), (_, after) in zip(pairwise(padded), pairwise(padded[1:]), strict=False)
+    )
+
+
+def restates(state: State, world: World) -> State:
+    """Return the state without a problem that was only said again, without its result."""
+    kept = tuple(
+        draft
+        for draft in state.drafts
+        if draft.result is not None or draft.left != world.facts.asked or len(state.drafts) == 1
+    )
+    gone = len(state.drafts) - len(kept)
+    return replace(state, drafts=kept, cost=state.cost - gone * weights.UNSAID) if gone else state
+
+
+def joined_late(state: State, world: World) -> State:
+    """Return the state with pieces put together of which the sum was said before its pieces."""
+    for one in state.bare:
+        value = one.quantity.value
+        if one.after == len(state.drafts) or value is None:
+            continue
+        for after in _joined(state, one.quantity, value, world):
+            kept = tuple(other for other in state.bare if other is not one)
+            return replace(after, bare=kept)
+    return state

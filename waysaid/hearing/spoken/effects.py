@@ -1,0 +1,429 @@
+"""What each meaning does to the step being said. One function a meaning, or a few alike."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.close import closed
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
+from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.refer import both, refer
+from waysaid.hearing.spoken.scale import twos
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.verdict import judged, left_over
+from waysaid.hearing.spoken.world import World
+from waysaid.hearing.word import Pause
+from waysaid.number import Operation, Sign
+
+Effect = Callable[[State, Item, World], Iterator[State]]
+
+_INFIX = {
+    Meaning.PLUS: Sign.PLUS,
+    Meaning.MINUS: Sign.MINUS,
+    Meaning.TIMES: Sign.TIMES,
+    Meaning.OVER: Sign.OVER,
+    Meaning.OF: Sign.TIMES,
+}
+_HOPS = (Sign.PLUS, Sign.MINUS)
+
+
+def effect(state: State, item: Item, world: World) -> Iterator[State]:
+    """Yield the states after a meaning."""
+    assert item.meaning is not None
+    return _EFFECTS.get(item.meaning, _nothing)(state, item, world)
+
+
+def _nothing(state: State, item: Item, world: World) -> Iterator[State]:
+    yield state
+
+
+def _infix(state: State, item: Item, world: World) -> Iterator[State]:
+    assert item.meaning is not None
+    yield from _signed(state, _INFIX[item.meaning], item, world)
+
+
+def _of(state: State, item: Item, world: World) -> Iterator[State]:
+    frame = state.frame
+    if frame.verb in (Meaning.HALF, Meaning.DOUBLE, Meaning.SPLIT) or frame.left is None:
+        yield state
+    if frame.left is not None and frame.verb is None:
+        yield from _signed(state, Sign.TIMES, item, world)
+        yield state.and_costs(weights.IGNORED)
+
+
+def _signed(state: State, sign: Sign, item: Item, world: World) -> Iterator[State]:
+    """A sign: behind a number, behind a pair (a chain, or the next hop), or to begin a hop."""
+    frame = state.frame
+    if frame.whole is not None and frame.left is not None and frame.sign is None:
+        yield from _in_whole(state, sign)
+    elif frame.bare is not None:
+        across = weights.ACROSS if item.pause is Pause.STOP else 0
+        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), across)
+        if item.pause is not Pause.NONE and sign in _HOPS:
+            for after in closed(state, world):
+                yield after.framed(Frame(sign=sign, wants=Slot.RIGHT), weights.ACROSS)
+    elif frame.paired:
+        yield from _chained(state, sign)
+        for after in closed(state, world):
+            yield after.framed(Frame(sign=sign, wants=Slot.RIGHT))
+    elif frame.wants in (Slot.RIGHT, Slot.LEFT) and not frame.empty:
+        yield state.and_costs(weights.IGNORED)
+    else:
+        for after in closed(state, world):
+            yield _going_on(after, sign)
+
+
+def _going_on(state: State, sign: Sign) -> State:
+    """Begin a hop from what stands: the number just said is its left, as said."""
+    return state.framed(Frame(sign=sign, wants=Slot.RIGHT))
+
+
+def _in_whole(state: State, sign: Sign) -> Iterator[State]:
+    """Go on with the parts of a whole: 25 is 3 and, 70 is 10 times."""
+    frame = state.frame
+    assert frame.whole is not None and frame.left is not None
+    if sign in _HOPS:
+        yield state.framed(replace(frame, wants=Slot.RIGHT, sign=sign))
+    else:
+        turned = Frame(left=frame.left, sign=sign, result=frame.whole, wants=Slot.RIGHT)
+        yield state.framed(turned)
+
+
+def _chained(state: State, sign: Sign) -> Iterator[State]:
+    """Make a pair the left of the next: 30 and 20 and 7."""
+    frame = state.frame
+    if frame.left is None or frame.right is None or frame.sign is None or frame.result:
+        return
+    same = frame.sign in _HOPS and sign in _HOPS
+    if not same and (sign in _HOPS or frame.sign is not sign):
+        return
+    span = (min(frame.left.span[0], frame.right.span[0]), frame.right.span[1])
+    leaf = Operation(frame.sign, frame.left.leaf, frame.right.leaf)
+    left = Quantity(leaf, span, frame.left.said)
+    yield state.framed(replace(frame, left=left, sign=sign, right=None, wants=Slot.RIGHT), 1)
+
+
+def _and(state: State, item: Item, world: World) -> Iterator[State]:
+    """`and`: plus, or between two things said."""
+    frame = state.frame
+    if frame.verb is Meaning.ADD and frame.right is not None and frame.left is None:
+        both_named = Frame(left=frame.right, sign=Sign.PLUS, wants=Slot.RIGHT)
+        yield state.framed(both_named)
+    if frame.verb is Meaning.SPLIT or frame.wants is not Slot.NONE:
+        yield state
+        return
+    yield from _signed(state, Sign.PLUS, item, world)
+    for after in closed(state, world):
+        yield after.and_costs(0 if frame.bare is None else 1)
+
+
+def _equals(state: State, item: Item, world: World) -> Iterator[State]:
+    """A result comes; or what a number is made of; or it is only `it's`."""
+    frame = state.frame
+    if (frame.paired and frame.reach and frame.result is None) or (frame.sign is not None and frame.right is not None):
+        yield state.framed(replace(frame, wants=Slot.RESULT))
+    elif frame.reach and frame.wants is Slot.RIGHT:
+        yield state
+    elif frame.verb is Meaning.HALF or frame.verb is Meaning.DOUBLE:
+        yield from _unnamed(state, item, world)
+    elif frame.bare is not None:
+        yield from _made_of(state, item, world)
+    elif frame.empty:
+        yield replace(state, so=state.so or bool(state.drafts))
+    else:
+        for after in closed(state, world):
+            yield replace(after, so=True)
+
+
+def _made_of(state: State, item: Item, world: World) -> Iterator[State]:
+    """A number, and what it is: 70 is ten sevens; 3/4 is 6/8."""
+    frame = state.frame
+    yield state.framed(Frame(whole=frame.left, wants=Slot.RESULT))
+    for after in closed(state, world):
+        yield replace(after, so=True)
+
+
+def _unnamed(state: State, item: Item, world: World) -> Iterator[State]:
+    """Half, or double, of what is not named: what stands, or a number of the problem."""
+    frame = state.frame
+    if frame.left is not None:
+        yield state.framed(replace(frame, wants=Slot.RESULT))
+        return
+    starts = [(one, weights.BASE) for one in dict.fromkeys(world.facts.written)]
+    if state.standing is not None:
+        starts = [(state.standing.leaf, 0), *starts]  # type: ignore[list-item]
+    for leaf, more in starts:
+        left = Quantity(leaf, item.span, said=False)
+        for filled in _scaled(state.framed(frame, more), left, world):
+            yield filled.framed(replace(filled.frame, wants=Slot.RESULT))
+
+
+def _scaled(state: State, left: Quantity, world: World) -> Iterator[State]:
+    frame = state.frame
+    for one in twos(frame.verb is Meaning.HALF, left, world):
+        yield state.framed(one)
+
+
+def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
+    """Half or double: of the number before, where one stands alone; else of what comes."""
+    halved = item.meaning is Meaning.HALF
+    if state.frame.bare is not None and state.frame.left is not None:
+        for one in twos(halved, state.frame.left, world):
+            yield state.framed(one, 1)
+    for after in closed(state, world):
+        yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
+
+
+def _again(state: State, item: Item, world: World) -> Iterator[State]:
+    """The same hop, or half, or double, once more from what stands."""
+    frame = state.frame
+    if frame.verb in (Meaning.HALF, Meaning.DOUBLE) and state.standing is not None:
+        left = replace(state.standing, said=False)
+        yield from _scaled(state, left, world)
+        return
+    yield state
+    if state.drafts and frame.empty:
+        last = state.drafts[-1].left
+        if isinstance(last, Operation) and not isinstance(last.right, Operation):
+            right = Quantity(last.right, item.span)
+            yield state.framed(Frame(sign=last.sign, right=right), 1)
+
+
+def _verb(state: State, item: Item, world: World) -> Iterator[State]:
+    """Add, take, give: behind a number alone it may be a sign; else its number comes."""
+    sign = Sign.MINUS if item.meaning is Meaning.TAKE else Sign.PLUS
+    frame = state.frame
+    if frame.bare is not None:
+        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), 1)
+    for after in closed(state, world):
+        yield after.framed(Frame(verb=item.meaning, sign=sign, wants=Slot.RIGHT))
+
+
+def _scaling(state: State, item: Item, world: World) -> Iterator[State]:
+    """Multiply, share: its first number comes, then the other behind `by`."""
+    sign = Sign.TIMES if item.meaning is Meaning.MULTIPLY else Sign.OVER
+    frame = state.frame
+    if frame.bare is not None:
+        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), 1)
+    for after in closed(state, world):
+        yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
+
+
+def _by(state: State, item: Item, world: World) -> Iterator[State]:
+    frame = state.frame
+    if frame.left is not None and frame.verb in (Meaning.MULTIPLY, Meaning.SHARE):
+        sign = Sign.TIMES if frame.verb is Meaning.MULTIPLY else Sign.OVER
+        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT))
+    else:
+        yield state
+
+
+def _into(state: State, item: Item, world: World) -> Iterator[State]:
+    """How many of a number are in another: 4 into 72."""
+    left = state.frame.bare
+    if left is not None:
+        yield state.framed(Frame(right=left, sign=Sign.OVER, wants=Slot.LEFT))
+    elif state.frame.verb is Meaning.SPLIT:
+        yield state
+    else:
+        yield state.and_costs(weights.IGNORED)
+
+
+def _split(state: State, item: Item, world: World) -> Iterator[State]:
+    frame = state.frame
+    if frame.bare is not None:
+        yield state.framed(Frame(whole=frame.left, wants=Slot.RESULT))
+    for after in closed(state, world):
+        yield after.framed(Frame(verb=Meaning.SPLIT, wants=Slot.LEFT))
+        yield after.and_costs(1)
+
+
+def _go(state: State, item: Item, world: World) -> Iterator[State]:
+    """A hop: on in a sum, back in a difference, unless a word says which."""
+    for after in closed(state, world):
+        for sign in _HOPS:
+            hop = Frame(verb=Meaning.GO, sign=sign, wants=Slot.RIGHT)
+            more = 0 if sign in world.signs or world.groups else 1
+            yield after.framed(hop, more)
+        yield after.and_costs(1)
+
+
+def _way(state: State, item: Item, world: World) -> Iterator[State]:
+    """On or back: which way the hop goes."""
+    sign = Sign.MINUS if item.meaning is Meaning.BACK else Sign.PLUS
+    frame = state.frame
+    if frame.verb in (Meaning.GO, Meaning.ADD, Meaning.TAKE, Meaning.ROUND, Meaning.COUNT):
+        if frame.sign in (None, sign):
+            yield state
+        else:
+            yield state.and_costs(weights.IGNORED)
+    elif frame.bare is not None or (frame.empty and state.standing is None):
+        yield state
+        yield from _behind(state, sign, world)
+    elif frame.paired or frame.empty:
+        for after in closed(state, world):
+            yield after.framed(Frame(verb=Meaning.GO, sign=sign, wants=Slot.RIGHT))
+        yield state
+    else:
+        yield state
+
+
+def _more(state: State, item: Item, world: World) -> Iterator[State]:
+    """`one more`, `two less`: a hop whose size was just said."""
+    sign = Sign.PLUS if item.meaning is Meaning.MORE else Sign.MINUS
+    if state.frame.bare is not None:
+        yield from _behind(state, sign, world)
+        yield state.and_costs(weights.IGNORED)
+    else:
+        yield state
+        if sign is Sign.MINUS or state.frame.empty:
+            for after in closed(state, world):
+                yield after.framed(Frame(sign=sign, wants=Slot.RIGHT), 1)
+
+
+def _behind(state: State, sign: Sign, world: World) -> Iterator[State]:
+    size = state.frame.left
+    if size is not None:
+        yield state.framed(Frame(sign=sign, right=size))
+
+
+def _to(state: State, item: Item, world: World) -> Iterator[State]:
+    """To what a number is put; or up, or down, to where a hop ends."""
+    frame = state.frame
+    if frame.verb in (Meaning.ADD, Meaning.GIVE, Meaning.TAKE) and frame.paired and not frame.left:
+        yield state.framed(replace(frame, wants=Slot.LEFT))
+        yield state.framed(replace(frame, wants=Slot.RESULT), 1)
+    elif frame.sign is not None and frame.wants is Slot.RIGHT:
+        yield from _reaching(state, frame.left, frame.sign, item)
+    elif frame.paired:
+        yield state.framed(replace(frame, wants=Slot.RESULT))
+    elif frame.bare is not None or (frame.empty and state.standing is not None):
+        for sign in _HOPS:
+            yield from _reaching(state, frame.left, sign, item)
+        yield state.and_costs(1)
+    elif frame.verb is Meaning.ROUND:
+        yield state
+    else:
+        yield state
+
+
+def _reaching(state: State, left: Quantity | None, sign: Sign, item: Item) -> Iterator[State]:
+    """Begin a hop that is told by where it ends."""
+    hop = Frame(left=left, sign=sign, reach=True, wants=Slot.RESULT)
+    yield state.framed(hop)
+
+
+def _from(state: State, item: Item, world: World) -> Iterator[State]:
+    """Off a number; or where a hop starts."""
+    frame = state.frame
+    if frame.verb in (Meaning.TAKE, Meaning.GO) and frame.paired and frame.left is None:
+        yield state.framed(replace(frame, wants=Slot.LEFT))
+    elif frame.verb is Meaning.GIVE and frame.paired and frame.left is None:
+        off = replace(frame, sign=Sign.MINUS, wants=Slot.LEFT)
+        yield state.framed(off)
+    elif frame.verb is Meaning.ADD and frame.paired and frame.left is None:
+        yield state.framed(replace(frame, verb=Meaning.SEE, wants=Slot.NONE))
+        yield state.and_costs(1)
+    elif frame.bare is not None:
+        off = Frame(sign=Sign.MINUS, right=frame.left, wants=Slot.LEFT)
+        yield state.framed(off)
+        yield state.and_costs(1)
+    else:
+        yield state
+
+
+def _onto(state: State, item: Item, world: World) -> Iterator[State]:
+    frame = state.frame
+    if frame.verb in (Meaning.ADD, Meaning.GIVE) and frame.paired and frame.left is None:
+        yield state.framed(replace(frame, wants=Slot.LEFT))
+    elif frame.bare is not None:
+        yield state.framed(replace(frame, sign=Sign.PLUS, wants=Slot.RIGHT), 1)
+    else:
+        yield state
+
+
+def _round(state: State, item: Item, world: World) -> Iterator[State]:
+    """A number treated as another: no step of its own; the numbers are only named."""
+    for after in closed(state, world):
+        yield replace(after, free=True)
+
+
+def _break(state: State, item: Item, world: World) -> Iterator[State]:
+    for after in closed(state, world):
+        yield after
+
+
+def _so(state: State, item: Item, world: World) -> Iterator[State]:
+    """A result comes of the pair just said, or an answer of all."""
+    if state.frame.paired:
+        yield state.framed(replace(state.frame, wants=Slot.RESULT))
+    for after in closed(state, world):
+        yield replace(after, so=True)
+
+
+def _because(state: State, item: Item, world: World) -> Iterator[State]:
+    for after in closed(replace(state, so=True), world):
+        yield replace(after, so=False)
+
+
+def _free(state: State, item: Item, world: World) -> Iterator[State]:
+    for after in closed(state, world):
+        yield replace(after, free=True)
+
+
+def _knew(state: State, item: Item, world: World) -> Iterator[State]:
+    yield replace(state, knew=True)
+
+
+def _unsure(state: State, item: Item, world: World) -> Iterator[State]:
+    yield replace(state, unsure=True)
+
+
+_EFFECTS: dict[Meaning, Effect] = {
+    **dict.fromkeys((Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER), _infix),
+    Meaning.OF: _of,
+    Meaning.AND: _and,
+    Meaning.EQUALS: _equals,
+    **dict.fromkeys((Meaning.ADD, Meaning.TAKE, Meaning.GIVE), _verb),
+    **dict.fromkeys((Meaning.MULTIPLY, Meaning.SHARE), _scaling),
+    **dict.fromkeys((Meaning.HALF, Meaning.DOUBLE), _scale_verb),
+    Meaning.AGAIN: _again,
+    Meaning.BY: _by,
+    Meaning.INTO: _into,
+    Meaning.SPLIT: _split,
+    Meaning.GO: _go,
+    Meaning.UP: _way,
+    Meaning.BACK: _way,
+    Meaning.MORE: _more,
+    Meaning.LESS: _more,
+    Meaning.TO: _to,
+    Meaning.FROM: _from,
+    Meaning.ONTO: _onto,
+    Meaning.ROUND: _round,
+    **dict.fromkeys((Meaning.THEN, Meaning.BUT, Meaning.SEE, Meaning.COUNT), _break),
+    Meaning.SO: _so,
+    Meaning.THINK: _so,
+    Meaning.BECAUSE: _because,
+    **dict.fromkeys((Meaning.WRITE, Meaning.CARRY, Meaning.BORROW), _free),
+    Meaning.KNEW: _knew,
+    Meaning.UNSURE: _unsure,
+    Meaning.BOTH: both,
+    **dict.fromkeys(
+        (
+            Meaning.IT,
+            Meaning.ONE,
+            Meaning.FIRST,
+            Meaning.LAST,
+            Meaning.OTHER,
+            Meaning.LARGER_ONE,
+            Meaning.SMALLER_ONE,
+            Meaning.REST,
+        ),
+        refer,
+    ),
+    **dict.fromkeys(
+        (Meaning.LARGER, Meaning.SMALLER, Meaning.EQUAL, Meaning.TRUE, Meaning.FALSE), judged
+    ),
+    Meaning.LEFT_OVER: left_over,
+}

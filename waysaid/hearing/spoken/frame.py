@@ -1,0 +1,82 @@
+"""A frame: one step while it is being said, its parts filled in whatever order they come."""
+
+from dataclasses import dataclass
+from enum import Enum
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.number import Blank, Exact, Expression, NoValue, Operation, Sign, exact, value_of
+
+
+class Slot(Enum):
+    """The part of a frame that the next number goes to."""
+
+    NONE = "none"
+    LEFT = "left"
+    RIGHT = "right"
+    RESULT = "result"
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """A number, or a sum of several, as it was said: with its place in the line.
+
+    `said` is False where the words do not name it; `many` marks a plural: sixes.
+    """
+
+    leaf: Expression
+    span: tuple[int, int]
+    said: bool = True
+    many: bool = False
+
+    @property
+    def value(self) -> Exact | None:
+        """What it is worth; None where it has no value."""
+        return worth(self.leaf)
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """Left, sign, right, and the result; `whole` is a number said to be made of what follows.
+
+    `verb` is the act that opened it, `wants` the part awaited; `reach` marks a hop told by where it
+    ends, `from 34 to 40`, whose size is then its right.
+    """
+
+    verb: Meaning | None = None
+    left: Quantity | None = None
+    sign: Sign | None = None
+    right: Quantity | None = None
+    result: Quantity | None = None
+    whole: Quantity | None = None
+    wants: Slot = Slot.NONE
+    reach: bool = False
+    op_said: bool = True
+
+    @property
+    def empty(self) -> bool:
+        """Whether nothing has been said of it."""
+        return self == _EMPTY
+
+    @property
+    def bare(self) -> Quantity | None:
+        """Its number, where a number is all that was said of it."""
+        alone = self.sign is None and self.whole is None and self.verb is None
+        return self.left if alone and self.wants is Slot.NONE else None
+
+    @property
+    def paired(self) -> bool:
+        """Whether both a sign and what it goes with have been said, and no more is awaited."""
+        return self.sign is not None and self.right is not None and self.wants is Slot.NONE
+
+
+_EMPTY = Frame()
+
+
+def worth(expression: Expression) -> Exact | None:
+    """Return what an expression comes to; None where it has no value."""
+    if isinstance(expression, Operation):
+        try:
+            return value_of(expression)
+        except NoValue:
+            return None
+    return None if isinstance(expression, Blank) else exact(expression)

@@ -1,0 +1,76 @@
+"""The lattice of a line: every number and every meaning that may begin at each of its words."""
+
+from dataclasses import dataclass
+
+from waysaid.hearing.lexicon import Lexicon
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.numerals import Numeral, numerals_at
+from waysaid.hearing.word import Pause, Word
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """A stretch of words read as one thing: a number, a meaning, or neither (a word unknown).
+
+    `start` and `end` count words; `span` is (start, end) in characters of the line. `noise` is how
+    far the words are from the plain way to say it; `pause` is what comes before.
+    """
+
+    start: int
+    end: int
+    span: tuple[int, int]
+    pause: Pause
+    meaning: Meaning | None = None
+    numeral: Numeral | None = None
+    noise: int = 0
+
+
+def lattice(words: tuple[Word, ...], lexicon: Lexicon) -> tuple[tuple[Item, ...], ...]:
+    """Return, for each word, all that may begin there; a word that means nothing is an item too."""
+    return tuple(_items_at(words, place, lexicon) for place in range(len(words)))
+
+
+def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[Item, ...]:
+    first, pause = words[place].span[0], words[place].pause
+    readings = numerals_at(words, place, lexicon)
+    found = [
+        Item(
+            place,
+            one.end,
+            (first, words[one.end - 1].span[1]),
+            pause,
+            None,
+            one,
+            one.noise + _cut_short(one, readings, words, lexicon),
+        )
+        for one in readings
+    ]
+    counted = any(one.end == place + 1 and not one.noise for one in readings)
+    for end in range(place + 1, min(place + lexicon.longest, len(words)) + 1):
+        if end > place + 1 and words[end - 1].pause is not Pause.NONE:
+            break
+        phrase = tuple(word.text for word in words[place:end])
+        span = (first, words[end - 1].span[1])
+        for meaning, noise in lexicon.phrases.get(phrase, ()):
+            doubtful = counted and end == place + 1 and meaning not in _ALSO_NUMBERS
+            found.append(Item(place, end, span, pause, meaning, None, noise + doubtful))
+    if all(item.noise for item in found):
+        found.append(Item(place, place + 1, words[place].span, pause))
+    return tuple(found)
+
+
+_ALSO_NUMBERS = (Meaning.HALF, Meaning.DOUBLE)
+"""Meanings of words that are numbers, too, and mean them as often."""
+
+
+def _cut_short(
+    numeral: Numeral, readings: tuple[Numeral, ...], words: tuple[Word, ...], lexicon: Lexicon
+) -> int:
+    """Return 1 for a number broken off inside a longer one: sixty of sixty two; else 0."""
+    longer = any(one.end > numeral.end and one.noise <= numeral.noise for one in readings)
+    if not longer:
+        return 0
+    if isinstance(numeral.leaf, int) and numeral.leaf < 100:
+        return 1
+    joint = lexicon.phrases.get((words[numeral.end].text,), ())
+    return int(all(meaning is not Meaning.AND for meaning, _ in joint))

@@ -1,0 +1,90 @@
+"""Listen to a line of free words: its explanations, the best first."""
+
+from dataclasses import dataclass
+
+from waysaid.hearing.answer import answer_said
+from waysaid.hearing.clause import Said
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.hear import Heard
+from waysaid.hearing.lexicon import lexicon_of
+from waysaid.hearing.match import Match, matched
+from waysaid.hearing.reading import AnswerSaid
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.frame import worth
+from waysaid.hearing.spoken.item import lattice
+from waysaid.hearing.spoken.search import search
+from waysaid.hearing.spoken.state import Bare, State
+from waysaid.hearing.spoken.world import World, world_of
+from waysaid.hearing.word import words_of
+from waysaid.number import BLANK, Compare, Language, Operation, Order, Problem, Remainder, Verdict
+from waysaid.ways import Family, Step
+
+WEIGHED = 6
+"""How many of the best readings are compared with the problem's ways. Our choice."""
+
+
+@dataclass(frozen=True, slots=True)
+class Explained:
+    """One explanation of a line, and what it costs."""
+
+    drafts: tuple[Draft, ...]
+    steps: tuple[Step, ...]
+    family: Family | None
+    answer: AnswerSaid | None
+    dropped: tuple[tuple[int, int], ...]
+    cost: int
+
+
+def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, ...]:
+    """Return the explanations of a line of words, the least costly first; never none."""
+    lexicon = lexicon_of(language)
+    world = world_of(problem)
+    states = search(lattice(words_of(line, lexicon), lexicon), world)
+    found = [_explained(state, world) for state in states[:WEIGHED]]
+    return tuple(sorted(found, key=lambda one: one.cost))
+
+
+def _explained(state: State, world: World) -> Explained:
+    facts = world.facts
+    match = matched(state.drafts, facts)
+    heard = Heard(state.drafts, _said(state.bare), _answers(state), _verdict(state, world))
+    answer = answer_said(heard, facts, match.stops_short)
+    family = _family(state, match, answer, world)
+    cost = state.cost + (0 if family or not state.drafts else weights.NO_FAMILY)
+    return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
+
+
+def _family(state: State, match: Match, answer: AnswerSaid | None, world: World) -> Family | None:
+    if not state.drafts:
+        return Family.KNOWN_FACT if state.knew and not state.unsure else None
+    if state.knew and len(state.drafts) == 1 and state.drafts[0].left == world.facts.asked:
+        return Family.KNOWN_FACT
+    return match.family
+
+
+def _said(bare: tuple[Bare, ...]) -> tuple[Said, ...]:
+    return tuple(
+        Said(one.quantity.leaf, one.quantity.span)
+        for one in bare
+        if not isinstance(one.quantity.leaf, Operation | type(BLANK))
+    )
+
+
+def _answers(state: State) -> tuple[Said, ...]:
+    """Return the numbers alone that may be answers: the last, and those a word promised."""
+    last = state.bare[-1:]
+    return _said(tuple(one for one in state.bare if one.final or one in last))
+
+
+def _verdict(state: State, world: World) -> Remainder | Order | Verdict | None:
+    """Return the verdict said, if any; of a comparison also the larger number, if named last."""
+    problem = world.facts.problem
+    if state.verdict is not None or not isinstance(problem, Compare):
+        return state.verdict
+    if not state.bare:
+        return None
+    value = state.bare[-1].quantity.value
+    sides = [worth(problem.left), worth(problem.right)]
+    if value not in sides:
+        return None
+    return Order.MORE if sides.index(value) == 0 else Order.LESS

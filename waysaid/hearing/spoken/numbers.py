@@ -1,0 +1,125 @@
+"""Where a number goes when it is said: the slot awaited, a result, or a frame of its own."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from fractions import Fraction
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.close import closed
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.scale import twos
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Form, Operation, Sign, Written
+
+
+def number(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """Yield the states after a number."""
+    for after in _placed(state, said, world):
+        yield replace(after, spoken=said) if after.spoken is state.spoken else after
+
+
+def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
+    frame = state.frame
+    match frame.wants:
+        case Slot.RIGHT:
+            yield from _right(state, said, world)
+        case Slot.LEFT if frame.verb in (Meaning.HALF, Meaning.DOUBLE):
+            for scaled in twos(frame.verb is Meaning.HALF, said, world):
+                yield state.framed(scaled)
+        case Slot.LEFT:
+            yield state.framed(replace(frame, left=said, wants=Slot.NONE))
+        case Slot.RESULT:
+            yield from _result(state, said, world)
+        case Slot.NONE if frame.paired:
+            yield from _after_pair(state, said, world)
+        case Slot.NONE if frame.bare is not None:
+            yield from _after_number(state, said, world)
+        case Slot.NONE if frame.verb is not None or frame.whole is not None:
+            yield from _after_verb(state, said, world)
+        case _:
+            yield state.framed(Frame(left=said))
+
+
+def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
+    frame = state.frame
+    if frame.sign is Sign.OVER and said.value == 0:
+        return
+    after = state.framed(replace(frame, right=said, wants=Slot.NONE))
+    if frame.verb is Meaning.GIVE and state.amount is not None and frame.left is None:
+        given = replace(state.amount, said=False)
+        yield state.framed(replace(frame, left=said, right=given, wants=Slot.NONE))
+    if frame.reach and frame.result is not None:
+        yield from closed(after, world)
+        if frame.left is not None or state.standing is not None:
+            for done in closed(state, world):
+                yield done.framed(Frame(left=said))
+    else:
+        yield after
+
+
+def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """A result comes: the frame is done; or it goes unsaid, and something else begins."""
+    frame = state.frame
+    if frame.whole is not None and frame.right is None:
+        yield state.framed(replace(frame, left=said, wants=Slot.NONE))
+        return
+    if frame.reach:
+        yield state.framed(replace(frame, result=said, wants=Slot.RIGHT))
+        return
+    done = state.framed(replace(frame, result=said, wants=Slot.NONE))
+    yield from closed(done, world)
+    for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
+        yield after.framed(Frame(left=said), weights.NO_RESULT)
+
+
+def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """A number behind a whole pair: its result with no word before it, or something new."""
+    frame = state.frame
+    if frame.right is not None and said.many and frame.sign in (Sign.PLUS, Sign.MINUS):
+        right = Quantity(
+            Operation(Sign.TIMES, frame.right.leaf, said.leaf),
+            (frame.right.span[0], said.span[1]),
+        )
+        apart = closed(state.framed(Frame(frame.verb, frame.left, frame.sign, right)), world)
+        for after in apart:
+            yield after.and_costs(weights.IGNORED)
+    done = state.framed(replace(frame, result=said), weights.SHORTCUT)
+    yield from closed(done, world)
+    for after in closed(state, world):
+        yield after.framed(Frame(left=said))
+
+
+def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """A number behind a number: so many of it, 5 sixes; or the first stands alone."""
+    left = state.frame.left
+    if left is not None and said.many:
+        yield state.framed(Frame(left=left, sign=Sign.TIMES, right=said, op_said=True))
+    for after in closed(state, world):
+        yield after.framed(Frame(left=said))
+
+
+def _after_verb(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """A number behind a verb or a whole that has had its parts."""
+    frame = state.frame
+    if frame.whole is not None and frame.left is None:
+        yield state.framed(replace(frame, left=said))
+        return
+    if frame.verb is Meaning.SPLIT and frame.left is not None:
+        opened = Frame(whole=frame.left, left=said)
+        yield state.framed(opened)
+        return
+    if frame.left is not None and said.many and frame.sign is None:
+        yield state.framed(replace(frame, verb=None, sign=Sign.TIMES, right=said))
+        return
+    for after in closed(state, world):
+        yield after.framed(Frame(left=said))
+
+
+def is_part(said: Quantity) -> bool:
+    """Tell whether a number may be a part of another: a fraction or a percent."""
+    leaf = said.leaf
+    if isinstance(leaf, Written):
+        return leaf.form is not Form.DECIMAL or worth(leaf) is not None
+    return isinstance(leaf, Fraction)

@@ -1,0 +1,111 @@
+"""What a pronoun may point to: a number of the problem, what stands, or what is left of one."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.frame import Quantity, Slot, worth
+from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.numbers import number
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Number, exact, leaves
+
+
+def refer(state: State, item: Item, world: World) -> Iterator[State]:
+    """Yield the states in which a pronoun is one of the numbers it may point to.
+
+    Where no number is awaited a pronoun may also be passed over: `it's forty`.
+    """
+    awaited = state.frame.wants in (Slot.LEFT, Slot.RIGHT)
+    for leaf, more in _meant(state, item, world):
+        said = Quantity(leaf, item.span)
+        for after in number(state, said, world):
+            yield after.and_costs(more + (0 if awaited else weights.IGNORED))
+    if not awaited:
+        yield state
+
+
+def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int]]:
+    numbers = world.facts.written
+    match item.meaning:
+        case Meaning.IT:
+            yield from _it(state)
+        case Meaning.FIRST:
+            yield from ((one, 0) for one in numbers[:1])
+        case Meaning.LAST:
+            yield from ((one, 0) for one in numbers[-1:])
+        case Meaning.LARGER_ONE:
+            yield from ((one, 0) for one in sorted(numbers, key=exact)[-1:])
+        case Meaning.SMALLER_ONE:
+            yield from ((one, 0) for one in sorted(numbers, key=exact)[:1])
+        case Meaning.OTHER:
+            named = _named(state)
+            others = [one for one in numbers if exact(one) not in named[-1:]]
+            yield from ((one, weights.POINTED if len(others) > 1 else 0) for one in others)
+        case Meaning.REST:
+            yield from _rest(state, world)
+        case _:
+            yield from ((one, weights.POINTED) for one in dict.fromkeys(numbers))
+
+
+def _it(state: State) -> Iterator[tuple[Number, int]]:
+    """What was moved, for one who gives it on; what stands; what was last named."""
+    giving = state.frame.verb is Meaning.GIVE
+    found: dict[object, int] = {}
+    for one, more in (
+        (state.amount if giving else None, 0),
+        (state.standing, weights.POINTED if giving else 0),
+        (state.spoken, weights.POINTED),
+    ):
+        if one is not None:
+            found.setdefault(one.leaf, more)
+    for leaf, more in found.items():
+        if worth(leaf) is not None:  # type: ignore[arg-type]
+            yield leaf, more  # type: ignore[misc]
+
+
+def _named(state: State) -> list[object]:
+    """Return the values named in the steps so far, the last one at the end."""
+    found: list[object] = []
+    for draft in state.drafts:
+        found.extend(leaves(draft.left))
+    if state.frame.left is not None:
+        found.append(state.frame.left.value)
+    return [one for one in found if one is not None][:1] if len(found) == 2 else found[-2:-1]
+
+
+def _rest(state: State, world: World) -> Iterator[tuple[Number, int]]:
+    """What is left of a number of the problem when what was used of it is taken off."""
+    hops = [leaf for draft in state.drafts for leaf in list(leaves(draft.left))[1:]]
+    for one in dict.fromkeys(map(exact, world.facts.written)):
+        for used in {sum(hops), *hops[-1:]} if hops else ():
+            left = exact(one - used)  # type: ignore[arg-type]
+            if left > 0:
+                yield left, weights.POINTED
+
+
+def both(state: State, item: Item, world: World) -> Iterator[State]:
+    """Yield the state in which a hop is made from every number of the problem."""
+    frame = state.frame
+    yield state.and_costs(weights.IGNORED if frame.wants is Slot.LEFT else 0)
+    if frame.sign is None or frame.wants is not Slot.LEFT or frame.right is None:
+        return
+    states = [replace(state, frame=replace(frame, wants=Slot.NONE))]
+    for one in world.facts.written:
+        left = Quantity(one, item.span)
+        states = [
+            done
+            for before in states
+            for done in _closed_with(before, replace(frame, wants=Slot.NONE, left=left), world)
+        ]
+    yield from states
+
+
+def _closed_with(state: State, frame: object, world: World) -> Iterator[State]:
+    from waysaid.hearing.spoken.close import closed
+    from waysaid.hearing.spoken.frame import Frame
+
+    assert isinstance(frame, Frame)
+    yield from closed(state.framed(frame), world)

@@ -1,0 +1,19 @@
+"""Half and double, written as the problem's ways write them."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Sign
+
+
+def twos(halved: bool, left: Quantity, world: World) -> Iterator[Frame]:
+    """Yield half or double of a number: 72 / 2; 6 + 6 in a sum, 8 x 2 in a product."""
+    two = Quantity(2, left.span)
+    if halved:
+        yield Frame(left=left, sign=Sign.OVER, right=two)
+    elif world.groups:
+        yield Frame(left=left, sign=Sign.TIMES, right=two)
+    else:
+        yield Frame(left=left, sign=Sign.PLUS, right=replace(left))

@@ -1,0 +1,135 @@
+"""The search for the least costly way to have heard a line: a beam over its lattice.
+
+The work is bounded by counts alone: so many states a word, so many words.
+"""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.close import closed, even_count, joined_late, restates
+from waysaid.hearing.spoken.effects import effect
+from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.numbers import number
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+
+WIDTH = 24
+"""The states kept for each word of a line of ordinary length. Our choice, by trial."""
+
+_ORDINARY = 40
+"""Up to how many words a line is ordinary; a longer one keeps fewer states. Our choice."""
+
+MOST_WORDS = 160
+"""The words of a line that are listened to: our choice; a child speaks some forty."""
+
+_STATEMENT = (Meaning.THEN, Meaning.SO, Meaning.BUT, Meaning.BECAUSE)
+
+Lattice = tuple[tuple[Item, ...], ...]
+
+
+def search(items: Lattice, world: World) -> list[State]:
+    """Return the states at the end of the line, the least costly first."""
+    items = items[:MOST_WORDS]
+    width = WIDTH if len(items) <= _ORDINARY else max(4, WIDTH * _ORDINARY // len(items))
+    beams: list[dict[tuple[object, ...], State]] = [{} for _ in range(len(items) + 1)]
+    _keep(beams[0], State())
+    for place, here in enumerate(items):
+        for state in _best(beams[place], width):
+            for item in here:
+                if item.end > len(items):
+                    continue
+                for after in _taken(state, item, world):
+                    _keep(beams[item.end], after)
+        beams[place].clear()
+    ends = (done for state in _best(beams[-1], width) for done in _finished(state, world))
+    kept: dict[tuple[object, ...], State] = {}
+    for state in ends:
+        _keep(kept, state)
+    return _best(kept, width)
+
+
+def _keep(beam: dict[tuple[object, ...], State], state: State) -> None:
+    key = state.key()
+    other = beam.get(key)
+    if other is None or state.cost < other.cost:
+        beam[key] = state
+
+
+def _best(beam: dict[tuple[object, ...], State], width: int) -> list[State]:
+    return sorted(beam.values(), key=lambda state: state.cost)[:width]
+
+
+def _taken(state: State, item: Item, world: World) -> Iterator[State]:
+    """Yield the states after an item, with what its noise costs."""
+    noise = item.noise * weights.NOISE
+    if item.numeral is not None:
+        said = Quantity(item.numeral.leaf, item.span, many=item.numeral.many)
+        for after in number(state, said, world):
+            undo = (state, state.undo[1] if state.undo else state)
+            yield replace(after, cost=after.cost + noise, undo=undo)
+    elif item.meaning is None:
+        yield state.and_costs(weights.WORD)
+    elif item.meaning is Meaning.CORRECT:
+        yield from _corrected(state, item)
+    else:
+        for after in effect(state, item, world):
+            begins = item.meaning in _STATEMENT or after.frame.verb is not state.frame.verb
+            undo = (state.undo[0], state) if begins and state.undo else after.undo
+            yield replace(after, cost=after.cost + noise, undo=undo) if noise or begins else after
+
+
+def _corrected(state: State, item: Item) -> Iterator[State]:
+    """Take back the last number, the clause, or all; or nothing, where nothing was said."""
+    yield state.and_costs(weights.WORD)
+    if state.undo is None:
+        return
+    last, clause = state.undo
+    for back, more in ((last, weights.WITHDRAWN), (clause, weights.WITHDRAWN)):
+        yield _gone_back(state, back, item, more)
+    yield _gone_back(state, State(), item, weights.WITHDRAWN_ALL)
+
+
+def _gone_back(state: State, back: State, item: Item, more: int) -> State:
+    dropped = (*state.dropped, (_heard_until(back), item.span[1]))
+    return replace(
+        back, cost=back.cost + more, dropped=dropped, knew=state.knew, unsure=state.unsure
+    )
+
+
+def _heard_until(state: State) -> int:
+    """Return the place in the line behind the last number of a state."""
+    places = [draft.span[1] for draft in state.drafts]
+    places += [one.quantity.span[1] for one in state.bare]
+    frame = state.frame
+    said = (frame.left, frame.right, frame.result, frame.whole)
+    places += [one.span[1] for one in said if one is not None]
+    return max(places, default=0)
+
+
+def _finished(state: State, world: World) -> Iterator[State]:
+    """Yield a state at the end of the line, with what is then left unexplained."""
+    for after in closed(state, world):
+        if after.frame != Frame():
+            continue
+        done = joined_late(restates(after, world), world)
+        yield done.and_costs(_left_over(done, world) + (0 if even_count(done) else weights.LOOSE))
+
+
+def _left_over(state: State, world: World) -> int:
+    """Return what the numbers cost that nothing explains: all but an answer, and the problem's."""
+    cost = 0
+    ends = [draft.stands for draft in state.drafts]
+    for place, one in enumerate(state.bare):
+        last = place == len(state.bare) - 1
+        if one.quantity.value in world.facts.numbers and not state.drafts[: one.after]:
+            cost += weights.RESTATED
+        elif not last and not one.final:
+            cost += weights.LOOSE
+        elif not last:
+            cost += weights.RESTATED
+        if last and state.drafts and one.quantity.value not in ends:
+            cost += weights.UNREACHED
+    return cost

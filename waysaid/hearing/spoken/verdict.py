@@ -1,0 +1,97 @@
+"""Answers that are no number: which is larger, whether it is true, how many groups and the rest."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.close import closed
+from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Claim, Compare, Exact, Order, Remainder, Sign, Verdict, value_of
+
+_OPPOSITE = {Order.LESS: Order.MORE, Order.SAME: Order.SAME, Order.MORE: Order.LESS}
+_ORDERS = {
+    Meaning.LARGER: Order.MORE,
+    Meaning.SMALLER: Order.LESS,
+    Meaning.EQUAL: Order.SAME,
+}
+
+
+def judged(state: State, item: Item, world: World) -> Iterator[State]:
+    """Yield the states after a verdict; in a problem that asks for none, it is a hop's word."""
+    problem = world.facts.problem
+    assert item.meaning is not None
+    if isinstance(problem, Claim):
+        yield from _of_claim(state, item.meaning, world)
+    elif isinstance(problem, Compare):
+        yield from _of_comparison(state, item.meaning, problem, world)
+    elif item.meaning in (Meaning.LARGER, Meaning.SMALLER) and state.frame.bare:
+        sign = Sign.PLUS if item.meaning is Meaning.LARGER else Sign.MINUS
+        yield state.framed(Frame(sign=sign, right=state.frame.left))
+        yield state.and_costs(weights.IGNORED)
+    else:
+        yield state
+
+
+def _of_claim(state: State, meaning: Meaning, world: World) -> Iterator[State]:
+    said = {Meaning.FALSE: Verdict.FALSE, Meaning.TRUE: Verdict.TRUE, Meaning.EQUAL: Verdict.TRUE}
+    for after in closed(state, world):
+        verdict = said.get(meaning)
+        if verdict is None:
+            yield after
+        elif after.verdict is None or meaning is not Meaning.EQUAL:
+            yield replace(after, verdict=verdict)
+        else:
+            yield after
+
+
+def _of_comparison(
+    state: State, meaning: Meaning, problem: Compare, world: World
+) -> Iterator[State]:
+    """The number last named is larger, smaller, or the same; it may be named another way."""
+    order = _ORDERS.get(meaning)
+    subject = state.frame.left or state.spoken
+    for after in closed(state, world):
+        if order is None:
+            yield after
+            continue
+        side = None if subject is None else _side(subject.value, problem)
+        if order is Order.SAME:
+            yield replace(after, verdict=after.verdict or order, free=True)
+        elif side is None:
+            yield replace(after, verdict=after.verdict, free=True, cost=after.cost + 1)
+        else:
+            said = order if side == 0 else _OPPOSITE[order]
+            yield replace(after, verdict=said, free=True)
+
+
+def _side(value: Exact | None, problem: Compare) -> int | None:
+    """Return which of the two numbers compared has the value: 0 the left, 1 the right."""
+    sides = [value_of(problem.left), value_of(problem.right)]
+    return sides.index(value) if value in sides else None
+
+
+def left_over(state: State, item: Item, world: World) -> Iterator[State]:
+    """So many groups, and so many left over: before or behind the number left."""
+    if Sign.OVER not in world.signs:
+        yield state
+        return
+    rest = state.frame.bare
+    for after in closed(state, world):
+        yield after
+    if rest is not None and state.standing is not None:
+        groups = state.standing.value
+        if isinstance(groups, int) and isinstance(rest.leaf, int):
+            found = Remainder(groups, rest.leaf)
+            yield replace(state, frame=Frame(), verdict=found, spoken=rest)
+
+
+def with_rest(state: State, rest: Quantity) -> State | None:
+    """Return the state in which the number is what is left over; None where no groups stand."""
+    groups = state.spoken.value if state.spoken else None
+    if isinstance(groups, int) and isinstance(rest.leaf, int) and groups >= 0:
+        return replace(state, verdict=Remainder(groups, rest.leaf))
+    return None

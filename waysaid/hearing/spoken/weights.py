@@ -1,0 +1,60 @@
+"""What each unlikeliness of a reading costs. One table; every figure is our choice.
+
+A reading costs the sum of what it leaves unexplained. The unit is about one word not understood:
+what a careful listener would rather assume costs less than what she would rather not.
+"""
+
+WORD = 2
+"""A word that means nothing to us, passed over."""
+NOISE = 3
+"""A number or a meaning one grade of noise away from plain speech."""
+IGNORED = 4
+"""A word with a meaning for the work, passed over."""
+REPEATED = 0
+"""A number said again."""
+RESTATED = 1
+"""A number of the problem named before the work."""
+LOOSE = 6
+"""A number that nothing explains."""
+FREE = 1
+"""A number said about a digit or a carried ten."""
+FALSE = 5
+"""A step whose result is not what arithmetic gives."""
+SLIP = 2
+"""The same, where a known slip gives this very step."""
+UNSAID = 2
+"""A step whose result nobody said."""
+STRANGE = 2
+"""A step that no way of the problem has."""
+UNTRACED = 1
+"""A number in such a step that comes from nowhere."""
+BASE = 2
+"""A hop whose start nobody said, from a number of the problem."""
+GOES_ON = 0
+"""A hop from the number that stands."""
+COUNTING = 3
+"""The first step of a count."""
+HOPPED = 2
+"""A hop of which only its size and its end were said, as numbers."""
+JOINED = 0
+"""Pieces put together of which only the sum was said."""
+FILLED = 0
+"""A result said later than its step."""
+POINTED = 1
+"""A number meant by a word such as `that one`."""
+UNREACHED = 2
+"""An answer that no step comes to."""
+WITHDRAWN = 2
+"""Words taken back."""
+WITHDRAWN_ALL = 5
+"""All that was said so far taken back."""
+NO_RESULT = 3
+"""A result promised by a word that never came."""
+ACROSS = 1
+"""A step that goes on over the end of a sentence."""
+ALONE = 3
+"""A verb without its number."""
+NO_FAMILY = 4
+"""Steps that are no way of a family we know."""
+SHORTCUT = 1
+"""A result said with no word before it."""

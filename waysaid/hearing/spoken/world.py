@@ -1,0 +1,67 @@
+"""What a listener knows of a problem before a child speaks: its numbers, its ways, its slips."""
+
+from dataclasses import dataclass
+from functools import lru_cache
+
+from waysaid.hearing.facts import Facts, facts_of
+from waysaid.hearing.spoken.frame import worth
+from waysaid.hearing.turned import turned, turned_side
+from waysaid.number import (
+    Equation,
+    Exact,
+    Expression,
+    Operation,
+    Problem,
+    Sign,
+    leaves,
+    sides,
+)
+from waysaid.slips import foresee
+
+
+@dataclass(frozen=True, slots=True)
+class World:
+    """Hypotheses for what is heard.
+
+    `lefts` are the left sides of all steps of all ways, and `wrong` the steps of the slips to
+    expect, both turned; `numbers` are those that stand in them. `signs` are the problem's own.
+    """
+
+    facts: Facts
+    lefts: frozenset[Expression]
+    wrong: frozenset[Equation]
+    numbers: frozenset[Exact]
+    signs: frozenset[Sign]
+
+    @property
+    def groups(self) -> bool:
+        """Whether the problem multiplies or divides."""
+        return not self.signs.isdisjoint((Sign.TIMES, Sign.OVER, Sign.OF))
+
+
+@lru_cache(maxsize=32)
+def world_of(problem: Problem) -> World:
+    """Return what is known of the problem."""
+    facts = facts_of(problem)
+    equations = [step.equation for way in facts.ways for step in way.steps]
+    slips = [step for slip in foresee(problem) for step in slip.steps]
+    lefts = frozenset(turned_side(one.left) for one in equations)
+    numbers = {value for one in (*equations, *slips) for value in _values(one)}
+    return World(
+        facts,
+        lefts,
+        frozenset(map(turned, slips)),
+        frozenset(numbers) | facts.pieces | frozenset(facts.numbers),
+        frozenset(sign for side in sides(problem) for sign in _signs(side)),
+    )
+
+
+def _values(equation: Equation) -> set[Exact]:
+    found = {*leaves(equation.left), *leaves(equation.right)}
+    return {value for one in found if (value := worth(one)) is not None}
+
+
+def _signs(side: Expression) -> set[Sign]:
+    if not isinstance(side, Operation):
+        return set()
+    return {side.sign} | _signs(side.left) | _signs(side.right)
