@@ -1,12 +1,12 @@
 """What becomes of a frame when the next thing is said: a step, several, or a number alone."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from itertools import pairwise
 
 from waysaid.hearing.draft import COUNTED, Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.state import Bare, State, counts, unused
 from waysaid.hearing.spoken.world import World

@@ -1,10 +1,10 @@
 """What each meaning does to the step being said. One function a meaning, or a few alike."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import replace
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item

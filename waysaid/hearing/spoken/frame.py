@@ -1,7 +1,7 @@
 """A frame: one step while it is being said, its parts filled in whatever order they come."""
 
-from dataclasses import dataclass
 from enum import Enum
+from typing import NamedTuple
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.number import Blank, Exact, Expression, NoValue, Operation, Sign, exact, value_of
@@ -16,8 +16,7 @@ class Slot(Enum):
     RESULT = "result"
 
 
-@dataclass(frozen=True, slots=True)
-class Quantity:
+class Quantity(NamedTuple):
     """A number, or a sum of several, as it was said: with its place in the line.
 
     `said` is False where the words do not name it; `many` marks a plural: sixes.
@@ -34,8 +33,7 @@ class Quantity:
         return worth(self.leaf)
 
 
-@dataclass(frozen=True, slots=True)
-class Frame:
+class Frame(NamedTuple):
     """Left, sign, right, and the result; `whole` is a number said to be made of what follows.
 
     `verb` is the act that opened it, `wants` the part awaited; `reach` marks a hop told by where it

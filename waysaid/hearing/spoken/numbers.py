@@ -1,11 +1,11 @@
 """Where a number goes when it is said: the slot awaited, a result, or a frame of its own."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.scale import twos

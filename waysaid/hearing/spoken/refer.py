@@ -1,10 +1,10 @@
 """What a pronoun may point to: a number of the problem, what stands, or what is left of one."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Quantity, Slot, worth
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number

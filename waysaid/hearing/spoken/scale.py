@@ -1,8 +1,8 @@
 """Half and double, written as the problem's ways write them."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Sign

@@ -4,10 +4,10 @@ The work is bounded by counts alone: so many states a word, so many words.
 """
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed, even_count, joined_late, restates
 from waysaid.hearing.spoken.effects import effect
 from waysaid.hearing.spoken.frame import Frame, Quantity

@@ -1,7 +1,8 @@
 """How far a listener has come: the steps so far, the step being said, the numbers still loose."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
+from typing import NamedTuple
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.frame import Frame, Quantity
@@ -20,8 +21,7 @@ class Bare:
     final: bool
 
 
-@dataclass(frozen=True, slots=True)
-class State:
+class State(NamedTuple):
     """One way to have heard the words so far, and what it costs.
 
     `standing` is the number a hop would go on from, `amount` the last number moved, `spoken` the
@@ -48,11 +48,11 @@ class State:
 
     def and_costs(self, more: int) -> "State":
         """Return the same state, so much less likely."""
-        return replace(self, cost=self.cost + more) if more else self
+        return self._replace(cost=self.cost + more) if more else self
 
     def framed(self, frame: Frame, more: int = 0) -> "State":
         """Return the state with another frame."""
-        return replace(self, frame=frame, cost=self.cost + more)
+        return self._replace(frame=frame, cost=self.cost + more)
 
     def key(self) -> tuple[object, ...]:
         """Return what later words can tell apart: states alike in it differ only in cost."""

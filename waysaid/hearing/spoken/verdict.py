@@ -1,10 +1,10 @@
 """Answers that are no number: which is larger, whether it is true, how many groups and the rest."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity
 from waysaid.hearing.spoken.item import Item
