@@ -1,6 +1,7 @@
 """Sums and products with their numbers in one order, so that 6 x 10 is found for 10 x 6."""
 
 from collections.abc import Iterator
+from functools import lru_cache
 
 from waysaid.number import (
     Blank,
@@ -25,6 +26,7 @@ def turned(equation: Equation) -> Equation:
     return Equation(turned_side(equation.left), turned_side(equation.right))
 
 
+@lru_cache(maxsize=8192)
 def turned_side(side: Expression) -> Expression:
     """Return one side of an equation, its sums and products largest first."""
     if not isinstance(side, Operation):
