@@ -95,8 +95,8 @@ def first_problem(show):
     show.expect("ways", ways=[way(AROHA, "Aroha", "Hana"), way(BRAM, "Bram"), KNOWN, VIGDIS])
     desk.speaker("Wren")
     desk.relate("adds")
-    desk.line("and 5 more is 30")
-    added = way(["“and 5 more is 30”"], "Wren", "adds to", "Aroha")
+    desk.line("and I like tens best")
+    added = way(["“and I like tens best”"], "Wren", "adds to", "Aroha")
     folded = ["Show the way of Aroha", "Show the way of Bram"]
     show.expect("ways", ways=[KNOWN, VIGDIS, added], folded=folded)
     show.board.page.locator(".folded").first.click()

@@ -71,9 +71,16 @@ def _said(bare: tuple[Bare, ...]) -> tuple[Said, ...]:
 
 
 def _answers(state: State) -> tuple[Said, ...]:
-    """Return the numbers alone that may be answers: the last, and those a word promised."""
+    """Return the numbers alone that may be answers: the last, and those a word promised.
+
+    A plural never is: `I like tens`.
+    """
     last = state.bare[-1:]
-    return _said(tuple(one for one in state.bare if one.final or one in last))
+    return _said(
+        tuple(
+            one for one in state.bare if (one.final or one in last) and not one.quantity.many
+        )
+    )
 
 
 def _verdict(state: State, world: World) -> Remainder | Order | Verdict | None:
