@@ -1,10 +1,15 @@
 """Read what a child said about a problem: shorthand, or words as typed or dictated."""
 
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from waysaid.hearing.agree import agreed
 from waysaid.hearing.answer import answer_said
 from waysaid.hearing.clause import clauses
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import facts_of
 from waysaid.hearing.hear import hear
+from waysaid.hearing.lexicon import lexicon_of
 from waysaid.hearing.match import matched
 from waysaid.hearing.reading import Reading, Rival, Told
 from waysaid.hearing.spoken import Explained, listen, shares
@@ -13,15 +18,22 @@ from waysaid.number import Language, Order, Problem, Unreadable, parse_equation,
 from waysaid.ways import Step
 
 
-def read(problem: Problem, line: str, language: Language = Language.EN) -> Reading:
+def read(
+    problem: Problem,
+    line: str,
+    language: Language = Language.EN,
+    before: Mapping[str, Reading] = MappingProxyType({}),
+) -> Reading:
     """Return what the line says about the problem; the line itself is kept whatever it says.
 
     Shorthand is numbers, +, −, x, / and `of`, equals signs, gaps and breaks (`, ; : | →`), and
     `5 r 1`, `>` or `true` for an answer; see `waysaid.hearing.hear`. Any other line is words of the
     language; see `waysaid.hearing.spoken`. Words that hold no mathematics give no steps and no
-    answer. Never raises.
+    answer. `before` is what the children of the class said of the problem, by name, for `same as
+    Noor`. Never raises.
     """
-    return _shorthand(problem, line) or _words(problem, line, language)
+    short = _shorthand(problem, line)
+    return short or agreed(_words(problem, line, language), lexicon_of(language), before)
 
 
 def _shorthand(problem: Problem, line: str) -> Reading | None:
