@@ -7,10 +7,11 @@ the results, so that wrong arithmetic still shows its way; then part of the ways
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from functools import lru_cache
 from itertools import repeat
 
 from waysaid.hearing.draft import Draft
-from waysaid.hearing.facts import Facts
+from waysaid.hearing.facts import Facts, facts_of
 from waysaid.hearing.shape import shaped
 from waysaid.hearing.turned import turned
 from waysaid.number import (
@@ -21,6 +22,7 @@ from waysaid.number import (
     Expression,
     NoValue,
     Operation,
+    Problem,
     Sign,
     blanks,
     chain,
@@ -51,7 +53,7 @@ def matched(drafts: tuple[Draft, ...], facts: Facts) -> Match:
     said = tuple(draft.equation for draft in drafts)
     if not said:
         return Match((), None, False)
-    names = _Names()
+    names = _known(facts.problem).names.copy()
     apart = tuple(part for equation in said for part in _taken_apart(equation))
     way = _whole_way(said, facts, names) or _whole_way(apart, facts, names)
     family = way.family if way else _family(drafts, apart, facts, names)
@@ -102,23 +104,64 @@ def _in_order(said: _Said, way: Way | None) -> tuple[Kind, ...] | None:
     return tuple(step.kind for step in way.steps)
 
 
+@dataclass(frozen=True, slots=True)
+class _Known:
+    """What is reckoned once for a problem: each way by its likenesses, and the names they gave."""
+
+    likenesses: tuple[tuple[Way, tuple[object, ...]], ...]
+    named: dict[Way, tuple[int, ...]]
+    names: "_Names"
+
+
+@lru_cache(maxsize=32)
+def _known(problem: Problem) -> _Known:
+    facts = facts_of(problem)
+    names = _Names()
+    found = [(way, _likenesses(_equations(way), facts, names)) for way in facts.ways]
+    named = {way: names.of(_equations(way)) for way in facts.ways}
+    return _Known(tuple(found), named, names)
+
+
+def _likenesses(steps: _Said, facts: Facts, names: "_Names") -> tuple[object, ...]:
+    """Return the steps from the closest likeness to the loosest."""
+    turned_steps = tuple(map(turned, steps))
+    named = names.of(steps)
+    return (
+        steps,
+        turned_steps,
+        Counter(turned_steps),
+        tuple(map(_open, turned_steps, repeat(facts.answer))),
+        named,
+        Counter(named),
+    )
+
+
 def _whole_way(said: _Said, facts: Facts, names: "_Names") -> Way | None:
     """Return the best way that has these very steps, from the closest likeness to the loosest."""
-    alike = (
-        lambda steps: steps,
-        lambda steps: tuple(map(turned, steps)),
-        lambda steps: Counter(map(turned, steps)),
-        lambda steps: tuple(map(_open, map(turned, steps), repeat(facts.answer))),
-        names.of,
-        lambda steps: Counter(names.of(steps)),
-    )
-    foreseen = [way for way in facts.ways if len(way.steps) == len(said)]
-    for likeness in alike:
-        heard = likeness(said)
-        for way in foreseen:
-            if likeness(_equations(way)) == heard:
+    known = _known(facts.problem).likenesses
+    foreseen = [(way, likes) for way, likes in known if len(way.steps) == len(said)]
+    for place, likeness in enumerate(_likenesses(said, facts, names)):
+        for way, likes in foreseen:
+            if likes[place] == likeness:
                 return way
     return None
+
+
+def explains(drafts: tuple[Draft, ...], facts: Facts) -> Iterator[tuple[Way, int]]:
+    """Yield each way with how well it explains the steps; nothing where it explains none.
+
+    A step is alike where the same is done to the same numbers or earlier steps, whatever came out.
+    Two for each step alike, less one for each that was said and is none of the way's; a step of the
+    way that was not said costs half as much. The figures are our choice.
+    """
+    known = _known(facts.problem)
+    names = known.names.copy()
+    apart = tuple(part for draft in drafts for part in _taken_apart(draft.equation))
+    heard = Counter(names.of(apart))
+    for way, named in known.named.items():
+        alike = sum((heard & Counter(named)).values())
+        if alike:
+            yield way, 4 * alike - 2 * (len(apart) - alike) - (len(named) - alike)
 
 
 def _family(drafts: tuple[Draft, ...], said: _Said, facts: Facts, names: "_Names") -> Family | None:
@@ -169,6 +212,10 @@ class _Names:
     """
 
     given: dict[object, int] = field(default_factory=dict)
+
+    def copy(self) -> "_Names":
+        """Return names of their own that go on from these."""
+        return _Names(dict(self.given))
 
     def of(self, said: _Said) -> tuple[int, ...]:
         """Return one name for each equation; a number an earlier step ended on is that step."""
@@ -225,10 +272,11 @@ def _kinds(
 ) -> tuple[Kind, ...]:
     """Return the kind of each step as some way has it, the likely way's or family's first."""
     way, family = likely
+    named = _known(facts.problem).named
     first = [one for one in facts.ways if one is way or (way is None and one.family is family)]
     found: dict[Equation | int, Kind] = {}
     for one in (*first, *facts.ways):
-        for step, name in zip(one.steps, names.of(_equations(one)), strict=True):
+        for step, name in zip(one.steps, named[one], strict=True):
             found.setdefault(turned(step.equation), step.kind)
             found.setdefault(name, step.kind)
     return tuple(

@@ -9,7 +9,9 @@ from waysaid.hearing.hear import Heard
 from waysaid.hearing.lexicon import lexicon_of
 from waysaid.hearing.match import Match, matched
 from waysaid.hearing.reading import AnswerSaid
+from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.family import likeliest
 from waysaid.hearing.spoken.frame import worth
 from waysaid.hearing.spoken.item import lattice
 from waysaid.hearing.spoken.search import search
@@ -39,27 +41,32 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
     """Return the explanations of a line of words, the least costly first; never none."""
     lexicon = lexicon_of(language)
     world = world_of(problem)
-    states = search(lattice(words_of(line, lexicon), lexicon), world)
-    found = [_explained(state, world) for state in states[:WEIGHED]]
+    items = lattice(words_of(line, lexicon), lexicon)
+    marks = frozenset(
+        item.meaning for here in items for item in here if item.meaning and not item.noise
+    )
+    found = [_explained(state, marks, world) for state in search(items, world)[:WEIGHED]]
     return tuple(sorted(found, key=lambda one: one.cost))
 
 
-def _explained(state: State, world: World) -> Explained:
+def _explained(state: State, marks: frozenset[Meaning], world: World) -> Explained:
     facts = world.facts
     match = matched(state.drafts, facts)
     heard = Heard(state.drafts, _said(state.bare), _answers(state), _verdict(state, world))
     answer = answer_said(heard, facts, match.stops_short)
-    family = _family(state, match, answer, world)
+    family = _family(state, match, marks, world)
     cost = state.cost + (0 if family or not state.drafts else weights.NO_FAMILY)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
 
 
-def _family(state: State, match: Match, answer: AnswerSaid | None, world: World) -> Family | None:
+def _family(
+    state: State, match: Match, marks: frozenset[Meaning], world: World
+) -> Family | None:
     if not state.drafts:
         return Family.KNOWN_FACT if state.knew and not state.unsure else None
     if state.knew and len(state.drafts) == 1 and state.drafts[0].left == world.facts.asked:
         return Family.KNOWN_FACT
-    return match.family
+    return likeliest(state.drafts, match.family, marks, world)
 
 
 def _said(bare: tuple[Bare, ...]) -> tuple[Said, ...]:
