@@ -1,6 +1,7 @@
 """What becomes of a frame when the next thing is said: a step, several, or a number alone."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 from itertools import pairwise
 
 from waysaid.hearing.draft import COUNTED, Draft
@@ -16,6 +17,7 @@ from waysaid.number import (
     Expression,
     Operation,
     Sign,
+    Written,
     chain,
     exact,
     leaves,
@@ -122,6 +124,12 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield from alone(state, whole, world)
         return
     span = (min(whole.span[0], left.span[0]), max(whole.span[1], left.span[1]))
+    part = _part_of(whole, left, world)
+    if part is not None:
+        start = Quantity(part, (whole.span[0], whole.span[0]), said=False)
+        frame = Frame(left=whole, sign=Sign.OF, right=start, result=left, op_said=False)
+        yield _with_step(state, frame, whole, world)
+        return
     opened = isinstance(left.leaf, Operation)
     draft = Draft(whole.leaf, (), span, left.leaf, whole=opened)
     cost = 0 if worth(whole.leaf) == worth(left.leaf) else weights.FALSE
@@ -131,6 +139,18 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     yield replace(
         state, drafts=(*state.drafts, draft), spoken=left, cost=state.cost + cost, so=False
     )
+
+
+def _part_of(whole: Quantity, left: Quantity, world: World) -> Exact | None:
+    """Return the number a part was taken of, where the problem takes one: 10% is 8, of 80."""
+    asked = world.facts.asked
+    if not isinstance(asked, Operation) or asked.sign is not Sign.OF:
+        return None
+    base, part = worth(asked.right), worth(whole.leaf)
+    fraction = isinstance(whole.leaf, Fraction | Written)
+    if base is None or part is None or not fraction or part >= 1 or left.value == part:
+        return None
+    return base
 
 
 def step_cost(draft: Draft, world: World) -> int:
@@ -143,6 +163,8 @@ def step_cost(draft: Draft, world: World) -> int:
         known = turned(draft.equation) in world.wrong
         cost += weights.SLIP if known else weights.FALSE
     if turned_side(draft.left) not in world.lefts:
+        if draft.result is not None and forced in world.numbers and worth(draft.result) == forced:
+            return cost + weights.UNTRACED
         cost += weights.STRANGE
         cost += weights.UNTRACED * sum(one not in world.numbers for one in leaves(draft.left))
     return cost

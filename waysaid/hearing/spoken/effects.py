@@ -9,9 +9,10 @@ from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.refer import both, refer
+from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import twos
 from waysaid.hearing.spoken.state import State
-from waysaid.hearing.spoken.verdict import judged, left_over
+from waysaid.hearing.spoken.verdict import judged
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
 from waysaid.number import Operation, Sign
@@ -356,7 +357,7 @@ def _break(state: State, item: Item, world: World) -> Iterator[State]:
 
 def _so(state: State, item: Item, world: World) -> Iterator[State]:
     """A result comes of the pair just said, or an answer of all."""
-    if state.frame.paired:
+    if state.frame.paired and state.frame.whole is None and state.frame.result is None:
         yield state.framed(replace(state.frame, wants=Slot.RESULT))
     for after in closed(state, world):
         yield replace(after, so=True)

@@ -11,7 +11,7 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.match import explains
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Exact, Operation, Sign, exact, written
+from waysaid.number import Exact, Operation, Sign, exact, leaves, written
 from waysaid.ways import Family
 
 _LEAST = 1
@@ -47,6 +47,8 @@ def likeliest(
         return Family.GIVE_AND_TAKE
     if found is not None:
         return found
+    if _by_place(drafts, world):
+        return Family.SPLIT
     scores: dict[Family, int] = {}
     for way, score in explains(drafts, world.facts):
         if way.family is Family.COUNTING and not any(draft.counted for draft in drafts):
@@ -89,6 +91,26 @@ def _changes(
             start, size = (exact(one) for one in values)  # type: ignore[arg-type]
             if start in numbers and size not in numbers:
                 yield start, left.sign, size
+
+
+def _by_place(drafts: tuple[Draft, ...], world: World) -> bool:
+    """Tell like places of the two numbers worked together, twice or more: 70 - 30 and 4 - 1."""
+    numbers = world.facts.numbers
+    if len(numbers) != 2 or not all(isinstance(one, int) for one in numbers):
+        return False
+    places = [{_digit(one, place) for one in numbers} for place in range(4)]
+    pairs = [
+        {one for one in leaves(draft.left) if one != 0}
+        for draft in drafts
+        if isinstance(draft.left, Operation) and draft.left.sign in (Sign.PLUS, Sign.MINUS)
+    ]
+    return sum(any(pair == place - {0} for place in places) for pair in pairs) > 1
+
+
+def _digit(number: Exact, place: int) -> int:
+    """Return what the digit at a place is worth: the 30 of 37 at place 1."""
+    size: int = 10**place
+    return int(abs(number)) // size % 10 * size
 
 
 def _opposite(drafts: tuple[Draft, ...], world: World) -> Family | None:

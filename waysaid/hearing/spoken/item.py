@@ -66,11 +66,12 @@ _ALSO_NUMBERS = (Meaning.HALF, Meaning.DOUBLE)
 def _cut_short(
     numeral: Numeral, readings: tuple[Numeral, ...], words: tuple[Word, ...], lexicon: Lexicon
 ) -> int:
-    """Return 1 for a number broken off inside a longer one: sixty of sixty two; else 0."""
+    """Return how odd it is to break off a number inside a longer one: sixty of sixty two."""
     longer = any(one.end > numeral.end and one.noise <= numeral.noise for one in readings)
     if not longer:
         return 0
     if isinstance(numeral.leaf, int) and numeral.leaf < 100:
-        return 1
+        plain = any(one.end > numeral.end and isinstance(one.leaf, int) for one in readings)
+        return 2 if plain and 10 < numeral.leaf else 1
     joint = lexicon.phrases.get((words[numeral.end].text,), ())
     return int(all(meaning is not Meaning.AND for meaning, _ in joint))

@@ -8,6 +8,7 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import twos
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
@@ -23,6 +24,8 @@ def number(state: State, said: Quantity, world: World) -> Iterator[State]:
 def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
     frame = state.frame
     match frame.wants:
+        case Slot.RIGHT if frame.verb is Meaning.LEFT_OVER:
+            yield from with_rest(replace(state, frame=Frame()), said, world)
         case Slot.RIGHT:
             yield from _right(state, said, world)
         case Slot.LEFT if frame.verb in (Meaning.HALF, Meaning.DOUBLE):
@@ -85,8 +88,9 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         apart = closed(state.framed(Frame(frame.verb, frame.left, frame.sign, right)), world)
         for after in apart:
             yield after.and_costs(weights.IGNORED)
-    done = state.framed(replace(frame, result=said), weights.SHORTCUT)
-    yield from closed(done, world)
+    if frame.whole is None and frame.result is None:
+        done = state.framed(replace(frame, result=said), weights.SHORTCUT)
+        yield from closed(done, world)
     for after in closed(state, world):
         yield after.framed(Frame(left=said))
 

@@ -87,9 +87,11 @@ def _corrected(state: State, item: Item) -> Iterator[State]:
     if state.undo is None:
         return
     last, clause = state.undo
-    for back, more in ((last, weights.WITHDRAWN), (clause, weights.WITHDRAWN)):
-        yield _gone_back(state, back, item, more)
-    yield _gone_back(state, State(), item, weights.WITHDRAWN_ALL)
+    noise = item.noise * weights.NOISE
+    for back in (last, clause):
+        steps = max(0, len(state.drafts) - len(back.drafts) - 1)
+        yield _gone_back(state, back, item, weights.WITHDRAWN + steps * weights.LOOSE + noise)
+    yield _gone_back(state, State(), item, weights.WITHDRAWN_ALL + noise)
 
 
 def _gone_back(state: State, back: State, item: Item, more: int) -> State:

@@ -1,4 +1,4 @@
-"""Answers that are no number: which is larger, whether it is true, how many groups and the rest."""
+"""Answers that are no number: which is larger, whether it is true."""
 
 from collections.abc import Iterator
 
@@ -6,11 +6,11 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
-from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.frame import Frame
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Claim, Compare, Exact, Order, Remainder, Sign, Verdict, value_of
+from waysaid.number import Claim, Compare, Exact, Order, Sign, Verdict, value_of
 
 _OPPOSITE = {Order.LESS: Order.MORE, Order.SAME: Order.SAME, Order.MORE: Order.LESS}
 _ORDERS = {
@@ -72,26 +72,3 @@ def _side(value: Exact | None, problem: Compare) -> int | None:
     """Return which of the two numbers compared has the value: 0 the left, 1 the right."""
     sides = [value_of(problem.left), value_of(problem.right)]
     return sides.index(value) if value in sides else None
-
-
-def left_over(state: State, item: Item, world: World) -> Iterator[State]:
-    """So many groups, and so many left over: before or behind the number left."""
-    if Sign.OVER not in world.signs:
-        yield state
-        return
-    rest = state.frame.bare
-    for after in closed(state, world):
-        yield after
-    if rest is not None and state.standing is not None:
-        groups = state.standing.value
-        if isinstance(groups, int) and isinstance(rest.leaf, int):
-            found = Remainder(groups, rest.leaf)
-            yield replace(state, frame=Frame(), verdict=found, spoken=rest)
-
-
-def with_rest(state: State, rest: Quantity) -> State | None:
-    """Return the state in which the number is what is left over; None where no groups stand."""
-    groups = state.spoken.value if state.spoken else None
-    if isinstance(groups, int) and isinstance(rest.leaf, int) and groups >= 0:
-        return replace(state, verdict=Remainder(groups, rest.leaf))
-    return None

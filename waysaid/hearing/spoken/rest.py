@@ -1,0 +1,105 @@
+"""What is left over of a sharing: the groups, the rest, and the step that gave it."""
+
+from collections.abc import Iterator
+
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.reading import Part
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.close import closed
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Exact, Operation, Remainder, Sign, exact, leaves
+
+
+def left_over(state: State, item: Item, world: World) -> Iterator[State]:
+    """So many groups, and so many left over: before or behind the number left."""
+    if Sign.OVER not in world.signs:
+        yield state
+        return
+    rest = state.frame.bare
+    for after in closed(state, world):
+        yield after.and_costs(1)
+        yield after.framed(Frame(verb=Meaning.LEFT_OVER, wants=Slot.RIGHT))
+    if rest is not None:
+        yield from with_rest(replace(state, frame=Frame()), rest, world)
+
+
+def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
+    """Yield the states in which the number is what is left over; none where no groups stand."""
+    if not isinstance(rest.leaf, int):
+        return
+    after = _taken_off(state, rest, world)
+    groups = _groups(state, world)
+    divisor = world.facts.numbers[-1]
+    if groups is not None and rest.leaf < divisor:
+        found = Remainder(groups, rest.leaf)
+        yield replace(after, verdict=found, spoken=rest)
+    elif after is not state:
+        yield replace(after, spoken=rest)
+    elif groups is not None:
+        yield replace(after, verdict=Remainder(groups, rest.leaf), spoken=rest)
+
+
+def _groups(state: State, world: World) -> int | None:
+    """Return how many groups stand: a number said alone since, or those of the last step."""
+    if state.bare and state.bare[-1].after == len(state.drafts):
+        said = state.bare[-1].quantity.value
+        return said if isinstance(said, int) else None
+    if not state.drafts:
+        return None
+    for draft in reversed(state.drafts):
+        if draft.counted or not isinstance(draft.left, Operation):
+            continue
+        if draft.left.sign is Sign.TIMES:
+            return _other_factor(draft.left, world)
+        if draft.left.sign is not Sign.MINUS:
+            return draft.stands if isinstance(draft.stands, int) else None
+    return None
+
+
+def _other_factor(product: Operation, world: World) -> int | None:
+    divisor = world.facts.numbers[-1]
+    values = [worth(product.left), worth(product.right)]
+    if divisor not in values:
+        return None
+    other = values[1 - values.index(divisor)]
+    return other if isinstance(other, int) else None
+
+
+def _taken_off(state: State, rest: Quantity, world: World) -> State:
+    """Return the state with the step that leaves the rest: all there was, less what was used."""
+    there, used = _there(state, world), _used(state)
+    if used is None or used >= there or rest.value is None:
+        return state
+    left = Operation(Sign.MINUS, exact(there), exact(used))
+    draft = Draft(left, (Part.LEFT, Part.OP, Part.RIGHT), rest.span, rest.leaf)
+    cost = 0 if worth(left) == rest.value else weights.FALSE
+    return replace(
+        state,
+        drafts=(*state.drafts, draft),
+        standing=rest,
+        so=False,
+        cost=state.cost + cost,
+    )
+
+
+def _there(state: State, world: World) -> Exact:
+    for draft in reversed(state.drafts):
+        if isinstance(draft.left, Operation) and draft.left.sign is Sign.MINUS:
+            return draft.stands or 0
+    return world.facts.numbers[0]
+
+
+def _used(state: State) -> Exact | None:
+    """Return what the last groups came to, or where the count stopped."""
+    if not state.drafts:
+        return None
+    last = state.drafts[-1]
+    product = isinstance(last.left, Operation) and last.left.sign is Sign.TIMES
+    if not product and not last.counted:
+        return None
+    return last.stands if all(one != last.stands for one in leaves(last.left)) else None
