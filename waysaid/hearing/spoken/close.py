@@ -287,6 +287,7 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     draft = Draft(Operation(sign, here, exact(skip)), unsaid, span, number.leaf)
     known = turned_side(draft.left) in world.lefts
     first = 0 if counting else weights.COUNTING
+    known = known or here in world.facts.numbers
     yield replace(
         state,
         drafts=(*state.drafts, draft),

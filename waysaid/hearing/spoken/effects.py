@@ -122,7 +122,9 @@ def _and(state: State, item: Item, world: World) -> Iterator[State]:
 def _equals(state: State, item: Item, world: World) -> Iterator[State]:
     """A result comes; or what a number is made of; or it is only `it's`."""
     frame = state.frame
-    if (frame.paired and frame.reach and frame.result is None) or (frame.sign is not None and frame.right is not None):
+    if (frame.paired and frame.reach and frame.result is None) or (
+        frame.sign is not None and frame.right is not None
+    ):
         yield state.framed(replace(frame, wants=Slot.RESULT))
     elif frame.reach and frame.wants is Slot.RIGHT:
         yield state

@@ -70,8 +70,8 @@ def _cut_short(
     longer = any(one.end > numeral.end and one.noise <= numeral.noise for one in readings)
     if not longer:
         return 0
-    if isinstance(numeral.leaf, int) and numeral.leaf < 100:
-        plain = any(one.end > numeral.end and isinstance(one.leaf, int) for one in readings)
-        return 2 if plain and 10 < numeral.leaf else 1
     joint = lexicon.phrases.get((words[numeral.end].text,), ())
-    return int(all(meaning is not Meaning.AND for meaning, _ in joint))
+    joined = any(meaning is Meaning.AND for meaning, _ in joint)
+    if isinstance(numeral.leaf, int) and numeral.leaf < 100:
+        return 1 if joined or numeral.leaf <= 10 else 2
+    return int(not joined)

@@ -1,6 +1,7 @@
 """Listen to a line of free words: its explanations, the best first."""
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from waysaid.hearing.answer import answer_said
 from waysaid.hearing.clause import Said
@@ -18,7 +19,20 @@ from waysaid.hearing.spoken.search import search
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World, world_of
 from waysaid.hearing.word import words_of
-from waysaid.number import BLANK, Compare, Language, Operation, Order, Problem, Remainder, Verdict
+from waysaid.number import (
+    BLANK,
+    Claim,
+    Compare,
+    Language,
+    Number,
+    Operation,
+    Order,
+    Problem,
+    Remainder,
+    Verdict,
+    Written,
+    exact,
+)
 from waysaid.ways import Family, Step
 
 WEIGHED = 6
@@ -54,14 +68,14 @@ def _explained(state: State, marks: frozenset[Meaning], world: World) -> Explain
     match = matched(state.drafts, facts)
     heard = Heard(state.drafts, _said(state.bare), _answers(state), _verdict(state, world))
     answer = answer_said(heard, facts, match.stops_short)
+    if answer is None:
+        answer = _last_said(state, world)
     family = _family(state, match, marks, world)
     cost = state.cost + (0 if family or not state.drafts else weights.NO_FAMILY)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
 
 
-def _family(
-    state: State, match: Match, marks: frozenset[Meaning], world: World
-) -> Family | None:
+def _family(state: State, match: Match, marks: frozenset[Meaning], world: World) -> Family | None:
     if not state.drafts:
         return Family.KNOWN_FACT if state.knew and not state.unsure else None
     if state.knew and len(state.drafts) == 1 and state.drafts[0].left == world.facts.asked:
@@ -84,9 +98,7 @@ def _answers(state: State) -> tuple[Said, ...]:
     """
     last = state.bare[-1:]
     return _said(
-        tuple(
-            one for one in state.bare if (one.final or one in last) and not one.quantity.many
-        )
+        tuple(one for one in state.bare if (one.final or one in last) and not one.quantity.many)
     )
 
 
@@ -102,3 +114,15 @@ def _verdict(state: State, world: World) -> Remainder | Order | Verdict | None:
     if value not in sides:
         return None
     return Order.MORE if sides.index(value) == 0 else Order.LESS
+
+
+def _last_said(state: State, world: World) -> Number | None:
+    """Return the result of the last step said, where it is new and nothing went on from it."""
+    if not state.drafts or isinstance(world.facts.problem, Compare | Claim):
+        return None
+    last = state.drafts[-1]
+    result = last.result
+    if last.whole or not isinstance(result, int | Fraction | Written):
+        return None
+    left_out = any(draft.result is None for draft in state.drafts)
+    return None if left_out or exact(result) in world.facts.numbers else result

@@ -16,7 +16,15 @@ from waysaid.number import Form, Operation, Sign, Written
 
 
 def number(state: State, said: Quantity, world: World) -> Iterator[State]:
-    """Yield the states after a number."""
+    """Yield the states after a number; in a problem that divides, 60/4 is a division, too."""
+    pair = _shared(said, world)
+    if pair is not None:
+        if state.frame.empty:
+            yield replace(state.framed(pair), spoken=said)
+        else:
+            for after in closed(state, world):
+                yield replace(after.framed(pair), spoken=said)
+        state = state.and_costs(weights.IGNORED)
     for after in _placed(state, said, world):
         yield replace(after, spoken=said) if after.spoken is state.spoken else after
 
@@ -121,9 +129,20 @@ def _after_verb(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield after.framed(Frame(left=said))
 
 
-def is_part(said: Quantity) -> bool:
-    """Tell whether a number may be a part of another: a fraction or a percent."""
+def _shared(said: Quantity, world: World) -> Frame | None:
+    """Return a fraction as the division it may be, where the problem divides whole numbers."""
     leaf = said.leaf
-    if isinstance(leaf, Written):
-        return leaf.form is not Form.DECIMAL or worth(leaf) is not None
-    return isinstance(leaf, Fraction)
+    if Sign.OVER not in world.signs or not isinstance(leaf, Written | Fraction):
+        return None
+    if not all(isinstance(one, int) for one in world.facts.written):
+        return None
+    if isinstance(leaf, Written) and leaf.form is not Form.PARTS:
+        return None
+    bottom = leaf.size if isinstance(leaf, Written) else leaf.denominator
+    top = worth(leaf * bottom if isinstance(leaf, Fraction) else leaf)
+    if isinstance(leaf, Written) and top is not None:
+        top *= bottom
+    if top is None or top < bottom or top != int(top):
+        return None
+    left, right = Quantity(int(top), said.span), Quantity(bottom, said.span)
+    return Frame(left=left, sign=Sign.OVER, right=right)

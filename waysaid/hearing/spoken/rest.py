@@ -22,7 +22,7 @@ def left_over(state: State, item: Item, world: World) -> Iterator[State]:
         return
     rest = state.frame.bare
     for after in closed(state, world):
-        yield after.and_costs(1)
+        yield after.and_costs(weights.IGNORED)
         yield after.framed(Frame(verb=Meaning.LEFT_OVER, wants=Slot.RIGHT))
     if rest is not None:
         yield from with_rest(replace(state, frame=Frame()), rest, world)
@@ -32,8 +32,10 @@ def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
     """Yield the states in which the number is what is left over; none where no groups stand."""
     if not isinstance(rest.leaf, int):
         return
-    after = _taken_off(state, rest, world)
     groups = _groups(state, world)
+    if state.bare and state.bare[-1].after == len(state.drafts):
+        state = replace(state, bare=state.bare[:-1])
+    after = _taken_off(state, rest, world)
     divisor = world.facts.numbers[-1]
     if groups is not None and rest.leaf < divisor:
         found = Remainder(groups, rest.leaf)

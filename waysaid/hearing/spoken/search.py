@@ -69,7 +69,7 @@ def _taken(state: State, item: Item, world: World) -> Iterator[State]:
         said = Quantity(item.numeral.leaf, item.span, many=item.numeral.many)
         for after in number(state, said, world):
             undo = (state, state.undo[1] if state.undo else state)
-            yield replace(after, cost=after.cost + noise, undo=undo)
+            yield replace(after, cost=after.cost + noise, undo=undo, heard=state.heard + 1)
     elif item.meaning is None:
         yield state.and_costs(weights.WORD)
     elif item.meaning is Meaning.CORRECT:
@@ -89,9 +89,10 @@ def _corrected(state: State, item: Item) -> Iterator[State]:
     last, clause = state.undo
     noise = item.noise * weights.NOISE
     for back in (last, clause):
-        steps = max(0, len(state.drafts) - len(back.drafts) - 1)
-        yield _gone_back(state, back, item, weights.WITHDRAWN + steps * weights.LOOSE + noise)
-    yield _gone_back(state, State(), item, weights.WITHDRAWN_ALL + noise)
+        more = weights.WITHDRAWN * max(1, state.heard - back.heard - 1)
+        yield _gone_back(state, back, item, more + noise)
+    more = weights.WITHDRAWN_ALL + weights.WITHDRAWN * max(0, state.heard - 2)
+    yield _gone_back(state, State(), item, more + noise)
 
 
 def _gone_back(state: State, back: State, item: Item, more: int) -> State:

@@ -26,7 +26,7 @@ class State(NamedTuple):
 
     `standing` is the number a hop would go on from, `amount` the last number moved, `spoken` the
     last number named. `so` is whether a result was promised, `free` whether a digit of column work
-    comes. `dropped` are the stretches of words taken back; `undo` holds the states to go back to:
+    comes, `heard` how many numbers were said. `dropped` are the stretches of words taken back; `undo` holds the states to go back to:
     before the last number, and at the start of the clause.
     """
 
@@ -44,7 +44,7 @@ class State(NamedTuple):
     unsure: bool = False
     dropped: tuple[tuple[int, int], ...] = ()
     undo: tuple["State", "State"] | None = None
-    undone_from: int = 0
+    heard: int = 0
 
     def and_costs(self, more: int) -> "State":
         """Return the same state, so much less likely."""

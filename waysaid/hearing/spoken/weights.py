@@ -12,13 +12,13 @@ IGNORED = 4
 """A word with a meaning for the work, passed over."""
 REPEATED = 0
 """A number said again."""
-RESTATED = 1
+RESTATED = 2
 """A number of the problem named before the work."""
 LOOSE = 6
 """A number that nothing explains."""
 FREE = 1
 """A number said about a digit or a carried ten."""
-FALSE = 5
+FALSE = 4
 """A step whose result is not what arithmetic gives."""
 SLIP = 2
 """The same, where a known slip gives this very step."""
