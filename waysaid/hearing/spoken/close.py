@@ -177,7 +177,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         yield loose(state, number)
         return
     state = replace(state, spoken=number)
-    if state.free:
+    if state.free and (value <= 10 or value % 10 == 0 or value in world.numbers):
         yield replace(state, free=False, cost=state.cost + weights.FREE)
     explained = False
     for after in (

@@ -116,7 +116,7 @@ def _and(state: State, item: Item, world: World) -> Iterator[State]:
         return
     yield from _signed(state, Sign.PLUS, item, world)
     for after in closed(state, world):
-        yield after.and_costs(0 if frame.bare is None else 1)
+        yield after.and_costs(weights.NEXT)
 
 
 def _equals(state: State, item: Item, world: World) -> Iterator[State]:

@@ -70,8 +70,25 @@ def _cut_short(
     longer = any(one.end > numeral.end and one.noise <= numeral.noise for one in readings)
     if not longer:
         return 0
-    joint = lexicon.phrases.get((words[numeral.end].text,), ())
-    joined = any(meaning is Meaning.AND for meaning, _ in joint)
+    joined = _may_mean(words, numeral.end, lexicon, _JOINTS)
     if isinstance(numeral.leaf, int) and numeral.leaf < 100:
-        return 1 if joined or numeral.leaf <= 10 else 2
+        if not joined or numeral.leaf <= 10:
+            return 1 if numeral.leaf <= 10 else 2
+        end = max(one.end for one in readings)
+        return 1 if _may_mean(words, end, lexicon, _GO_ON) else 3
     return int(not joined)
+
+
+_JOINTS = (Meaning.AND,)
+_GO_ON = (Meaning.AND, Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER)
+"""What comes behind a number that belongs to something else: `50 and seven and five`."""
+
+
+def _may_mean(
+    words: tuple[Word, ...], place: int, lexicon: Lexicon, wanted: tuple[Meaning, ...]
+) -> bool:
+    """Tell whether the word at a place has one of the meanings, with nothing before it."""
+    if place >= len(words) or words[place].pause is not Pause.NONE:
+        return False
+    found = lexicon.phrases.get((words[place].text,), ())
+    return any(meaning in wanted for meaning, noise in found if not noise)

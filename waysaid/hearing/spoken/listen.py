@@ -59,20 +59,43 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
     marks = frozenset(
         item.meaning for here in items for item in here if item.meaning and not item.noise
     )
-    found = [_explained(state, marks, world) for state in search(items, world)[:WEIGHED]]
+    strange = sum(all(item.meaning is None and not item.numeral for item in here) for here in items)
+    talk = _Talk(marks, strange)
+    found = [_explained(state, talk, world) for state in search(items, world)[:WEIGHED]]
     return tuple(sorted(found, key=lambda one: one.cost))
 
 
-def _explained(state: State, marks: frozenset[Meaning], world: World) -> Explained:
-    facts = world.facts
-    match = matched(state.drafts, facts)
-    heard = Heard(state.drafts, _said(state.bare), _answers(state), _verdict(state, world))
-    answer = answer_said(heard, facts, match.stops_short)
-    if answer is None:
-        answer = _last_said(state, world)
-    family = _family(state, match, marks, world)
+@dataclass(frozen=True, slots=True)
+class _Talk:
+    """What else was said: the meanings heard plainly, and how many words mean nothing to us."""
+
+    marks: frozenset[Meaning]
+    strange: int
+
+
+_STORY = 2
+"""From how many unknown words on a number alone belongs to a story. Our choice."""
+
+
+def _explained(state: State, talk: _Talk, world: World) -> Explained:
+    match = matched(state.drafts, world.facts)
+    answer = _answer(state, talk, match, world)
+    family = _family(state, match, talk.marks, world)
     cost = state.cost + (0 if family or not state.drafts else weights.NO_FAMILY)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
+
+
+def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid | None:
+    """Return the answer that was said: a verdict where one is asked for, else a number."""
+    verdict = _verdict(state, world)
+    if isinstance(world.facts.problem, Compare | Claim):
+        return verdict
+    promised = any(one.final for one in state.bare)
+    if not state.drafts and not promised and talk.strange >= _STORY:
+        return verdict
+    heard = Heard(state.drafts, _said(state.bare), _answers(state), verdict)
+    said = answer_said(heard, world.facts, match.stops_short)
+    return _last_said(state, world) if said is None else said
 
 
 def _family(state: State, match: Match, marks: frozenset[Meaning], world: World) -> Family | None:

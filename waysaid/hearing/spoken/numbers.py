@@ -12,7 +12,7 @@ from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import twos
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Form, Operation, Sign, Written
+from waysaid.number import Exact, Form, Operation, Sign, Written
 
 
 def number(state: State, said: Quantity, world: World) -> Iterator[State]:
@@ -37,8 +37,7 @@ def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
         case Slot.RIGHT:
             yield from _right(state, said, world)
         case Slot.LEFT if frame.verb in (Meaning.HALF, Meaning.DOUBLE):
-            for scaled in twos(frame.verb is Meaning.HALF, said, world):
-                yield state.framed(scaled)
+            yield from _scaled(state, said, world)
         case Slot.LEFT:
             yield state.framed(replace(frame, left=said, wants=Slot.NONE))
         case Slot.RESULT:
@@ -51,6 +50,27 @@ def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
             yield from _after_verb(state, said, world)
         case _:
             yield state.framed(Frame(left=said))
+
+
+def _scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """A number behind half or double: what is scaled, or what it comes to."""
+    halved = state.frame.verb is Meaning.HALF
+    for scaled in twos(halved, said, world):
+        yield state.framed(scaled)
+    starts = [] if state.standing is None else [(state.standing.leaf, 0)]
+    starts += [(one, weights.BASE) for one in world.facts.written]
+    for leaf, more in starts:
+        left = Quantity(leaf, said.span, said=False)
+        for scaled in twos(halved, left, world):
+            if scaled.right is not None and _comes_to(scaled) == said.value:
+                yield from closed(state.framed(replace(scaled, result=said), more), world)
+
+
+def _comes_to(frame: Frame) -> Exact | None:
+    """Return what a whole frame comes to."""
+    if frame.left is None or frame.right is None or frame.sign is None:
+        return None
+    return worth(Operation(frame.sign, frame.left.leaf, frame.right.leaf))
 
 
 def _right(state: State, said: Quantity, world: World) -> Iterator[State]:

@@ -58,3 +58,5 @@ NO_FAMILY = 4
 """Steps that are no way of a family we know."""
 SHORTCUT = 1
 """A result said with no word before it."""
+NEXT = 2
+"""A word that might join two numbers, between two things said."""
