@@ -13,6 +13,7 @@ from waysaid.hearing.spoken.state import Bare, State, counts, unused
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.number import (
+    BLANK,
     Exact,
     Expression,
     Operation,
@@ -54,6 +55,8 @@ def closed(state: State, world: World) -> Iterator[State]:
 def _reached(state: State) -> Frame:
     """Return the frame; a hop told only by where it ends has the size that arithmetic gives."""
     frame, start = state.frame, state.frame.left or state.standing
+    if frame.right is not None and frame.right.leaf is BLANK:
+        return _found(frame)
     if not frame.reach or frame.result is None or frame.right is not None or start is None:
         return frame
     here, there = start.value, frame.result.value
@@ -64,8 +67,34 @@ def _reached(state: State) -> Frame:
     return replace(frame, right=right, wants=Slot.NONE) if size > 0 else frame
 
 
+def _found(frame: Frame) -> Frame:
+    """Return the frame of `eight and what is thirteen`, with the one number that fits."""
+    here = frame.left.value if frame.left else None
+    there = frame.result.value if frame.result else None
+    assert frame.right is not None
+    if here is None or there is None or frame.sign is None:
+        return replace(frame, right=None, sign=None, left=None, result=None, wants=Slot.NONE)
+    left, sign, right = (
+        (there, Sign.MINUS, here)
+        if frame.sign is Sign.PLUS
+        else (there, Sign.OVER, here)
+        if frame.sign is Sign.TIMES
+        else (here, frame.sign, there)
+    )
+    found = worth(Operation(sign, left, right))
+    if found is None:
+        return replace(frame, right=None, sign=None, left=None, result=None, wants=Slot.NONE)
+    return replace(frame, right=Quantity(found, frame.right.span, said=False), wants=Slot.NONE)
+
+
 def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
     """Yield the step of a frame, its left side said, standing, or one of the problem's numbers."""
+    if frame.left is None and state.both:
+        yield both_changed(replace(state, both=False), frame, world)
+        return
+    if frame.whole is not None and frame.sign in (Sign.PLUS, Sign.MINUS) and frame.left:
+        yield from _opened(state, frame, world)
+        return
     if frame.left is not None:
         yield _with_step(state, frame, frame.left, world)
         return
@@ -77,6 +106,22 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         start = Quantity(number, (place[0], place[0]), said=False)
         more = weights.BASE + (0 if state.standing is None else weights.BASE)
         yield _with_step(state, frame, start, world).and_costs(more)
+
+
+def both_changed(state: State, frame: Frame, world: World) -> State:
+    """Return the state in which every number of the problem was changed alike."""
+    for one in world.facts.written:
+        place = (frame.right or Quantity(0, (0, 0))).span
+        state = _with_step(state, frame, Quantity(one, place), world)
+    return state
+
+
+def _opened(state: State, frame: Frame, world: World) -> Iterator[State]:
+    """Yield the step that opens a number into two parts: 25 = 3 + 22."""
+    assert frame.left is not None and frame.right is not None and frame.sign is not None
+    leaf = Operation(frame.sign, frame.left.leaf, frame.right.leaf)
+    parts = Quantity(leaf, (frame.left.span[0], frame.right.span[1]))
+    yield from _renamed(state, Frame(whole=frame.whole, left=parts), world)
 
 
 def _with_step(state: State, frame: Frame, left: Quantity, world: World) -> State:
@@ -133,6 +178,8 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     opened = isinstance(left.leaf, Operation)
     draft = Draft(whole.leaf, (), span, left.leaf, whole=opened)
     cost = 0 if worth(whole.leaf) == worth(left.leaf) else weights.FALSE
+    if cost and isinstance(whole.leaf, int) and isinstance(left.leaf, int):
+        cost += weights.LOOSE
     if not opened and whole.leaf == left.leaf:
         yield state
         return
@@ -185,6 +232,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         *_filled(state, number, value),
         *_hopped(state, number, value, world),
         *_joined(state, number, value, world),
+        *_arrived(state, number, value, world),
         *_counted(state, number, value, world),
     ):
         explained = True
@@ -234,6 +282,20 @@ def _hopped(state: State, number: Quantity, value: Exact, world: World) -> Itera
             before = replace(state, bare=state.bare[:-1])
             start = replace(state.standing, said=False)
             yield _with_step(before, frame, start, world).and_costs(weights.HOPPED)
+
+
+def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Where a hop from what stands ends that some way makes: 74, so 75."""
+    if state.standing is None or state.standing.value is None or not state.drafts:
+        return
+    here = state.standing.value
+    sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
+    hop = Operation(sign, here, exact(size))
+    if size and hop != world.facts.asked and turned_side(hop) in world.lefts:
+        right = Quantity(exact(size), number.span, said=False)
+        frame = Frame(sign=sign, right=right, result=number, op_said=False)
+        start = replace(state.standing, said=False)
+        yield _with_step(state, frame, start, world).and_costs(weights.ARRIVED)
 
 
 def _joined(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:

@@ -15,7 +15,7 @@ from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.verdict import judged
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
-from waysaid.number import Operation, Sign
+from waysaid.number import BLANK, Operation, Sign
 
 Effect = Callable[[State, Item, World], Iterator[State]]
 
@@ -244,6 +244,10 @@ def _split(state: State, item: Item, world: World) -> Iterator[State]:
 
 def _go(state: State, item: Item, world: World) -> Iterator[State]:
     """A hop: on in a sum, back in a difference, unless a word says which."""
+    if state.frame.bare is not None:
+        for sign in _HOPS:
+            left = state.frame.left
+            yield state.framed(Frame(Meaning.GO, left=left, sign=sign, wants=Slot.RIGHT), 1)
     for after in closed(state, world):
         for sign in _HOPS:
             hop = Frame(verb=Meaning.GO, sign=sign, wants=Slot.RIGHT)
@@ -370,6 +374,16 @@ def _because(state: State, item: Item, world: World) -> Iterator[State]:
         yield replace(after, so=False)
 
 
+def _ask(state: State, item: Item, world: World) -> Iterator[State]:
+    """A number asked for: eight and what; the arithmetic finds it where the result is said."""
+    frame = state.frame
+    if frame.wants is Slot.RIGHT and frame.left is not None and not frame.reach:
+        unknown = Quantity(BLANK, item.span, said=False)
+        yield state.framed(replace(frame, right=unknown, wants=Slot.NONE))
+    else:
+        yield state
+
+
 def _free(state: State, item: Item, world: World) -> Iterator[State]:
     for after in closed(state, world):
         yield replace(after, free=True)
@@ -409,6 +423,7 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.THINK: _so,
     Meaning.BECAUSE: _because,
     **dict.fromkeys((Meaning.WRITE, Meaning.CARRY, Meaning.BORROW), _free),
+    Meaning.ASK: _ask,
     Meaning.KNEW: _knew,
     Meaning.UNSURE: _unsure,
     Meaning.BOTH: both,

@@ -1,11 +1,12 @@
 """The lattice of a line: every number and every meaning that may begin at each of its words."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from waysaid.hearing.lexicon import Lexicon
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.numerals import Numeral, numerals_at
 from waysaid.hearing.word import Pause, Word
+from waysaid.number import negative
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +46,7 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
         )
         for one in readings
     ]
+    found.extend(_below_zero(words, place, lexicon))
     counted = any(one.end == place + 1 and not one.noise for one in readings)
     for end in range(place + 1, min(place + lexicon.longest, len(words)) + 1):
         if end > place + 1 and words[end - 1].pause is not Pause.NONE:
@@ -57,6 +59,20 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
     if all(item.noise for item in found):
         found.append(Item(place, place + 1, words[place].span, pause))
     return tuple(found)
+
+
+def _below_zero(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> list[Item]:
+    """Return the numbers below zero that begin there: minus six."""
+    if not _may_mean(words, place, lexicon, (Meaning.MINUS,), paused=True):
+        return []
+    if place + 1 >= len(words) or words[place + 1].pause is not Pause.NONE:
+        return []
+    found = []
+    for one in numerals_at(words, place + 1, lexicon)[:2]:
+        below = replace(one, leaf=negative(one.leaf), start=place)
+        span = (words[place].span[0], words[one.end - 1].span[1])
+        found.append(Item(place, one.end, span, words[place].pause, None, below, one.noise + 1))
+    return found
 
 
 _ALSO_NUMBERS = (Meaning.HALF, Meaning.DOUBLE)
@@ -85,10 +101,14 @@ _GO_ON = (Meaning.AND, Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER)
 
 
 def _may_mean(
-    words: tuple[Word, ...], place: int, lexicon: Lexicon, wanted: tuple[Meaning, ...]
+    words: tuple[Word, ...],
+    place: int,
+    lexicon: Lexicon,
+    wanted: tuple[Meaning, ...],
+    paused: bool = False,
 ) -> bool:
-    """Tell whether the word at a place has one of the meanings, with nothing before it."""
-    if place >= len(words) or words[place].pause is not Pause.NONE:
+    """Tell whether the word at a place has one of the meanings, with no pause before it."""
+    if place >= len(words) or not (paused or words[place].pause is Pause.NONE):
         return False
     found = lexicon.phrases.get((words[place].text,), ())
     return any(meaning in wanted for meaning, noise in found if not noise)

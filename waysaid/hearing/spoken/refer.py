@@ -5,7 +5,8 @@ from collections.abc import Iterator
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.frame import Quantity, Slot, worth
+from waysaid.hearing.spoken.close import both_changed
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.state import State
@@ -89,23 +90,13 @@ def _rest(state: State, world: World) -> Iterator[tuple[Number, int]]:
 def both(state: State, item: Item, world: World) -> Iterator[State]:
     """Yield the state in which a hop is made from every number of the problem."""
     frame = state.frame
-    yield state.and_costs(weights.IGNORED if frame.wants is Slot.LEFT else 0)
-    if frame.sign is None or frame.wants is not Slot.LEFT or frame.right is None:
-        return
-    states = [replace(state, frame=replace(frame, wants=Slot.NONE))]
-    for one in world.facts.written:
-        left = Quantity(one, item.span)
-        states = [
-            done
-            for before in states
-            for done in _closed_with(before, replace(frame, wants=Slot.NONE, left=left), world)
-        ]
-    yield from states
-
-
-def _closed_with(state: State, frame: object, world: World) -> Iterator[State]:
-    from waysaid.hearing.spoken.close import closed
-    from waysaid.hearing.spoken.frame import Frame
-
-    assert isinstance(frame, Frame)
-    yield from closed(state.framed(frame), world)
+    hop = frame.sign is not None and frame.right is not None
+    if frame.wants is Slot.LEFT and hop:
+        yield both_changed(replace(state, frame=Frame()), replace(frame, wants=Slot.NONE), world)
+    elif frame.wants is Slot.LEFT:
+        yield replace(state, both=True, frame=replace(frame, wants=Slot.NONE))
+    elif frame.paired and frame.left is None:
+        yield both_changed(replace(state, frame=Frame()), frame, world)
+    else:
+        yield replace(state, both=True)
+    yield state.and_costs(1)

@@ -26,7 +26,7 @@ class State(NamedTuple):
 
     `standing` is the number a hop would go on from, `amount` the last number moved, `spoken` the
     last number named. `so` is whether a result was promised, `free` whether a digit of column work
-    comes, `heard` how many numbers were said. `dropped` are the stretches of words taken back; `undo` holds the states to go back to:
+    comes, `both` whether the next hop is made from every number, `heard` how many numbers were said. `dropped` are the stretches of words taken back; `undo` holds the states to go back to:
     before the last number, and at the start of the clause.
     """
 
@@ -40,6 +40,7 @@ class State(NamedTuple):
     verdict: Remainder | Order | Verdict | None = None
     so: bool = False
     free: bool = False
+    both: bool = False
     knew: bool = False
     unsure: bool = False
     dropped: tuple[tuple[int, int], ...] = ()
@@ -58,7 +59,7 @@ class State(NamedTuple):
         """Return what later words can tell apart: states alike in it differ only in cost."""
         steps = tuple((draft.left, draft.result) for draft in self.drafts)
         loose = tuple(one.quantity.leaf for one in self.bare)
-        flags = (self.so, self.free, self.knew, self.unsure, self.verdict)
+        flags = (self.so, self.free, self.both, self.knew, self.unsure, self.verdict)
         return (self.frame, steps, loose, flags, self.standing and self.standing.leaf)
 
 

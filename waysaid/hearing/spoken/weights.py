@@ -4,9 +4,9 @@ A reading costs the sum of what it leaves unexplained. The unit is about one wor
 what a careful listener would rather assume costs less than what she would rather not.
 """
 
-WORD = 2
+WORD = 3
 """A word that means nothing to us, passed over."""
-NOISE = 3
+NOISE = 2
 """A number or a meaning one grade of noise away from plain speech."""
 IGNORED = 4
 """A word with a meaning for the work, passed over."""
@@ -42,7 +42,7 @@ FILLED = 0
 """A result said later than its step."""
 POINTED = 1
 """A number meant by a word such as `that one`."""
-UNREACHED = 2
+UNREACHED = 3
 """An answer that no step comes to."""
 WITHDRAWN = 2
 """Words taken back."""
@@ -56,7 +56,9 @@ ALONE = 3
 """A verb without its number."""
 NO_FAMILY = 4
 """Steps that are no way of a family we know."""
-SHORTCUT = 1
+SHORTCUT = 0
 """A result said with no word before it."""
-NEXT = 2
+NEXT = 1
 """A word that might join two numbers, between two things said."""
+ARRIVED = 3
+"""A hop of which only its end was said."""
