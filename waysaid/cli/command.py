@@ -18,6 +18,7 @@ from waysaid.cli.answers import (
     answer_ways,
 )
 from waysaid.cli.given import BadInputError, Given, language_in
+from waysaid.cli.hear import answer_hear, show_hear
 from waysaid.cli.show import show_drawing, show_links, show_slips, show_ways
 from waysaid.number import Language, Rest
 from waysaid.ways import Family
@@ -39,6 +40,9 @@ class Question:
 QUESTIONS = {
     "ways": Question(
         answer_ways, show_ways, ("problem",), "list the ways to work a problem in the head"
+    ),
+    "hear": Question(
+        answer_hear, show_hear, ("problem", "said"), "read what a child said as steps"
     ),
     "slips": Question(
         answer_slips, show_slips, ("problem", "wrong"), "say what may lead to a wrong answer"
@@ -215,6 +219,8 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
         parser.add_argument("problems", nargs="*", help='such as "40 + 25" "37 + 25"')
     else:
         parser.add_argument("problem", nargs="?", help=f"such as {_SUCH_AS}")
+    if name == "hear":
+        parser.add_argument("said", nargs="?", help="the words, or shorthand")
     if name == "slips":
         parser.add_argument("wrong", nargs="?", help="the answer that was given")
     if name == "ways":

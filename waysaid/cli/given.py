@@ -60,6 +60,14 @@ def number_in(given: Given, name: str) -> Exact:
     return exact(read)
 
 
+def words_in(given: Given, name: str) -> str:
+    """Return the words of that name as they are. Raises `BadInputError`."""
+    value = given.get(name)
+    if isinstance(value, str):
+        return value
+    raise BadInputError(f"“{name}” is missing or no text; what a child said would fit.")
+
+
 def kind_of(kinds: type[_Kind], value: object, name: str) -> _Kind:
     """Return the one of the kinds that the value is the slug of. Raises `BadInputError`."""
     try:
