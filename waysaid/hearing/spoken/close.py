@@ -27,6 +27,9 @@ from waysaid.number import (
 _SKIPS = (1, 2, 5, 10, 100)
 """What children count by: common practice, no source."""
 
+_BEGUN = (Part.LEFT, *COUNTED)
+"""What nobody says of a count that begins one past its start: "six, seven, eight" for 5 + 3."""
+
 _PIECES = range(2, 7)
 """How many pieces may be put together with only their sum said. Our choice."""
 
@@ -118,14 +121,17 @@ def both_changed(state: State, frame: Frame, world: World) -> State:
 
 def _opened(state: State, frame: Frame, world: World) -> Iterator[State]:
     """Yield the step that opens a number into two parts: 25 = 3 + 22."""
-    assert frame.left is not None and frame.right is not None and frame.sign is not None
+    assert frame.left is not None
+    assert frame.right is not None
+    assert frame.sign is not None
     leaf = Operation(frame.sign, frame.left.leaf, frame.right.leaf)
     parts = Quantity(leaf, (frame.left.span[0], frame.right.span[1]))
     yield from _renamed(state, Frame(whole=frame.whole, left=parts), world)
 
 
 def _with_step(state: State, frame: Frame, left: Quantity, world: World) -> State:
-    assert frame.sign is not None and frame.right is not None
+    assert frame.sign is not None
+    assert frame.right is not None
     said = [one for one in (left, frame.right, frame.result, frame.whole) if one and one.said]
     places = [one.span for one in said] or [frame.right.span]
     open_parts = [Part.LEFT] * (not left.said) + [Part.OP] * (not frame.op_said)
@@ -181,7 +187,7 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     if cost and isinstance(whole.leaf, int) and isinstance(left.leaf, int):
         cost += weights.LOOSE
     if not opened and whole.leaf == left.leaf:
-        yield state
+        yield from alone(state, left, world)
         return
     yield replace(
         state, drafts=(*state.drafts, draft), spoken=left, cost=state.cost + cost, so=False
@@ -248,7 +254,7 @@ def loose(state: State, number: Quantity) -> State:
 
 
 def _repeated(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
-    """A result said again; at the end it is the answer said again."""
+    """Yield a result said again; at the end it is the answer said again."""
     if state.standing is not None and state.standing.value == value and state.drafts:
         last = state.drafts[-1]
         if last.result is not None:
@@ -256,7 +262,7 @@ def _repeated(state: State, number: Quantity, value: Exact, world: World) -> Ite
 
 
 def _filled(state: State, number: Quantity, value: Exact) -> Iterator[State]:
-    """The result of an earlier step whose result was not said."""
+    """Yield the result of an earlier step whose result was not said."""
     for place in range(len(state.drafts) - 1, -1, -1):
         draft = state.drafts[place]
         if draft.result is not None or draft.whole or draft.forced != value:
@@ -270,7 +276,7 @@ def _filled(state: State, number: Quantity, value: Exact) -> Iterator[State]:
 
 
 def _hopped(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
-    """A hop said as its size and its end: after 1, `a third, one and a third`."""
+    """Yield a hop said as its size and its end: after 1, `a third, one and a third`."""
     if not state.bare or state.standing is None or state.bare[-1].after != len(state.drafts):
         return
     size, here = state.bare[-1].quantity, state.standing.value
@@ -337,9 +343,12 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     before = state.standing if counting else None
     if before is None and state.bare and state.bare[-1].after == len(state.drafts):
         before = state.bare[-1].quantity
+    if before is None and not state.drafts and not state.bare:
+        yield from _count_begun(state, number, value, world)
     if before is None or before.value is None:
         return
-    here, skip = before.value, abs(value - before.value)
+    here = before.value
+    skip = value - here if value > here else here - value
     groups = world.facts.numbers if world.groups else ()
     if skip not in (*_SKIPS, *groups) or not skip:
         return
@@ -360,13 +369,27 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     )
 
 
+def _count_begun(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Yield the first number of a count that begins one past a number of the problem."""
+    signs = [sign for sign in (Sign.PLUS, Sign.MINUS) if sign in world.signs]
+    if value in world.facts.numbers or world.groups or len(signs) != 1:
+        return
+    start = exact(value - 1 if signs[0] is Sign.PLUS else value + 1)
+    if start in world.facts.numbers:
+        draft = Draft(Operation(signs[0], start, 1), _BEGUN, number.span, number.leaf)
+        cost = state.cost + weights.COUNTING
+        yield replace(state, drafts=(draft,), standing=number, so=False, cost=cost)
+
+
 def even_count(state: State) -> bool:
     """Tell whether every count has at least two steps: two numbers alone are no count."""
-    runs = [draft.counted for draft in state.drafts]
-    padded = [False, *runs, False]
+    opens = [(), *(draft.open for draft in state.drafts), ()]
+    begun = state.drafts[:1] and state.drafts[0].open == _BEGUN
+    if begun and opens[2] != COUNTED:
+        return False
     return not any(
-        here and not before and not after
-        for (before, here), (_, after) in zip(pairwise(padded), pairwise(padded[1:]), strict=False)
+        here == COUNTED and before[-2:] != COUNTED and after != COUNTED
+        for (before, here), (_, after) in zip(pairwise(opens), pairwise(opens[1:]), strict=False)
     )
 
 

@@ -54,7 +54,7 @@ def _of(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _signed(state: State, sign: Sign, item: Item, world: World) -> Iterator[State]:
-    """A sign: behind a number, behind a pair (a chain, or the next hop), or to begin a hop."""
+    """Take a sign: behind a number, behind a pair (a chain, or the next hop), or to begin one."""
     frame = state.frame
     if frame.whole is not None and frame.left is not None and frame.sign is None:
         yield from _in_whole(state, sign)
@@ -83,7 +83,8 @@ def _going_on(state: State, sign: Sign) -> State:
 def _in_whole(state: State, sign: Sign) -> Iterator[State]:
     """Go on with the parts of a whole: 25 is 3 and, 70 is 10 times."""
     frame = state.frame
-    assert frame.whole is not None and frame.left is not None
+    assert frame.whole is not None
+    assert frame.left is not None
     if sign in _HOPS:
         yield state.framed(replace(frame, wants=Slot.RIGHT, sign=sign))
     else:
@@ -120,7 +121,7 @@ def _and(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _equals(state: State, item: Item, world: World) -> Iterator[State]:
-    """A result comes; or what a number is made of; or it is only `it's`."""
+    """Await a result; or what a number is made of; or it is only `it's`."""
     frame = state.frame
     if (frame.paired and frame.reach and frame.result is None) or (
         frame.sign is not None and frame.right is not None
@@ -140,7 +141,7 @@ def _equals(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _made_of(state: State, item: Item, world: World) -> Iterator[State]:
-    """A number, and what it is: 70 is ten sevens; 3/4 is 6/8."""
+    """Yield a number, and what it is: 70 is ten sevens; 3/4 is 6/8."""
     frame = state.frame
     yield state.framed(Frame(whole=frame.left, wants=Slot.RESULT))
     for after in closed(state, world):
@@ -179,7 +180,7 @@ def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _again(state: State, item: Item, world: World) -> Iterator[State]:
-    """The same hop, or half, or double, once more from what stands."""
+    """Yield the same hop, or half, or double, once more from what stands."""
     frame = state.frame
     if frame.verb in (Meaning.HALF, Meaning.DOUBLE) and state.standing is not None:
         left = replace(state.standing, said=False)
@@ -243,7 +244,7 @@ def _split(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _go(state: State, item: Item, world: World) -> Iterator[State]:
-    """A hop: on in a sum, back in a difference, unless a word says which."""
+    """Begin a hop: on in a sum, back in a difference, unless a word says which."""
     if state.frame.bare is not None:
         for sign in _HOPS:
             left = state.frame.left
@@ -279,14 +280,29 @@ def _way(state: State, item: Item, world: World) -> Iterator[State]:
 def _more(state: State, item: Item, world: World) -> Iterator[State]:
     """`one more`, `two less`: a hop whose size was just said."""
     sign = Sign.PLUS if item.meaning is Meaning.MORE else Sign.MINUS
-    if state.frame.bare is not None:
+    other = Sign.MINUS if sign is Sign.PLUS else Sign.PLUS
+    frame = state.frame
+    if frame.bare is not None:
         yield from _behind(state, sign, world)
+        if other in world.signs or state.drafts:
+            for turned in _behind(state, other, world):
+                yield turned.and_costs(1)
         yield state.and_costs(weights.IGNORED)
+    elif frame.whole is not None and frame.left is not None and frame.sign is None:
+        yield from _compared(state, sign)
     else:
         yield state
         if sign is Sign.MINUS or state.frame.empty:
             for after in closed(state, world):
                 yield after.framed(Frame(sign=sign, wants=Slot.RIGHT), 1)
+
+
+def _compared(state: State, sign: Sign) -> Iterator[State]:
+    """`Five is one more than four`; or `the six has one less`, and what that comes to."""
+    frame = state.frame
+    hop = Frame(sign=sign, right=frame.left, result=frame.whole, wants=Slot.LEFT)
+    yield state.framed(hop)
+    yield state.framed(Frame(left=frame.whole, sign=sign, right=frame.left))
 
 
 def _behind(state: State, sign: Sign, world: World) -> Iterator[State]:
@@ -335,6 +351,7 @@ def _from(state: State, item: Item, world: World) -> Iterator[State]:
     elif frame.bare is not None:
         off = Frame(sign=Sign.MINUS, right=frame.left, wants=Slot.LEFT)
         yield state.framed(off)
+        yield state.framed(Frame(result=frame.left, wants=Slot.LEFT), 1)
         yield state.and_costs(1)
     else:
         yield state
@@ -351,18 +368,17 @@ def _onto(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _round(state: State, item: Item, world: World) -> Iterator[State]:
-    """A number treated as another: no step of its own; the numbers are only named."""
+    """Take a number treated as another: no step of its own; the numbers are only named."""
     for after in closed(state, world):
         yield replace(after, free=True)
 
 
 def _break(state: State, item: Item, world: World) -> Iterator[State]:
-    for after in closed(state, world):
-        yield after
+    yield from closed(state, world)
 
 
 def _so(state: State, item: Item, world: World) -> Iterator[State]:
-    """A result comes of the pair just said, or an answer of all."""
+    """Await a result of the pair just said, or an answer of all."""
     if state.frame.paired and state.frame.whole is None and state.frame.result is None:
         yield state.framed(replace(state.frame, wants=Slot.RESULT))
     for after in closed(state, world):
@@ -375,7 +391,7 @@ def _because(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _ask(state: State, item: Item, world: World) -> Iterator[State]:
-    """A number asked for: eight and what; the arithmetic finds it where the result is said."""
+    """Take a number asked for: eight and what; the arithmetic finds it where the result is said."""
     frame = state.frame
     if frame.wants is Slot.RIGHT and frame.left is not None and not frame.reach:
         unknown = Quantity(BLANK, item.span, said=False)

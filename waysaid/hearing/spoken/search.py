@@ -10,7 +10,7 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed, even_count, joined_late, restates
 from waysaid.hearing.spoken.effects import effect
-from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.frame import Frame, Quantity, worth
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.state import State
@@ -37,11 +37,12 @@ def search(items: Lattice, world: World) -> list[State]:
     beams: list[dict[tuple[object, ...], State]] = [{} for _ in range(len(items) + 1)]
     _keep(beams[0], State())
     for place, here in enumerate(items):
+        eased = {item: _eased(item, here, world) for item in here}
         for state in _best(beams[place], width):
             for item in here:
                 if item.end > len(items):
                     continue
-                for after in _taken(state, item, world):
+                for after in _taken(state, eased[item], world):
                     _keep(beams[item.end], after)
         beams[place].clear()
     ends = (done for state in _best(beams[-1], width) for done in _finished(state, world))
@@ -49,6 +50,17 @@ def search(items: Lattice, world: World) -> list[State]:
     for state in ends:
         _keep(kept, state)
     return _best(kept, width)
+
+
+def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
+    """Return a number of the problem's ways as less odd where only strange ones are longer."""
+    if item.numeral is None or not item.noise or item.numeral.noise:
+        return item
+    longer = [one.numeral.leaf for one in here if one.numeral and one.end > item.end]
+    known = worth(item.numeral.leaf) in world.numbers
+    if not known or any(worth(leaf) in world.numbers for leaf in longer):
+        return item
+    return replace(item, noise=min(1, item.noise - 1))
 
 
 def _keep(beam: dict[tuple[object, ...], State], state: State) -> None:
@@ -77,8 +89,8 @@ def _taken(state: State, item: Item, world: World) -> Iterator[State]:
     else:
         for after in effect(state, item, world):
             begins = item.meaning in _STATEMENT or after.frame.verb is not state.frame.verb
-            undo = (state.undo[0], state) if begins and state.undo else after.undo
-            yield replace(after, cost=after.cost + noise, undo=undo) if noise or begins else after
+            undo = (state.undo[0], state) if begins and state.undo else None
+            yield replace(after, cost=after.cost + noise, undo=undo or after.undo)
 
 
 def _corrected(state: State, item: Item) -> Iterator[State]:
