@@ -11,7 +11,7 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.match import explains
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Exact, Operation, Sign, exact, leaves, written
+from waysaid.number import Blank, Exact, Operation, Sign, exact, leaves, written
 from waysaid.ways import Family
 
 _LEAST = 1
@@ -86,9 +86,9 @@ def _changes(
         left = draft.left
         if not isinstance(left, Operation) or left.sign not in (Sign.PLUS, Sign.MINUS):
             continue
-        values = [one for one in written(left) if one is not None]
+        values = [one for one in written(left) if not isinstance(one, Blank)]
         if len(values) == 2 and not isinstance(left.left, Operation):
-            start, size = (exact(one) for one in values)  # type: ignore[arg-type]
+            start, size = (exact(one) for one in values)
             if start in numbers and size not in numbers:
                 yield start, left.sign, size
 
@@ -109,8 +109,8 @@ def _by_place(drafts: tuple[Draft, ...], world: World) -> bool:
 
 def _digit(number: Exact, place: int) -> int:
     """Return what the digit at a place is worth: the 30 of 37 at place 1."""
-    size: int = 10**place
-    return int(abs(number)) // size % 10 * size
+    size = (1, 10, 100, 1000)[place]
+    return abs(int(number)) // size % 10 * size
 
 
 def _opposite(drafts: tuple[Draft, ...], world: World) -> Family | None:

@@ -9,8 +9,8 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.hear import Heard
 from waysaid.hearing.lexicon import lexicon_of
 from waysaid.hearing.match import Match, matched
-from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.family import likeliest
 from waysaid.hearing.spoken.frame import worth
@@ -20,7 +20,7 @@ from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World, world_of
 from waysaid.hearing.word import words_of
 from waysaid.number import (
-    BLANK,
+    Blank,
     Claim,
     Compare,
     Language,
@@ -110,7 +110,7 @@ def _said(bare: tuple[Bare, ...]) -> tuple[Said, ...]:
     return tuple(
         Said(one.quantity.leaf, one.quantity.span)
         for one in bare
-        if not isinstance(one.quantity.leaf, Operation | type(BLANK))
+        if not isinstance(one.quantity.leaf, Operation | Blank)
     )
 
 

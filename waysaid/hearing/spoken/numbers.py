@@ -53,7 +53,7 @@ def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
 
 
 def _scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
-    """A number behind half or double: what is scaled, or what it comes to."""
+    """Take a number behind half or double: what is scaled, or what it comes to."""
     halved = state.frame.verb is Meaning.HALF
     for scaled in twos(halved, said, world):
         yield state.framed(scaled)
@@ -91,7 +91,7 @@ def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
 
 
 def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
-    """A result comes: the frame is done; or it goes unsaid, and something else begins."""
+    """Take a result: the frame is done; or it goes unsaid, and something else begins."""
     frame = state.frame
     if frame.whole is not None and frame.right is None:
         yield state.framed(replace(frame, left=said, wants=Slot.NONE))
@@ -106,7 +106,7 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
 
 
 def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
-    """A number behind a whole pair: its result with no word before it, or something new."""
+    """Take a number behind a whole pair: its result with no word before it, or something new."""
     frame = state.frame
     if frame.right is not None and said.many and frame.sign in (Sign.PLUS, Sign.MINUS):
         right = Quantity(
@@ -124,7 +124,7 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
 
 
 def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]:
-    """A number behind a number: so many of it, 5 sixes; or the first stands alone."""
+    """Take a number behind a number: so many of it, 5 sixes; or the first stands alone."""
     left = state.frame.left
     if left is not None and said.many:
         yield state.framed(Frame(left=left, sign=Sign.TIMES, right=said, op_said=True))
@@ -133,7 +133,7 @@ def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]
 
 
 def _after_verb(state: State, said: Quantity, world: World) -> Iterator[State]:
-    """A number behind a verb or a whole that has had its parts."""
+    """Take a number behind a verb or a whole that has had its parts."""
     frame = state.frame
     if frame.whole is not None and frame.left is None:
         yield state.framed(replace(frame, left=said))

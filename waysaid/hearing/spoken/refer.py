@@ -11,7 +11,7 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Number, exact, leaves
+from waysaid.number import Blank, Number, exact, leaves
 
 
 def refer(state: State, item: Item, world: World) -> Iterator[State]:
@@ -52,7 +52,7 @@ def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int
 
 
 def _it(state: State) -> Iterator[tuple[Number, int]]:
-    """What was moved, for one who gives it on; what stands; what was last named."""
+    """Yield what was moved, for one who gives it on; what stands; what was last named."""
     giving = state.frame.verb is Meaning.GIVE
     found: dict[object, int] = {}
     for one, more in (
@@ -78,11 +78,16 @@ def _named(state: State) -> list[object]:
 
 
 def _rest(state: State, world: World) -> Iterator[tuple[Number, int]]:
-    """What is left of a number of the problem when what was used of it is taken off."""
-    hops = [leaf for draft in state.drafts for leaf in list(leaves(draft.left))[1:]]
+    """Yield what is left of a number of the problem when what was used of it is taken off."""
+    hops = [
+        leaf
+        for draft in state.drafts
+        for leaf in list(leaves(draft.left))[1:]
+        if not isinstance(leaf, Blank)
+    ]
     for one in dict.fromkeys(map(exact, world.facts.written)):
         for used in {sum(hops), *hops[-1:]} if hops else ():
-            left = exact(one - used)  # type: ignore[arg-type]
+            left = exact(one - used)
             if left > 0:
                 yield left, weights.POINTED
 

@@ -89,8 +89,8 @@ def _taken(state: State, item: Item, world: World) -> Iterator[State]:
     else:
         for after in effect(state, item, world):
             begins = item.meaning in _STATEMENT or after.frame.verb is not state.frame.verb
-            undo = (state.undo[0], state) if begins and state.undo else None
-            yield replace(after, cost=after.cost + noise, undo=undo or after.undo)
+            back = (state.undo[0], state) if begins and state.undo else after.undo
+            yield replace(after, cost=after.cost + noise, undo=back)
 
 
 def _corrected(state: State, item: Item) -> Iterator[State]:

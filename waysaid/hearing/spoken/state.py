@@ -26,7 +26,8 @@ class State(NamedTuple):
 
     `standing` is the number a hop would go on from, `amount` the last number moved, `spoken` the
     last number named. `so` is whether a result was promised, `free` whether a digit of column work
-    comes, `both` whether the next hop is made from every number, `heard` how many numbers were said. `dropped` are the stretches of words taken back; `undo` holds the states to go back to:
+    comes, `both` whether the next hop is made from every number, `heard` how many numbers were
+    said. `dropped` are the stretches of words taken back; `undo` holds the states to go back to:
     before the last number, and at the start of the clause.
     """
 

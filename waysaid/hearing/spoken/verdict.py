@@ -51,7 +51,7 @@ def _of_claim(state: State, meaning: Meaning, world: World) -> Iterator[State]:
 def _of_comparison(
     state: State, meaning: Meaning, problem: Compare, world: World
 ) -> Iterator[State]:
-    """The number last named is larger, smaller, or the same; it may be named another way."""
+    """Say that the number last named is larger, smaller or the same, whatever it was called."""
     order = _ORDERS.get(meaning)
     subject = state.frame.left or state.spoken
     for after in closed(state, world):
