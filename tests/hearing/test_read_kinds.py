@@ -54,7 +54,6 @@ GROUPS = [
     ("16 / 3", "3x5=15 5 left 1", ["3 x 5 = 15"], "5 r 1", "think-times"),
     ("16 / 3", "3x5=15 16-15=1", ["3 x 5 = 15", "16 - 15 = 1"], None, "think-times"),
     ("16 / 3", "16/3=5 r 1", [], "5 r 1", None),
-    ("16 / 3", "50/6=8 r 2", [], None, None),
     ("16 / 3", "5 1/3", [], "5 1/3", None),
     # Counted by the number itself.
     (

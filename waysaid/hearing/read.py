@@ -28,11 +28,13 @@ def read(
 
     Shorthand is numbers, +, −, x, / and `of`, equals signs, gaps and breaks (`, ; : | →`), and
     `5 r 1`, `>` or `true` for an answer; see `waysaid.hearing.hear`. Any other line is words of the
-    language; see `waysaid.hearing.spoken`. Words that hold no mathematics give no steps and no
-    answer. `before` is what the children of the class said of the problem, by name, for `same as
+    language; see `waysaid.hearing.spoken`. Words that hold no mathematics, and signs without a
+    letter that are no shorthand, give no steps and no answer. `before` is what the children of the class said of the problem, by name, for `same as
     Noor`. Never raises.
     """
     short = _shorthand(problem, line)
+    if short is None and not any(map(str.isalpha, line)):
+        return Reading((), None, None, line)
     return short or agreed(_words(problem, line, language), lexicon_of(language), before)
 
 

@@ -246,6 +246,8 @@ class _Cutter:
         result = bool(before) and before[-1].mark is Mark.EQUALS
         if self.spelling.slash is Slash.SHARES_OUT and result and _comes_to(before) != top:
             return False
+        if result and [token.value for token in before[-4:-1:2]] == [top, bottom]:
+            return False
         if bottom and begins and top in self.spelling.wholes:
             return True
         if self.spelling.slash is Slash.SHARES_OUT:

@@ -295,6 +295,8 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
     if state.standing is None or state.standing.value is None or not state.drafts:
         return
     here = state.standing.value
+    if here in world.facts.numbers:
+        return
     sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
     hop = Operation(sign, here, exact(size))
     if size and hop != world.facts.asked and turned_side(hop) in world.lefts:

@@ -262,7 +262,7 @@ def _way(state: State, item: Item, world: World) -> Iterator[State]:
     sign = Sign.MINUS if item.meaning is Meaning.BACK else Sign.PLUS
     frame = state.frame
     if frame.verb in (Meaning.GO, Meaning.ADD, Meaning.TAKE, Meaning.ROUND, Meaning.COUNT):
-        if frame.sign in (None, sign):
+        if frame.sign in (None, sign) or frame.verb in (Meaning.ADD, Meaning.TAKE):
             yield state
         else:
             yield state.and_costs(weights.IGNORED)

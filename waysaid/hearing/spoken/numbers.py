@@ -126,7 +126,10 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
 def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Take a number behind a number: so many of it, 5 sixes; or the first stands alone."""
     left = state.frame.left
-    if left is not None and said.many:
+    if left is not None and said.many and left.value == 2 and not world.groups:
+        for doubled in twos(False, said, world):
+            yield state.framed(doubled)
+    elif left is not None and said.many:
         yield state.framed(Frame(left=left, sign=Sign.TIMES, right=said, op_said=True))
     for after in closed(state, world):
         yield after.framed(Frame(left=said))
