@@ -129,7 +129,7 @@ def _with_reading(
         raise RefusalError(400, _("No problem of this talk has the id that was sent."))
     rest = {key: value for key, value in event.items() if key != "line"}
     told = way_from_line(text, line, board_language)
-    picture = rest.get("picture") or usual_picture(text, line)
+    picture = rest.get("picture") or usual_picture(text, line, board_language)
     return {**rest, **told, "picture": picture if told["steps"] else Picture.WORDS.value}
 
 

@@ -5,7 +5,7 @@ from typing import Any
 
 from waysaid.drawing import Telling, lines
 from waysaid.hearing import Reading, read
-from waysaid.number import parse
+from waysaid.number import Language, parse
 from waysaid.site.answer_view import in_words
 from waysaid.site.chips import pictures_of, thumbnail
 from waysaid.site.image_view import seen_view
@@ -13,13 +13,13 @@ from waysaid.site.wording import Wording
 
 
 @lru_cache(maxsize=512)
-def _read(problem_text: str, line: str) -> Reading:
-    return read(parse(problem_text), line)
+def _read(problem_text: str, line: str, language: str) -> Reading:
+    return read(parse(problem_text), line, Language(language))
 
 
 def way_from_line(problem_text: str, line: str, board_language: str) -> dict[str, Any]:
     """Return what a line says as the parts of a `way-shared` event."""
-    reading = _read(problem_text, line)
+    reading = _read(problem_text, line, board_language)
     return {
         "steps": [
             {
@@ -35,9 +35,11 @@ def way_from_line(problem_text: str, line: str, board_language: str) -> dict[str
     }
 
 
-def usual_picture(problem_text: str, line: str) -> str:
+def usual_picture(problem_text: str, line: str, board_language: str) -> str:
     """Return how what a line says is drawn when nobody asks for a picture."""
-    return str(pictures_of(_telling(problem_text, _read(problem_text, line)))["picture"])
+    return str(
+        pictures_of(_telling(problem_text, _read(problem_text, line, board_language)))["picture"]
+    )
 
 
 def _telling(problem_text: str, reading: Reading) -> Telling:
@@ -48,7 +50,7 @@ def _telling(problem_text: str, reading: Reading) -> Telling:
 
 def preview(problem_text: str, line: str, wording: Wording, board_language: str) -> dict[str, Any]:
     """Return what the desk shows of a line while it is typed; it corrects nothing."""
-    reading = _read(problem_text, line)
+    reading = _read(problem_text, line, board_language)
     telling = _telling(problem_text, reading)
     family = reading.family
     return {

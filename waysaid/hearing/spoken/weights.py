@@ -4,37 +4,37 @@ A reading costs the sum of what it leaves unexplained. The unit is about one wor
 what a careful listener would rather assume costs less than what she would rather not.
 """
 
-WORD = 3
+WORD = 6
 """A word that means nothing to us, passed over."""
 NOISE = 2
 """A number or a meaning one grade of noise away from plain speech."""
 IGNORED = 4
 """A word with a meaning for the work, passed over."""
-REPEATED = 0
+REPEATED = 1
 """A number said again."""
-RESTATED = 2
+RESTATED = 3
 """A number of the problem named before the work."""
-LOOSE = 6
+LOOSE = 5
 """A number that nothing explains."""
-FREE = 1
+FREE = 2
 """A number said about a digit or a carried ten."""
-FALSE = 4
+FALSE = 5
 """A step whose result is not what arithmetic gives."""
 SLIP = 2
 """The same, where a known slip gives this very step."""
-UNSAID = 2
+UNSAID = 3
 """A step whose result nobody said."""
-STRANGE = 2
+STRANGE = 3
 """A step that no way of the problem has."""
-UNTRACED = 1
+UNTRACED = 2
 """A number in such a step that comes from nowhere."""
-BASE = 2
+BASE = 1
 """A hop whose start nobody said, from a number of the problem."""
 GOES_ON = 0
 """A hop from the number that stands."""
-COUNTING = 3
+COUNTING = 2
 """The first step of a count."""
-HOPPED = 2
+HOPPED = 1
 """A hop of which only its size and its end were said, as numbers."""
 JOINED = 0
 """Pieces put together of which only the sum was said."""
@@ -54,11 +54,11 @@ ACROSS = 1
 """A step that goes on over the end of a sentence."""
 ALONE = 3
 """A verb without its number."""
-NO_FAMILY = 4
+NO_FAMILY = 5
 """Steps that are no way of a family we know."""
 SHORTCUT = 0
 """A result said with no word before it."""
 NEXT = 1
 """A word that might join two numbers, between two things said."""
-ARRIVED = 3
+ARRIVED = 2
 """A hop of which only its end was said."""
