@@ -14,6 +14,7 @@ from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.number import (
     BLANK,
+    Equation,
     Exact,
     Expression,
     Operation,
@@ -216,7 +217,8 @@ def step_cost(draft: Draft, world: World) -> int:
         known = turned(draft.equation) in world.wrong
         cost += weights.SLIP if known else weights.FALSE
     if turned_side(draft.left) not in world.lefts:
-        if draft.result is not None and forced in world.numbers and worth(draft.result) == forced:
+        named = draft.result is not None and Part.RIGHT not in draft.open
+        if named and forced in world.numbers and worth(draft.result) == forced:
             return cost + weights.UNTRACED
         cost += weights.STRANGE
         cost += weights.UNTRACED * sum(one not in world.numbers for one in leaves(draft.left))
@@ -299,7 +301,8 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
         return
     sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
     hop = Operation(sign, here, exact(size))
-    if size and hop != world.facts.asked and turned_side(hop) in world.lefts:
+    known = turned_side(hop) in world.lefts or turned(Equation(hop, exact(value))) in world.wrong
+    if size and hop != world.facts.asked and known:
         right = Quantity(exact(size), number.span, said=False)
         frame = Frame(sign=sign, right=right, result=number, op_said=False)
         start = replace(state.standing, said=False)
@@ -355,6 +358,9 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     if skip not in (*_SKIPS, *groups) or not skip:
         return
     sign = Sign.PLUS if value > here else Sign.MINUS
+    last = state.drafts[-1].left if counting else None
+    if isinstance(last, Operation) and last.sign is not sign:
+        return
     unsaid = COUNTED
     span = (before.span[0], number.span[1])
     draft = Draft(Operation(sign, here, exact(skip)), unsaid, span, number.leaf)
@@ -379,7 +385,7 @@ def _count_begun(state: State, number: Quantity, value: Exact, world: World) -> 
     start = exact(value - 1 if signs[0] is Sign.PLUS else value + 1)
     if start in world.facts.numbers:
         draft = Draft(Operation(signs[0], start, 1), _BEGUN, number.span, number.leaf)
-        cost = state.cost + weights.COUNTING
+        cost = state.cost + weights.COUNTING - 1
         yield replace(state, drafts=(draft,), standing=number, so=False, cost=cost)
 
 

@@ -346,8 +346,11 @@ def _from(state: State, item: Item, world: World) -> Iterator[State]:
         off = replace(frame, sign=Sign.MINUS, wants=Slot.LEFT)
         yield state.framed(off)
     elif frame.verb is Meaning.ADD and frame.paired and frame.left is None:
-        yield state.framed(replace(frame, verb=Meaning.SEE, wants=Slot.NONE))
+        yield state.framed(replace(frame, verb=Meaning.FROM, wants=Slot.NONE))
         yield state.and_costs(1)
+    elif frame.verb is Meaning.GIVE and frame.paired:
+        for after in closed(state, world):
+            yield after.framed(Frame(sign=Sign.MINUS, right=frame.right, wants=Slot.LEFT))
     elif frame.bare is not None:
         off = Frame(sign=Sign.MINUS, right=frame.left, wants=Slot.LEFT)
         yield state.framed(off)

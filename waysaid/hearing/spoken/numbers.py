@@ -108,6 +108,8 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
 def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Take a number behind a whole pair: its result with no word before it, or something new."""
     frame = state.frame
+    if frame.verb is Meaning.FROM and frame.left is None and said.value in world.facts.numbers:
+        yield state.framed(replace(frame, verb=Meaning.ADD))
     if frame.right is not None and said.many and frame.sign in (Sign.PLUS, Sign.MINUS):
         right = Quantity(
             Operation(Sign.TIMES, frame.right.leaf, said.leaf),
