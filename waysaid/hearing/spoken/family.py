@@ -6,12 +6,25 @@ carrying and counting tell apart what the steps alone do not.
 """
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.match import explains
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken.frame import worth
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Blank, Exact, Operation, Sign, exact, leaves, written
+from waysaid.number import (
+    BLANK,
+    Blank,
+    Exact,
+    Form,
+    Operation,
+    Sign,
+    exact,
+    has_form,
+    leaves,
+    written,
+)
 from waysaid.ways import Family
 
 _LEAST = 1
@@ -56,7 +69,9 @@ def likeliest(
         marked = sum(_MARKED for mark in marks if way.family in _MARKS.get(mark, ()))
         scores[way.family] = max(scores.get(way.family, score + marked), score + marked)
     best = max(scores, key=lambda family: scores[family], default=None)
-    return best if best is not None and scores[best] >= _LEAST else None
+    if best is not None and scores[best] >= _LEAST:
+        return best
+    return _of_parts(drafts) or _in_turn(drafts, world)
 
 
 def _moved(drafts: tuple[Draft, ...], world: World) -> Family | None:
@@ -96,9 +111,10 @@ def _changes(
 def _by_place(drafts: tuple[Draft, ...], world: World) -> bool:
     """Tell like places of the two numbers worked together, twice or more: 70 - 30 and 4 - 1."""
     numbers = world.facts.numbers
-    if len(numbers) != 2 or not all(isinstance(one, int) for one in numbers):
+    if len(numbers) != 2:
         return False
-    places = [{_digit(one, place) for one in numbers} for place in range(4)]
+    places: list[set[Exact]] = [{_digit(one, place) for one in numbers} for place in range(4)]
+    places.append({exact(one - int(one)) for one in numbers})
     pairs = [
         {one for one in leaves(draft.left) if one != 0}
         for draft in drafts
@@ -111,6 +127,34 @@ def _digit(number: Exact, place: int) -> int:
     """Return what the digit at a place is worth: the 30 of 37 at place 1."""
     size = (1, 10, 100, 1000)[place]
     return abs(int(number)) // size % 10 * size
+
+
+def _of_parts(drafts: tuple[Draft, ...]) -> Family | None:
+    """Tell percents of the whole, or what is missing to 1; or a number only written another way."""
+    for draft in drafts:
+        numbers = list(written(draft.left))
+        operation = isinstance(draft.left, Operation)
+        if operation and any(has_form(one, Form.PERCENT) for one in numbers if one is not BLANK):
+            return Family.BENCHMARK
+        if operation and numbers[0] == 1 and any(isinstance(one, Fraction) for one in numbers):
+            return Family.BENCHMARK
+    if drafts and not any(isinstance(draft.left, Operation) for draft in drafts):
+        return Family.RENAME if not any(draft.whole for draft in drafts) else None
+    return None
+
+
+def _in_turn(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell a number of the problem multiplied and divided step by step."""
+    ends: Exact | None = None
+    for draft in drafts:
+        left = draft.left
+        if not isinstance(left, Operation) or left.sign not in (Sign.TIMES, Sign.OVER):
+            return None
+        start = worth(left.left)
+        if start not in ((ends,) if ends is not None else world.facts.numbers):
+            return None
+        ends = draft.stands
+    return Family.FACTOR_STEPS if len(drafts) > 1 and world.groups else None
 
 
 def _opposite(drafts: tuple[Draft, ...], world: World) -> Family | None:

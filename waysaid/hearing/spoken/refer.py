@@ -32,7 +32,8 @@ def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int
     numbers = world.facts.written
     match item.meaning:
         case Meaning.IT:
-            yield from _it(state)
+            known = list(_it(state))
+            yield from known or ((one, weights.POINTED) for one in reversed(numbers))
         case Meaning.FIRST:
             yield from ((one, 0) for one in numbers[:1])
         case Meaning.LAST:
