@@ -29,13 +29,20 @@ def read(
     Shorthand is numbers, +, −, x, / and `of`, equals signs, gaps and breaks (`, ; : | →`), and
     `5 r 1`, `>` or `true` for an answer; see `waysaid.hearing.hear`. Any other line is words of the
     language; see `waysaid.hearing.spoken`. Words that hold no mathematics, and signs without a
-    letter that are no shorthand, give no steps and no answer. `before` is what the children of the class said of the problem, by name, for `same as
-    Noor`. Never raises.
+    letter that come to less than two steps, give no steps and no answer. `before` is what the
+    children of the class said of the problem, by name, for `same as Noor`. Never raises.
     """
     short = _shorthand(problem, line)
-    if short is None and not any(map(str.isalpha, line)):
+    if short:
+        return short
+    words = _words(problem, line, language)
+    if len(words.told) < _STEPS_OF_SIGNS and not any(map(str.isalpha, line)):
         return Reading((), None, None, line)
-    return short or agreed(_words(problem, line, language), lexicon_of(language), before)
+    return agreed(words, lexicon_of(language), before)
+
+
+_STEPS_OF_SIGNS = 2
+"""The fewest steps that signs without a letter must come to, to be heard: our choice."""
 
 
 def _shorthand(problem: Problem, line: str) -> Reading | None:

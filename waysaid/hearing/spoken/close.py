@@ -213,16 +213,21 @@ def step_cost(draft: Draft, world: World) -> int:
     forced = draft.forced
     if draft.result is None:
         cost += weights.UNSAID
-    elif forced is None or worth(draft.result) != forced:
+    elif forced is None or value_said(draft) != forced:
         known = turned(draft.equation) in world.wrong
         cost += weights.SLIP if known else weights.FALSE
     if turned_side(draft.left) not in world.lefts:
         named = draft.result is not None and Part.RIGHT not in draft.open
-        if named and forced in world.numbers and worth(draft.result) == forced:
+        if named and forced in world.numbers and value_said(draft) == forced:
             return cost + weights.UNTRACED
         cost += weights.STRANGE
         cost += weights.UNTRACED * sum(one not in world.numbers for one in leaves(draft.left))
     return cost
+
+
+def value_said(draft: Draft) -> Exact | None:
+    """Return what the result said is worth; None where none was."""
+    return None if draft.result is None else worth(draft.result)
 
 
 def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
@@ -232,7 +237,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         yield loose(state, number)
         return
     state = replace(state, spoken=number)
-    if state.free and (value <= 10 or value % 10 == 0 or value in world.numbers):
+    if state.free and (value <= 10 or value % 10 == 0 or value in world.facts.numbers):
         yield replace(state, free=False, cost=state.cost + weights.FREE)
     explained = False
     for after in (

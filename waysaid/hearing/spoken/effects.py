@@ -390,7 +390,8 @@ def _so(state: State, item: Item, world: World) -> Iterator[State]:
 
 def _because(state: State, item: Item, world: World) -> Iterator[State]:
     for after in closed(replace(state, so=True), world):
-        yield replace(after, so=False)
+        said = bool(after.drafts) and after.drafts[-1].result is not None and not after.bare
+        yield replace(after, so=False, claimed=after.standing if said else after.claimed)
 
 
 def _ask(state: State, item: Item, world: World) -> Iterator[State]:

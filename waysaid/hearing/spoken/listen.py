@@ -15,7 +15,7 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.family import likeliest
 from waysaid.hearing.spoken.frame import worth
 from waysaid.hearing.spoken.item import lattice
-from waysaid.hearing.spoken.search import search
+from waysaid.hearing.spoken.search import Lattice, search
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World, world_of
 from waysaid.hearing.word import words_of
@@ -60,17 +60,21 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
         item.meaning for here in items for item in here if item.meaning and not item.noise
     )
     strange = sum(all(item.meaning is None and not item.numeral for item in here) for here in items)
-    talk = _Talk(marks, strange)
+    talk = _Talk(marks, strange, _unfinished(items))
     found = [_explained(state, talk, world) for state in search(items, world)[:WEIGHED]]
     return tuple(sorted(found, key=lambda one: one.cost))
 
 
 @dataclass(frozen=True, slots=True)
 class _Talk:
-    """What else was said: the meanings heard plainly, and how many words mean nothing to us."""
+    """What else was said: the meanings heard plainly, and how many words mean nothing to us.
+
+    `unfinished` is whether something was begun behind the last number: `is forty and then I`.
+    """
 
     marks: frozenset[Meaning]
     strange: int
+    unfinished: bool
 
 
 _STORY = 2
@@ -85,6 +89,16 @@ def _explained(state: State, talk: _Talk, world: World) -> Explained:
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
 
 
+_BEGIN = (Meaning.AND, Meaning.THEN, Meaning.TAKE, Meaning.GIVE, Meaning.ADD)
+"""What begins something: said behind the last number, it was not finished."""
+
+
+def _unfinished(items: Lattice) -> bool:
+    numbers = [place for place, here in enumerate(items) if any(one.numeral for one in here)]
+    behind = items[numbers[-1] + 1 :] if numbers else ()
+    return any(one.meaning in _BEGIN and not one.noise for here in behind for one in here)
+
+
 def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid | None:
     """Return the answer that was said: a verdict where one is asked for, else a number."""
     verdict = _verdict(state, world)
@@ -93,6 +107,11 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
     promised = any(one.final for one in state.bare)
     if not state.drafts and not promised and talk.strange >= _STORY:
         return verdict
+    claimed = state.claimed.leaf if state.claimed and not promised else None
+    if verdict is None and isinstance(claimed, int | Fraction | Written):
+        return claimed
+    if talk.unfinished and state.drafts and verdict is None and not promised:
+        return None
     heard = Heard(state.drafts, _said(state.bare), _answers(state), verdict)
     said = answer_said(heard, world.facts, match.stops_short)
     return _last_said(state, world) if said is None else said

@@ -15,6 +15,7 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
+from waysaid.number import Claim, Compare
 
 WIDTH = 24
 """The states kept for each word of a line of ordinary length. Our choice, by trial."""
@@ -130,6 +131,9 @@ def _finished(state: State, world: World) -> Iterator[State]:
         if after.frame != Frame():
             continue
         done = joined_late(restates(after, world), world)
+        judges = isinstance(world.facts.problem, Compare | Claim)
+        if judges and done.verdict is None:
+            done = done.and_costs(weights.NO_VERDICT)
         yield done.and_costs(_left_over(done, world) + (0 if even_count(done) else weights.LOOSE))
 
 

@@ -62,3 +62,5 @@ NEXT = 1
 """A word that might join two numbers, between two things said."""
 ARRIVED = 2
 """A hop of which only its end was said."""
+NO_VERDICT = 3
+"""No verdict heard where one was asked for."""
