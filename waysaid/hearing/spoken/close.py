@@ -2,13 +2,14 @@
 
 from collections.abc import Iterator
 from fractions import Fraction
-from itertools import pairwise
 
 from waysaid.hearing.draft import COUNTED, Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.cost import step_cost
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.places import in_places
 from waysaid.hearing.spoken.state import Bare, State, counts, unused
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
@@ -28,7 +29,7 @@ from waysaid.number import (
 _SKIPS = (1, 2, 5, 10, 100)
 """What children count by: common practice, no source."""
 
-_BEGUN = (Part.LEFT, *COUNTED)
+BEGUN = (Part.LEFT, *COUNTED)
 """What nobody says of a count that begins one past its start: "six, seven, eight" for 5 + 3."""
 
 _PIECES = range(2, 7)
@@ -101,10 +102,15 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         return
     if frame.left is not None:
         yield _with_step(state, frame, frame.left, world)
+        for moved in in_places(frame, state.standing, world):
+            if moved.left is not None:
+                yield _with_step(state, moved, moved.left, world).and_costs(weights.PLACED)
         return
     if state.standing is not None:
         start = replace(state.standing, said=False)
         yield _with_step(state, frame, start, world).and_costs(weights.GOES_ON)
+        for moved in in_places(replace(frame, left=start), state.standing, world):
+            yield _with_step(state, moved, start, world).and_costs(weights.PLACED)
     place = (frame.right or Quantity(0, (0, 0))).span
     for number in dict.fromkeys(world.facts.written):
         start = Quantity(number, (place[0], place[0]), said=False)
@@ -154,8 +160,16 @@ def _with_step(state: State, frame: Frame, left: Quantity, world: World) -> Stat
         spoken=stands or state.spoken,
         amount=frame.right,
         so=False,
-        cost=state.cost + step_cost(draft, world),
+        cost=state.cost + step_cost(draft, world) - _known_result(state, draft),
     )
+
+
+def _known_result(state: State, draft: Draft) -> int:
+    """Return what an unsaid result does not cost where it was named before: 8 x 10, halve 16."""
+    if draft.result is not None or draft.forced is None:
+        return 0
+    named = (one for before in state.drafts for one in leaves(before.left))
+    return weights.UNSAID if draft.forced in named else 0
 
 
 def _said_late(state: State, numbers: tuple[Quantity, ...]) -> State:
@@ -207,29 +221,6 @@ def _part_of(whole: Quantity, left: Quantity, world: World) -> Exact | None:
     return base
 
 
-def step_cost(draft: Draft, world: World) -> int:
-    """Return how unlikely a step is: untrue, without a result, in no way, from nowhere."""
-    cost = 0
-    forced = draft.forced
-    if draft.result is None:
-        cost += weights.UNSAID
-    elif forced is None or value_said(draft) != forced:
-        known = turned(draft.equation) in world.wrong
-        cost += weights.SLIP if known else weights.FALSE
-    if turned_side(draft.left) not in world.lefts:
-        named = draft.result is not None and Part.RIGHT not in draft.open
-        if named and forced in world.numbers and value_said(draft) == forced:
-            return cost + weights.UNTRACED
-        cost += weights.STRANGE
-        cost += weights.UNTRACED * sum(one not in world.numbers for one in leaves(draft.left))
-    return cost
-
-
-def value_said(draft: Draft) -> Exact | None:
-    """Return what the result said is worth; None where none was."""
-    return None if draft.result is None else worth(draft.result)
-
-
 def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     """Yield what a number said alone may be: a result, an end, a sum of pieces, or loose."""
     value = number.value
@@ -244,7 +235,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         *_repeated(state, number, value, world),
         *_filled(state, number, value),
         *_hopped(state, number, value, world),
-        *_joined(state, number, value, world),
+        *joined(state, number, value, world),
         *_arrived(state, number, value, world),
         *_counted(state, number, value, world),
     ):
@@ -314,7 +305,7 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
         yield _with_step(state, frame, start, world).and_costs(weights.ARRIVED)
 
 
-def _joined(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
     """Pieces put together of which only what they come to was said."""
     pools = [unused(state)]
     if world.groups:
@@ -389,41 +380,6 @@ def _count_begun(state: State, number: Quantity, value: Exact, world: World) -> 
         return
     start = exact(value - 1 if signs[0] is Sign.PLUS else value + 1)
     if start in world.facts.numbers:
-        draft = Draft(Operation(signs[0], start, 1), _BEGUN, number.span, number.leaf)
+        draft = Draft(Operation(signs[0], start, 1), BEGUN, number.span, number.leaf)
         cost = state.cost + weights.COUNTING - 1
         yield replace(state, drafts=(draft,), standing=number, so=False, cost=cost)
-
-
-def even_count(state: State) -> bool:
-    """Tell whether every count has at least two steps: two numbers alone are no count."""
-    opens = [(), *(draft.open for draft in state.drafts), ()]
-    begun = state.drafts[:1] and state.drafts[0].open == _BEGUN
-    if begun and opens[2] != COUNTED:
-        return False
-    return not any(
-        here == COUNTED and before[-2:] != COUNTED and after != COUNTED
-        for (before, here), (_, after) in zip(pairwise(opens), pairwise(opens[1:]), strict=False)
-    )
-
-
-def restates(state: State, world: World) -> State:
-    """Return the state without a problem that was only said again, without its result."""
-    kept = tuple(
-        draft
-        for draft in state.drafts
-        if draft.result is not None or draft.left != world.facts.asked or len(state.drafts) == 1
-    )
-    gone = len(state.drafts) - len(kept)
-    return replace(state, drafts=kept, cost=state.cost - gone * weights.UNSAID) if gone else state
-
-
-def joined_late(state: State, world: World) -> State:
-    """Return the state with pieces put together of which the sum was said before its pieces."""
-    for one in state.bare:
-        value = one.quantity.value
-        if one.after == len(state.drafts) or value is None:
-            continue
-        for after in _joined(state, one.quantity, value, world):
-            kept = tuple(other for other in state.bare if other is not one)
-            return replace(after, bare=kept)
-    return state

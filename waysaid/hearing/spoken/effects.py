@@ -7,6 +7,7 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
+from waysaid.hearing.spoken.hops import HOPS, go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.refer import both, refer
 from waysaid.hearing.spoken.rest import left_over
@@ -26,7 +27,6 @@ _INFIX = {
     Meaning.OVER: Sign.OVER,
     Meaning.OF: Sign.TIMES,
 }
-_HOPS = (Sign.PLUS, Sign.MINUS)
 
 
 def effect(state: State, item: Item, world: World) -> Iterator[State]:
@@ -61,7 +61,7 @@ def _signed(state: State, sign: Sign, item: Item, world: World) -> Iterator[Stat
     elif frame.bare is not None:
         across = weights.ACROSS if item.pause is Pause.STOP else 0
         yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), across)
-        if item.pause is not Pause.NONE and sign in _HOPS:
+        if item.pause is not Pause.NONE and sign in HOPS:
             for after in closed(state, world):
                 yield after.framed(Frame(sign=sign, wants=Slot.RIGHT), weights.ACROSS)
     elif frame.paired:
@@ -85,7 +85,7 @@ def _in_whole(state: State, sign: Sign) -> Iterator[State]:
     frame = state.frame
     assert frame.whole is not None
     assert frame.left is not None
-    if sign in _HOPS:
+    if sign in HOPS:
         yield state.framed(replace(frame, wants=Slot.RIGHT, sign=sign))
     else:
         turned = Frame(left=frame.left, sign=sign, result=frame.whole, wants=Slot.RIGHT)
@@ -97,8 +97,8 @@ def _chained(state: State, sign: Sign) -> Iterator[State]:
     frame = state.frame
     if frame.left is None or frame.right is None or frame.sign is None or frame.result:
         return
-    same = frame.sign in _HOPS and sign in _HOPS
-    if not same and (sign in _HOPS or frame.sign is not sign):
+    same = frame.sign in HOPS and sign in HOPS
+    if not same and (sign in HOPS or frame.sign is not sign):
         return
     span = (min(frame.left.span[0], frame.right.span[0]), frame.right.span[1])
     leaf = Operation(frame.sign, frame.left.leaf, frame.right.leaf)
@@ -157,9 +157,9 @@ def _unnamed(state: State, item: Item, world: World) -> Iterator[State]:
     starts = [(one, weights.BASE) for one in dict.fromkeys(world.facts.written)]
     if state.standing is not None:
         starts = [(state.standing.leaf, 0), *starts]  # type: ignore[list-item]
-    for leaf, more in starts:
+    for leaf, costs in starts:
         left = Quantity(leaf, item.span, said=False)
-        for filled in _scaled(state.framed(frame, more), left, world):
+        for filled in _scaled(state.framed(frame, costs), left, world):
             yield filled.framed(replace(filled.frame, wants=Slot.RESULT))
 
 
@@ -243,133 +243,6 @@ def _split(state: State, item: Item, world: World) -> Iterator[State]:
         yield after.and_costs(1)
 
 
-def _go(state: State, item: Item, world: World) -> Iterator[State]:
-    """Begin a hop: on in a sum, back in a difference, unless a word says which."""
-    if state.frame.bare is not None:
-        for sign in _HOPS:
-            left = state.frame.left
-            yield state.framed(Frame(Meaning.GO, left=left, sign=sign, wants=Slot.RIGHT), 1)
-    for after in closed(state, world):
-        for sign in _HOPS:
-            hop = Frame(verb=Meaning.GO, sign=sign, wants=Slot.RIGHT)
-            more = 0 if sign in world.signs or world.groups else 1
-            yield after.framed(hop, more)
-        yield after.and_costs(1)
-
-
-def _way(state: State, item: Item, world: World) -> Iterator[State]:
-    """On or back: which way the hop goes."""
-    sign = Sign.MINUS if item.meaning is Meaning.BACK else Sign.PLUS
-    frame = state.frame
-    if frame.verb in (Meaning.GO, Meaning.ADD, Meaning.TAKE, Meaning.ROUND, Meaning.COUNT):
-        if frame.sign in (None, sign) or frame.verb in (Meaning.ADD, Meaning.TAKE):
-            yield state
-        else:
-            yield state.and_costs(weights.IGNORED)
-    elif frame.bare is not None or (frame.empty and state.standing is None):
-        yield state
-        yield from _behind(state, sign, world)
-    elif frame.paired or frame.empty:
-        for after in closed(state, world):
-            yield after.framed(Frame(verb=Meaning.GO, sign=sign, wants=Slot.RIGHT))
-        yield state
-    else:
-        yield state
-
-
-def _more(state: State, item: Item, world: World) -> Iterator[State]:
-    """`one more`, `two less`: a hop whose size was just said."""
-    sign = Sign.PLUS if item.meaning is Meaning.MORE else Sign.MINUS
-    other = Sign.MINUS if sign is Sign.PLUS else Sign.PLUS
-    frame = state.frame
-    if frame.bare is not None:
-        yield from _behind(state, sign, world)
-        if other in world.signs or state.drafts:
-            for turned in _behind(state, other, world):
-                yield turned.and_costs(1)
-        yield state.and_costs(weights.IGNORED)
-    elif frame.whole is not None and frame.left is not None and frame.sign is None:
-        yield from _compared(state, sign)
-    else:
-        yield state
-        if sign is Sign.MINUS or state.frame.empty:
-            for after in closed(state, world):
-                yield after.framed(Frame(sign=sign, wants=Slot.RIGHT), 1)
-
-
-def _compared(state: State, sign: Sign) -> Iterator[State]:
-    """`Five is one more than four`; or `the six has one less`, and what that comes to."""
-    frame = state.frame
-    hop = Frame(sign=sign, right=frame.left, result=frame.whole, wants=Slot.LEFT)
-    yield state.framed(hop)
-    yield state.framed(Frame(left=frame.whole, sign=sign, right=frame.left))
-
-
-def _behind(state: State, sign: Sign, world: World) -> Iterator[State]:
-    size = state.frame.left
-    if size is not None:
-        yield state.framed(Frame(sign=sign, right=size))
-
-
-def _to(state: State, item: Item, world: World) -> Iterator[State]:
-    """To what a number is put; or up, or down, to where a hop ends."""
-    frame = state.frame
-    if frame.verb in (Meaning.ADD, Meaning.GIVE, Meaning.TAKE) and frame.paired and not frame.left:
-        yield state.framed(replace(frame, wants=Slot.LEFT))
-        yield state.framed(replace(frame, wants=Slot.RESULT), 1)
-    elif frame.sign is not None and frame.wants is Slot.RIGHT:
-        yield from _reaching(state, frame.left, frame.sign, item)
-    elif frame.paired:
-        yield state.framed(replace(frame, wants=Slot.RESULT))
-    elif frame.bare is not None or (frame.empty and state.standing is not None):
-        for sign in _HOPS:
-            yield from _reaching(state, frame.left, sign, item)
-        yield state.and_costs(1)
-    elif frame.verb is Meaning.ROUND:
-        yield state
-    else:
-        yield state
-
-
-def _reaching(state: State, left: Quantity | None, sign: Sign, item: Item) -> Iterator[State]:
-    """Begin a hop that is told by where it ends."""
-    hop = Frame(left=left, sign=sign, reach=True, wants=Slot.RESULT)
-    yield state.framed(hop)
-
-
-def _from(state: State, item: Item, world: World) -> Iterator[State]:
-    """Off a number; or where a hop starts."""
-    frame = state.frame
-    if frame.verb in (Meaning.TAKE, Meaning.GO) and frame.paired and frame.left is None:
-        yield state.framed(replace(frame, wants=Slot.LEFT))
-    elif frame.verb is Meaning.GIVE and frame.paired and frame.left is None:
-        off = replace(frame, sign=Sign.MINUS, wants=Slot.LEFT)
-        yield state.framed(off)
-    elif frame.verb is Meaning.ADD and frame.paired and frame.left is None:
-        yield state.framed(replace(frame, verb=Meaning.FROM, wants=Slot.NONE))
-        yield state.and_costs(1)
-    elif frame.verb is Meaning.GIVE and frame.paired:
-        for after in closed(state, world):
-            yield after.framed(Frame(sign=Sign.MINUS, right=frame.right, wants=Slot.LEFT))
-    elif frame.bare is not None:
-        off = Frame(sign=Sign.MINUS, right=frame.left, wants=Slot.LEFT)
-        yield state.framed(off)
-        yield state.framed(Frame(result=frame.left, wants=Slot.LEFT), 1)
-        yield state.and_costs(1)
-    else:
-        yield state
-
-
-def _onto(state: State, item: Item, world: World) -> Iterator[State]:
-    frame = state.frame
-    if frame.verb in (Meaning.ADD, Meaning.GIVE) and frame.paired and frame.left is None:
-        yield state.framed(replace(frame, wants=Slot.LEFT))
-    elif frame.bare is not None:
-        yield state.framed(replace(frame, sign=Sign.PLUS, wants=Slot.RIGHT), 1)
-    else:
-        yield state
-
-
 def _round(state: State, item: Item, world: World) -> Iterator[State]:
     """Take a number treated as another: no step of its own; the numbers are only named."""
     for after in closed(state, world):
@@ -429,14 +302,14 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.BY: _by,
     Meaning.INTO: _into,
     Meaning.SPLIT: _split,
-    Meaning.GO: _go,
-    Meaning.UP: _way,
-    Meaning.BACK: _way,
-    Meaning.MORE: _more,
-    Meaning.LESS: _more,
-    Meaning.TO: _to,
-    Meaning.FROM: _from,
-    Meaning.ONTO: _onto,
+    Meaning.GO: go,
+    Meaning.UP: on_or_back,
+    Meaning.BACK: on_or_back,
+    Meaning.MORE: more,
+    Meaning.LESS: more,
+    Meaning.TO: to,
+    Meaning.FROM: off,
+    Meaning.ONTO: onto,
     Meaning.ROUND: _round,
     **dict.fromkeys((Meaning.THEN, Meaning.BUT, Meaning.SEE, Meaning.COUNT), _break),
     Meaning.SO: _so,

@@ -8,8 +8,9 @@ from collections.abc import Iterator
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.close import closed, even_count, joined_late, restates
+from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.effects import effect
+from waysaid.hearing.spoken.ending import even_count, joined_late, restates
 from waysaid.hearing.spoken.frame import Frame, Quantity, worth
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number

@@ -25,10 +25,11 @@ class State(NamedTuple):
     """One way to have heard the words so far, and what it costs.
 
     `standing` is the number a hop would go on from, `amount` the last number moved, `spoken` the
-    last number named, `claimed` a result said before its reasons. `so` is whether a result was promised, `free` whether a digit of column work
-    comes, `both` whether the next hop is made from every number, `heard` how many numbers were
-    said. `dropped` are the stretches of words taken back; `undo` holds the states to go back to:
-    before the last number, and at the start of the clause.
+    last number named, `claimed` a result said before its reasons. `so` is whether a result was
+    promised, `free` whether a digit of column work comes, `both` whether the next hop is made from
+    every number, `heard` how many numbers were said. `dropped` are the stretches of words taken
+    back; `undo` holds the states to go back to: before the last number, and at the start of the
+    clause.
     """
 
     cost: int = 0

@@ -8,7 +8,7 @@ WORD = 6
 """A word that means nothing to us, passed over."""
 NOISE = 2
 """A number or a meaning one grade of noise away from plain speech."""
-IGNORED = 4
+IGNORED = 5
 """A word with a meaning for the work, passed over."""
 REPEATED = 1
 """A number said again."""
@@ -44,7 +44,7 @@ POINTED = 1
 """A number meant by a word such as `that one`."""
 UNREACHED = 3
 """An answer that no step comes to."""
-WITHDRAWN = 2
+WITHDRAWN = 3
 """Words taken back."""
 WITHDRAWN_ALL = 5
 """All that was said so far taken back."""
@@ -52,7 +52,7 @@ NO_RESULT = 3
 """A result promised by a word that never came."""
 ACROSS = 1
 """A step that goes on over the end of a sentence."""
-ALONE = 3
+ALONE = 6
 """A verb without its number."""
 NO_FAMILY = 5
 """Steps that are no way of a family we know."""
@@ -64,3 +64,5 @@ ARRIVED = 2
 """A hop of which only its end was said."""
 NO_VERDICT = 3
 """No verdict heard where one was asked for."""
+PLACED = 1
+"""Digits meant as the tens or hundreds that they stand for."""

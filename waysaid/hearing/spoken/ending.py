@@ -1,0 +1,54 @@
+"""What is settled at the end of a line: what was only said again, and sums said early."""
+
+from itertools import pairwise
+
+from waysaid.hearing.draft import COUNTED, Draft
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.close import BEGUN, joined
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned_side
+
+
+def even_count(state: State) -> bool:
+    """Tell whether every count has at least two steps: two numbers alone are no count."""
+    opens = [(), *(draft.open for draft in state.drafts), ()]
+    begun = state.drafts[:1] and state.drafts[0].open == BEGUN
+    if begun and opens[2] != COUNTED:
+        return False
+    return not any(
+        here == COUNTED and before[-2:] != COUNTED and after != COUNTED
+        for (before, here), (_, after) in zip(pairwise(opens), pairwise(opens[1:]), strict=False)
+    )
+
+
+def restates(state: State, world: World) -> State:
+    """Return the state without what was only named: the problem, or a step said later, whole."""
+    kept = tuple(
+        draft
+        for place, draft in enumerate(state.drafts)
+        if draft.result is not None
+        or len(state.drafts) == 1
+        or (draft.left != world.facts.asked and not _later(draft, state.drafts[place + 1 :]))
+    )
+    gone = len(state.drafts) - len(kept)
+    return replace(state, drafts=kept, cost=state.cost - gone * weights.UNSAID) if gone else state
+
+
+def _later(draft: Draft, others: tuple[Draft, ...]) -> bool:
+    """Tell whether a step is said again later."""
+    side = turned_side(draft.left)
+    return any(turned_side(other.left) == side for other in others)
+
+
+def joined_late(state: State, world: World) -> State:
+    """Return the state with pieces put together of which the sum was said before its pieces."""
+    for one in state.bare:
+        value = one.quantity.value
+        if one.after == len(state.drafts) or value is None:
+            continue
+        for after in joined(state, one.quantity, value, world):
+            kept = tuple(other for other in state.bare if other is not one)
+            return replace(after, bare=kept)
+    return state

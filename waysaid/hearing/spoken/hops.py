@@ -1,0 +1,144 @@
+"""Hops: on and back, more and less, to a number and off one."""
+
+from collections.abc import Iterator
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.close import closed
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
+from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Sign
+
+HOPS = (Sign.PLUS, Sign.MINUS)
+"""The signs of hops."""
+
+
+def go(state: State, item: Item, world: World) -> Iterator[State]:
+    """Begin a hop: on in a sum, back in a difference, unless a word says which."""
+    if state.frame.bare is not None:
+        for sign in HOPS:
+            left = state.frame.left
+            yield state.framed(Frame(Meaning.GO, left=left, sign=sign, wants=Slot.RIGHT), 1)
+    for after in closed(state, world):
+        for sign in HOPS:
+            hop = Frame(verb=Meaning.GO, sign=sign, wants=Slot.RIGHT)
+            more = 0 if sign in world.signs or world.groups else 1
+            yield after.framed(hop, more)
+        yield after.and_costs(1)
+
+
+def on_or_back(state: State, item: Item, world: World) -> Iterator[State]:
+    """On or back: which way the hop goes."""
+    sign = Sign.MINUS if item.meaning is Meaning.BACK else Sign.PLUS
+    frame = state.frame
+    if frame.verb in (Meaning.GO, Meaning.ADD, Meaning.TAKE, Meaning.ROUND, Meaning.COUNT):
+        if frame.sign in (None, sign) or frame.verb in (Meaning.ADD, Meaning.TAKE):
+            yield state
+        else:
+            yield state.and_costs(weights.IGNORED)
+    elif frame.bare is not None or (frame.empty and state.standing is None):
+        yield state
+        yield from _behind(state, sign, world)
+    elif frame.paired or frame.empty:
+        for after in closed(state, world):
+            yield after.framed(Frame(verb=Meaning.GO, sign=sign, wants=Slot.RIGHT))
+        yield state
+    else:
+        yield state
+
+
+def more(state: State, item: Item, world: World) -> Iterator[State]:
+    """`one more`, `two less`: a hop whose size was just said."""
+    sign = Sign.PLUS if item.meaning is Meaning.MORE else Sign.MINUS
+    other = Sign.MINUS if sign is Sign.PLUS else Sign.PLUS
+    frame = state.frame
+    if frame.bare is not None:
+        yield from _behind(state, sign, world)
+        if other in world.signs or state.drafts:
+            for turned in _behind(state, other, world):
+                yield turned.and_costs(1)
+        yield state.and_costs(weights.IGNORED)
+    elif frame.whole is not None and frame.left is not None and frame.sign is None:
+        yield from _compared(state, sign)
+    else:
+        yield state
+        if sign is Sign.MINUS or state.frame.empty:
+            for after in closed(state, world):
+                yield after.framed(Frame(sign=sign, wants=Slot.RIGHT), 1)
+
+
+def _compared(state: State, sign: Sign) -> Iterator[State]:
+    """`Five is one more than four`; or `the six has one less`, and what that comes to."""
+    frame = state.frame
+    hop = Frame(sign=sign, right=frame.left, result=frame.whole, wants=Slot.LEFT)
+    yield state.framed(hop)
+    yield state.framed(Frame(left=frame.whole, sign=sign, right=frame.left))
+
+
+def _behind(state: State, sign: Sign, world: World) -> Iterator[State]:
+    size = state.frame.left
+    if size is not None:
+        yield state.framed(Frame(sign=sign, right=size))
+
+
+def to(state: State, item: Item, world: World) -> Iterator[State]:
+    """To what a number is put; or up, or down, to where a hop ends."""
+    frame = state.frame
+    if frame.verb in (Meaning.ADD, Meaning.GIVE, Meaning.TAKE) and frame.paired and not frame.left:
+        yield state.framed(replace(frame, wants=Slot.LEFT))
+        yield state.framed(replace(frame, wants=Slot.RESULT), 1)
+    elif frame.sign is not None and frame.wants is Slot.RIGHT:
+        yield from _reaching(state, frame.left, frame.sign, item)
+    elif frame.paired:
+        yield state.framed(replace(frame, wants=Slot.RESULT))
+    elif frame.bare is not None or (frame.empty and state.standing is not None):
+        for sign in HOPS:
+            yield from _reaching(state, frame.left, sign, item)
+        yield state.and_costs(1)
+    elif frame.verb is Meaning.ROUND:
+        yield state
+    else:
+        yield state
+
+
+def _reaching(state: State, left: Quantity | None, sign: Sign, item: Item) -> Iterator[State]:
+    """Begin a hop that is told by where it ends."""
+    hop = Frame(left=left, sign=sign, reach=True, wants=Slot.RESULT)
+    yield state.framed(hop)
+
+
+def off(state: State, item: Item, world: World) -> Iterator[State]:
+    """Off a number; or where a hop starts."""
+    frame = state.frame
+    if frame.verb in (Meaning.TAKE, Meaning.GO) and frame.paired and frame.left is None:
+        yield state.framed(replace(frame, wants=Slot.LEFT))
+    elif frame.verb is Meaning.GIVE and frame.paired and frame.left is None:
+        off = replace(frame, sign=Sign.MINUS, wants=Slot.LEFT)
+        yield state.framed(off)
+    elif frame.verb is Meaning.ADD and frame.paired and frame.left is None:
+        yield state.framed(replace(frame, verb=Meaning.FROM, wants=Slot.NONE))
+        yield state.and_costs(1)
+    elif frame.verb is Meaning.GIVE and frame.paired:
+        for after in closed(state, world):
+            yield after.framed(Frame(sign=Sign.MINUS, right=frame.right, wants=Slot.LEFT))
+    elif frame.bare is not None:
+        off = Frame(sign=Sign.MINUS, right=frame.left, wants=Slot.LEFT)
+        yield state.framed(off)
+        yield state.framed(Frame(result=frame.left, wants=Slot.LEFT), 1)
+        yield state.and_costs(1)
+    else:
+        yield state
+
+
+def onto(state: State, item: Item, world: World) -> Iterator[State]:
+    """Put a number on another: the three with the seven."""
+    frame = state.frame
+    if frame.verb in (Meaning.ADD, Meaning.GIVE) and frame.paired and frame.left is None:
+        yield state.framed(replace(frame, wants=Slot.LEFT))
+    elif frame.bare is not None:
+        yield state.framed(replace(frame, sign=Sign.PLUS, wants=Slot.RIGHT), 1)
+    else:
+        yield state
