@@ -7,7 +7,7 @@ from waysaid.hearing.draft import COUNTED, Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.cost import step_cost
+from waysaid.hearing.spoken.cost import borne_out, step_cost
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.places import in_places
 from waysaid.hearing.spoken.state import Bare, State, counts, unused
@@ -104,7 +104,8 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield _with_step(state, frame, frame.left, world)
         for moved in in_places(frame, state.standing, world):
             if moved.left is not None:
-                yield _with_step(state, moved, moved.left, world).and_costs(weights.PLACED)
+                more = weights.PLACED if frame.result else weights.PLACED + weights.UNSAID
+                yield _with_step(state, moved, moved.left, world).and_costs(more)
         return
     if state.standing is not None:
         start = replace(state.standing, said=False)
@@ -153,6 +154,7 @@ def _with_step(state: State, frame: Frame, left: Quantity, world: World) -> Stat
     ends = draft.ends
     stands = None if ends is None else Quantity(ends, draft.span)
     state = _said_late(state, (left, frame.right))
+    less = borne_out(draft, (left, frame.right, result), world) + _known_result(state, draft)
     return replace(
         state,
         drafts=(*state.drafts, draft),
@@ -160,7 +162,7 @@ def _with_step(state: State, frame: Frame, left: Quantity, world: World) -> Stat
         spoken=stands or state.spoken,
         amount=frame.right,
         so=False,
-        cost=state.cost + step_cost(draft, world) - _known_result(state, draft),
+        cost=state.cost + step_cost(draft, world) - less,
     )
 
 

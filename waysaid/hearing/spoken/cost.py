@@ -3,7 +3,7 @@
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
-from waysaid.hearing.spoken.frame import worth
+from waysaid.hearing.spoken.frame import Quantity, worth
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.number import Exact, leaves
@@ -18,13 +18,28 @@ def step_cost(draft: Draft, world: World) -> int:
     elif forced is None or value_said(draft) != forced:
         known = turned(draft.equation) in world.wrong
         cost += weights.SLIP if known else weights.FALSE
-    if turned_side(draft.left) not in world.lefts:
+    if not _known(draft, world):
         named = draft.result is not None and Part.RIGHT not in draft.open
         if named and forced in world.numbers and value_said(draft) == forced:
             return cost + weights.UNTRACED
         cost += weights.STRANGE
         cost += weights.UNTRACED * sum(one not in world.numbers for one in leaves(draft.left))
     return cost
+
+
+def borne_out(draft: Draft, numbers: tuple[Quantity | None, ...], world: World) -> int:
+    """Return how much less odd misheard numbers are in a true step of a way, said in full."""
+    whole = Part.OP not in draft.open and Part.RIGHT not in draft.open
+    if not whole or draft.result is None or value_said(draft) != draft.forced:
+        return 0
+    if not _known(draft, world):
+        return 0
+    return sum(one.noise for one in numbers if one) * weights.NOISE * 2 // 3
+
+
+def _known(draft: Draft, world: World) -> bool:
+    """Tell whether a step is what is asked, or stands in a way."""
+    return draft.left == world.facts.asked or turned_side(draft.left) in world.lefts
 
 
 def value_said(draft: Draft) -> Exact | None:

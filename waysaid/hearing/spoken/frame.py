@@ -20,12 +20,14 @@ class Quantity(NamedTuple):
     """A number, or a sum of several, as it was said: with its place in the line.
 
     `said` is False where the words do not name it; `many` marks a plural: sixes.
+    `noise` is how far the words are from the plain way to say it.
     """
 
     leaf: Expression
     span: tuple[int, int]
     said: bool = True
     many: bool = False
+    noise: int = 0
 
     @property
     def value(self) -> Exact | None:

@@ -80,7 +80,7 @@ def _taken(state: State, item: Item, world: World) -> Iterator[State]:
     """Yield the states after an item, with what its noise costs."""
     noise = item.noise * weights.NOISE
     if item.numeral is not None:
-        said = Quantity(item.numeral.leaf, item.span, many=item.numeral.many)
+        said = Quantity(item.numeral.leaf, item.span, many=item.numeral.many, noise=item.noise)
         for after in number(state, said, world):
             undo = (state, state.undo[1] if state.undo else state)
             yield replace(after, cost=after.cost + noise, undo=undo, heard=state.heard + 1)
