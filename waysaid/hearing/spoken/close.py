@@ -245,6 +245,8 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         yield after
     if not explained or not state.drafts:
         yield loose(state, number)
+    elif state.so:
+        yield loose(state, number).and_costs(weights.ARRIVED)
 
 
 def loose(state: State, number: Quantity) -> State:
@@ -294,12 +296,14 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
     """Where a hop from what stands ends that some way makes: 74, so 75."""
     if state.standing is None or state.standing.value is None or not state.drafts:
         return
-    here = state.standing.value
-    if here in world.facts.numbers:
+    here, last = state.standing.value, state.drafts[-1]
+    if here in world.facts.numbers or last.result is None:
         return
     sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
     hop = Operation(sign, here, exact(size))
+    meant = Operation(sign, exact(last.forced or 0), exact(size))
     known = turned_side(hop) in world.lefts or turned(Equation(hop, exact(value))) in world.wrong
+    known = known or (last.forced != here and turned_side(meant) in world.lefts)
     if size and hop != world.facts.asked and known:
         right = Quantity(exact(size), number.span, said=False)
         frame = Frame(sign=sign, right=right, result=number, op_said=False)

@@ -46,7 +46,8 @@ def joined_late(state: State, world: World) -> State:
     """Return the state with pieces put together of which the sum was said before its pieces."""
     for one in state.bare:
         value = one.quantity.value
-        if one.after == len(state.drafts) or value is None:
+        named = not one.after and value in world.facts.numbers
+        if one.after == len(state.drafts) or value is None or named:
             continue
         for after in joined(state, one.quantity, value, world):
             kept = tuple(other for other in state.bare if other is not one)

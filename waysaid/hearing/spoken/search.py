@@ -11,7 +11,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.effects import effect
 from waysaid.hearing.spoken.ending import even_count, joined_late, restates
-from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.state import State
@@ -58,9 +58,10 @@ def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
     """Return a number of the problem's ways as less odd where only strange ones are longer."""
     if item.numeral is None or not item.noise or item.numeral.noise:
         return item
-    longer = [one.numeral.leaf for one in here if one.numeral and one.end > item.end]
+    numerals = [one.numeral for one in here if one.numeral]
+    longest = max(numerals, key=lambda one: one.end)
     known = worth(item.numeral.leaf) in world.numbers
-    if not known or any(worth(leaf) in world.numbers for leaf in longer):
+    if not known or longest.end == item.end or worth(longest.leaf) in world.numbers:
         return item
     return replace(item, noise=min(1, item.noise - 1))
 
@@ -80,6 +81,9 @@ def _taken(state: State, item: Item, world: World) -> Iterator[State]:
     """Yield the states after an item, with what its noise costs."""
     noise = item.noise * weights.NOISE
     if item.numeral is not None:
+        value = worth(item.numeral.leaf)
+        if value is not None and value < 0 and state.frame.wants is not Slot.RESULT:
+            noise += weights.IGNORED
         said = Quantity(item.numeral.leaf, item.span, many=item.numeral.many, noise=item.noise)
         for after in number(state, said, world):
             undo = (state, state.undo[1] if state.undo else state)
@@ -151,5 +155,5 @@ def _left_over(state: State, world: World) -> int:
         elif not last:
             cost += weights.RESTATED
         if last and state.drafts and one.quantity.value not in ends:
-            cost += weights.UNREACHED
+            cost += weights.UNREACHED if one.after or one.final else weights.IGNORED
     return cost
