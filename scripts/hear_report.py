@@ -22,12 +22,12 @@ PAGE = ROOT / "docs" / "reference" / "hearing.md"
 BARS = {"family": 92, "found": 92, "unsaid": 8, "answer": 97, "right": 98}
 HEAD = """# How well words are heard
 
-`scripts/hear_report.py` writes this page from the sentences in `tests/hearing/sentences`, which were
+`scripts/hear_report.py` writes this page from the sentences in `tests/hearing/sentences`. They were
 written for Waysaid without looking at the code that hears them. A third of them, chosen by a fixed
 hash, is kept aside: nobody looks at those while building, only at their totals here. Shares are in
 100. *Steps not said* are those given as said that no child said; the fewer the better.
 
-| sentences | how many | family right | steps found | steps not said | answer right | right or wrong known |
+| sentences | how many | family right | steps found | not said | answer | right or wrong |
 |---|--:|--:|--:|--:|--:|--:|
 """
 SURE = """
@@ -69,7 +69,7 @@ def main() -> None:
             lines.append(row(f"{name}: {path.stem}", len(part), measured(part)))
     bars = " | ".join(str(bar) for bar in BARS.values())
     lines.append(f"| the bars that were set | | {bars} |")
-    lines.append(SURE.strip("\n").join(("\n", "")))
+    lines.append("\n" + SURE.strip("\n"))
     tables = [calibration(listed) for listed in splits.values()]
     for tenth in range(10):
         cells = []

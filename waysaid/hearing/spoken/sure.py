@@ -10,6 +10,10 @@ _HALVING = 2
 _FINEST = 12
 """Beyond so many halvings a reading has no share."""
 
+_OTHERWISE = 6
+"""One part in so many of all that was heard is left to what was not thought of: as
+often, about, as the family is another where only one was heard (docs/reference/hearing.md)."""
+
 
 @dataclass(frozen=True, slots=True)
 class Share:
@@ -32,7 +36,8 @@ def shares(heard: list[Explained]) -> list[Share]:
         halvings = min((one.cost - least) // _HALVING, _FINEST)
         best.setdefault(one.family, one)
         weights[one.family] = weights.get(one.family, 0) + (1 << (_FINEST - halvings))
-    total = sum(weights.values())
+    heard_so = sum(weights.values())
+    total = heard_so + heard_so // _OTHERWISE
     found = [Share(one, weights[one.family] * 100 // total) for one in best.values()]
     first, *others = found
     return [first, *sorted(others, key=lambda one: -one.sure)]

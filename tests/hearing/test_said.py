@@ -1,0 +1,56 @@
+"""How well children's sentences are heard: those used in building, and those kept aside.
+
+The floors stand a few points under what docs/reference/hearing.md measured; the bars that are
+aimed at stand there, too, and are higher.
+"""
+
+import pytest
+
+from tests.hearing.said import EXAMPLES, WRITTEN, heard, measured, sentences
+from waysaid.hearing.turned import turned
+
+HALVE_AND_DOUBLE = "eight times ten because you halve one and double the other, eighty"
+TAKE_AND_GIVE = "take three off the twenty five give it to the thirty seven, forty and twenty two"
+SHORT = {
+    HALVE_AND_DOUBLE: "the halved number is heard only where its result is said",
+    TAKE_AND_GIVE: "the forty is taken for an answer",
+}
+
+
+def cases():
+    for one in sentences(EXAMPLES):
+        reason = SHORT.get(one.said)
+        marks = [pytest.mark.xfail(reason=reason, strict=True)] if reason else []
+        yield pytest.param(one, marks=marks, id=one.said[:40])
+
+
+@pytest.mark.parametrize("one", list(cases()))
+def test_an_example_is_heard_as_it_was_meant(one):
+    reading = heard(one)
+    steps = [turned(told.step.equation) for told in reading.told]
+    assert [step for step in one.must if step not in steps] == []
+    assert reading.answer_text == one.answer
+    assert (reading.family.value if reading.family else "unclear") in one.families
+    assert reading.words == one.said
+
+
+FLOORS = {
+    "used in building": {"family": 80, "found": 80, "unsaid": 9, "answer": 87, "right": 90},
+    "kept aside": {"family": 77, "found": 75, "unsaid": 11, "answer": 83, "right": 87},
+}
+
+
+@pytest.mark.parametrize("split", FLOORS)
+def test_sentences_are_heard_at_least_as_well_as_they_were(split):
+    aside = split == "kept aside"
+    listed = [one for path in WRITTEN for one in sentences(path) if one.aside is aside]
+    assert len(listed) > 250
+    measure = measured(listed)
+    floors = FLOORS[split]
+    assert measure.share("unsaid") <= floors["unsaid"]
+    short = {
+        name: measure.share(name)
+        for name, floor in floors.items()
+        if name != "unsaid" and measure.share(name) < floor
+    }
+    assert short == {}
