@@ -220,14 +220,14 @@ def rank(problem, family: Family) -> tuple[int, int] | None:
 def test_the_focus_family_pays_off_at_the_end(starter):
     """It fits half of the problems or more, as a helper may come before each, and the last.
 
-    There it is among the four easiest or the easier half, or easier than where it first fitted.
+    There it is among the five easiest or the easier half, or easier than where it first fitted.
     """
     ranks = [rank(problem, starter.focus) for problem in starter.problems]
     fitting = [one for one in ranks if one is not None]
     assert 2 * len(fitting) >= len(ranks)
     assert ranks[-1] is not None
     (first, first_of), (last, last_of) = fitting[0], ranks[-1]
-    assert last <= 4 or 2 * last <= last_of or last * first_of < first * last_of
+    assert last <= 5 or 2 * last <= last_of or last * first_of < first * last_of
 
 
 def equations(said: str) -> list[str]:

@@ -13,7 +13,7 @@ from waysaid.hearing.lexicon import lexicon_of
 from waysaid.hearing.match import matched
 from waysaid.hearing.reading import Reading, Rival, Told
 from waysaid.hearing.spoken import Explained, listen, shares
-from waysaid.hearing.token import spelling_of
+from waysaid.hearing.token import LONGEST_LINE, spelling_of
 from waysaid.number import Language, Order, Problem, Unreadable, parse_equation, text
 from waysaid.ways import Step
 
@@ -29,14 +29,15 @@ def read(
     Shorthand is numbers, +, −, x, / and `of`, equals signs, gaps and breaks (`, ; : | →`), and
     `5 r 1`, `>` or `true` for an answer; see `waysaid.hearing.hear`. Any other line is words of the
     language; see `waysaid.hearing.spoken`. Words that hold no mathematics, and signs without a
-    letter that come to less than two steps, give no steps and no answer. `before` is what the
-    children of the class said of the problem, by name, for `same as Noor`. Never raises.
+    letter that are long or come to less than two steps, give no steps and no answer. `before` is
+    what the children of the class said of the problem, by name, for `same as Noor`. Never raises.
     """
     short = _shorthand(problem, line)
     if short:
         return short
     words = _words(problem, line, language)
-    if len(words.told) < _STEPS_OF_SIGNS and not any(map(str.isalpha, line)):
+    signs = not any(map(str.isalpha, line))
+    if signs and (len(words.told) < _STEPS_OF_SIGNS or len(line) > LONGEST_LINE):
         return Reading((), None, None, line)
     return agreed(words, lexicon_of(language), before)
 
