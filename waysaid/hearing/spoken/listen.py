@@ -14,7 +14,7 @@ from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.family import likeliest
 from waysaid.hearing.spoken.frame import worth
-from waysaid.hearing.spoken.item import lattice
+from waysaid.hearing.spoken.item import Item, lattice
 from waysaid.hearing.spoken.search import Lattice, search
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World, world_of
@@ -60,7 +60,7 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
         item.meaning for here in items for item in here if item.meaning and not item.noise
     )
     strange = sum(all(item.meaning is None and not item.numeral for item in here) for here in items)
-    talk = _Talk(marks, strange, _unfinished(items))
+    talk = _Talk(marks, strange, _unfinished(items), _hangs(items), _asked(items))
     found = [_explained(state, talk, world) for state in search(items, world)[:WEIGHED]]
     return tuple(sorted(found, key=lambda one: one.cost))
 
@@ -69,12 +69,15 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
 class _Talk:
     """What else was said: the meanings heard plainly, and how many words mean nothing to us.
 
-    `unfinished` is whether something was begun behind the last number: `is forty and then I`.
+    `unfinished` is whether something was begun behind the last number: `is forty and then I`;
+    `hangs` whether the line ends so; `asked` whether it begins with a question word.
     """
 
     marks: frozenset[Meaning]
     strange: int
     unfinished: bool
+    hangs: bool
+    asked: bool
 
 
 _STORY = 2
@@ -94,9 +97,29 @@ _BEGIN = (Meaning.AND, Meaning.THEN, Meaning.TAKE, Meaning.GIVE, Meaning.ADD)
 
 
 def _unfinished(items: Lattice) -> bool:
-    numbers = [place for place, here in enumerate(items) if any(one.numeral for one in here)]
+    numbers = [place for place, here in enumerate(items) if _is_number(here)]
     behind = items[numbers[-1] + 1 :] if numbers else ()
     return any(one.meaning in _BEGIN and not one.noise for here in behind for one in here)
+
+
+def _is_number(here: tuple[Item, ...]) -> bool:
+    """Tell whether a number begins here, and no word that plainly means something else."""
+    words = any(one.meaning and not one.noise for one in here)
+    return any(one.numeral and not (one.numeral.noise and words) for one in here)
+
+
+def _hangs(items: Lattice) -> bool:
+    """Tell whether the last word begins something."""
+    last = items[-1] if items else ()
+    return any(one.meaning in (Meaning.AND, Meaning.THEN) and not one.noise for one in last)
+
+
+def _asked(items: Lattice) -> bool:
+    """Tell whether the line begins with a question: why can't you just."""
+    first = [one for one in (items[0] if items else ()) if one.meaning and not one.noise]
+    longest = max((one.end for one in first), default=0)
+    said = {one.meaning for one in first if one.end == longest}
+    return Meaning.ASK in said and Meaning.ABOUT not in said
 
 
 def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid | None:
@@ -112,6 +135,9 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
         return claimed
     if talk.unfinished and state.drafts and verdict is None and not promised:
         return None
+    worked = any(draft.result is not None for draft in state.drafts)
+    if (talk.hangs or talk.asked) and not worked and not promised:
+        return verdict
     heard = Heard(state.drafts, _said(state.bare), _answers(state), verdict)
     said = answer_said(heard, world.facts, match.stops_short)
     return _last_said(state, world) if said is None else said
