@@ -7,19 +7,7 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import Facts
 from waysaid.hearing.hear import Heard
 from waysaid.hearing.reading import AnswerSaid
-from waysaid.number import (
-    Blank,
-    Claim,
-    Compare,
-    Equation,
-    Expression,
-    Number,
-    Operation,
-    Written,
-    exact,
-    fill,
-    leaves,
-)
+from waysaid.number import Claim, Compare, Equation, Number, Written, exact, fill, leaves
 
 
 def answer_said(heard: Heard, facts: Facts, stops_short: bool) -> AnswerSaid | None:
@@ -45,9 +33,8 @@ def answer_said(heard: Heard, facts: Facts, stops_short: bool) -> AnswerSaid | N
 def _worked(heard: Heard, facts: Facts, stops_short: bool) -> Number | None:
     """Return the last step's result, where it was said and stands as final."""
     last = heard.drafts[-1]
-    filled = _filled(last, facts)
-    if filled is not None:
-        return filled
+    if _fills(last, facts):
+        return facts.answer
     said = None if last.whole else last.result
     if not isinstance(said, int | Fraction | Written):
         return None
@@ -61,36 +48,11 @@ def _worked(heard: Heard, facts: Facts, stops_short: bool) -> Number | None:
     )
 
 
-def _filled(last: Draft, facts: Facts) -> Number | None:
-    """Return the number said in the blank, where the last step says the equation again."""
-    problem = facts.problem
-    if not isinstance(problem, Equation):
-        return None
-    again = None if facts.answer is None else fill(problem, facts.answer)
-    if again is not None and not last.unsaid and last.equation == again:
-        return facts.answer
-    for asked, other in ((problem.left, problem.right), (problem.right, problem.left)):
-        found = _in_blank(asked, last)
-        if found is not None and isinstance(other, int) and last.stands == other:
-            return found
-    return None
-
-
-def _in_blank(asked: Expression, last: Draft) -> Number | None:
-    """Return the number of a step that stands where the blank of one like it is."""
-    said = last.left
-    if not isinstance(asked, Operation) or not isinstance(said, Operation) or last.open:
-        return None
-    if asked.sign is not said.sign:
-        return None
-    pairs = (
-        (asked.left, asked.right, said.left, said.right),
-        (asked.right, asked.left, said.right, said.left),
-    )
-    for blank, known, found, same in pairs:
-        if isinstance(blank, Blank) and known == same and isinstance(found, int):
-            return found
-    return None
+def _fills(last: Draft, facts: Facts) -> bool:
+    """Tell whether the last step says the equation again with its blank filled."""
+    if not isinstance(facts.problem, Equation) or facts.answer is None or last.unsaid:
+        return False
+    return last.equation == fill(facts.problem, facts.answer)
 
 
 def _names_the_problem(number: Said, heard: Heard, facts: Facts) -> bool:
