@@ -69,6 +69,11 @@ def heard(sentence: Sentence) -> Reading:
     return read(parse(sentence.problem), sentence.said, sentence.language)
 
 
+def _stands(wanted: Equation, steps: list[Equation], may: tuple[Equation, ...]) -> bool:
+    """Tell whether a step was found: as it is, or in a second writing with the same result."""
+    return any(step == wanted or (step in may and step.right == wanted.right) for step in steps)
+
+
 def measured(listed: Iterable[Sentence]) -> Measure:
     """Return the measures of the readings of some sentences."""
     family = found = must = given = unsaid = answer = right = wanted = number = 0
@@ -77,7 +82,7 @@ def measured(listed: Iterable[Sentence]) -> Measure:
         reading = heard(one)
         steps = [turned(told.step.equation) for told in reading.told]
         family += (reading.family.value if reading.family else "unclear") in one.families
-        found += sum(step in steps for step in one.must)
+        found += sum(_stands(step, steps, one.may) for step in one.must)
         must += len(one.must)
         given += len(steps)
         unsaid += sum(step not in one.must and step not in one.may for step in steps)
