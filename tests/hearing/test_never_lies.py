@@ -16,7 +16,7 @@ PARTS = 8
 MOST = {
     Fault.WORDS: 0,
     Fault.TRUE_ANSWER: 2,
-    Fault.ANSWER: 4,
+    Fault.ANSWER: 6,
     Fault.TAKEN_BACK: 4,
     Fault.NONE: 120,
     Fault.NUMBER: 16,
