@@ -42,10 +42,10 @@ PAINTED = """(ready) => new Promise((done) => {
 """When a page has painted a change: the task after the frame in which it stands."""
 
 
-def bench_engine() -> dict[str, Any]:
-    """Run `bench_ways.py` in a process of its own, so that its memory is what the work needs."""
-    script = [sys.executable, str(ROOT / "scripts" / "bench_ways.py")]
-    done = subprocess.run(script, check=True, capture_output=True, text=True)
+def bench_apart(script: str) -> dict[str, Any]:
+    """Run a script in a process of its own, so that its memory is what the work needs."""
+    command = [sys.executable, str(ROOT / "scripts" / script)]
+    done = subprocess.run(command, check=True, capture_output=True, text=True)
     return dict(json.loads(done.stdout))
 
 
@@ -305,7 +305,8 @@ def main() -> None:
     only_tap = sys.argv[1:] == ["tap"]
     found: dict[str, Any] = {"machine": machine()}
     if not only_tap:
-        found |= {**bench_engine(), "start": bench_starts()}
+        found |= bench_apart("bench_ways.py")
+        found |= {"hearing": bench_apart("bench_hearing.py"), "start": bench_starts()}
     flags = [*FLAGS, "--no-sandbox"] if is_root() else list(FLAGS)
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         chosen = program()
