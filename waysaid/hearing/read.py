@@ -12,10 +12,10 @@ from waysaid.hearing.hear import hear
 from waysaid.hearing.lexicon import lexicon_of
 from waysaid.hearing.match import matched
 from waysaid.hearing.reading import Reading, Rival, Told
-from waysaid.hearing.spoken import Explained, listen, shares
+from waysaid.hearing.spoken import Explained, Share, listen, shares
 from waysaid.hearing.token import LONGEST_LINE, spelling_of
 from waysaid.number import Language, Order, Problem, Unreadable, parse_equation, text
-from waysaid.ways import Step
+from waysaid.ways import Family, Step
 
 
 def read(
@@ -23,6 +23,7 @@ def read(
     line: str,
     language: Language = Language.EN,
     before: Mapping[str, Reading] = MappingProxyType({}),
+    leaning: Mapping[Family, int] = MappingProxyType({}),
 ) -> Reading:
     """Return what the line says about the problem; the line itself is kept whatever it says.
 
@@ -30,12 +31,14 @@ def read(
     `5 r 1`, `>` or `true` for an answer; see `waysaid.hearing.hear`. Any other line is words of the
     language; see `waysaid.hearing.spoken`. Words that hold no mathematics, and signs without a
     letter that are long or come to less than two steps, give no steps and no answer. `before` is
-    what the children of the class said of the problem, by name, for `same as Noor`. Never raises.
+    what the children of the class said of the problem, by name, for `same as Noor`. `leaning` says
+    how often a family was meant in this class; it only orders readings that the words leave equal.
+    Never raises.
     """
     short = _shorthand(problem, line)
     if short:
         return short
-    words = _words(problem, line, language)
+    words = _words(problem, line, language, leaning)
     signs = not any(map(str.isalpha, line))
     if signs and (len(words.told) < _STEPS_OF_SIGNS or len(line) > LONGEST_LINE):
         return Reading((), None, None, line)
@@ -65,12 +68,14 @@ def _shorthand(problem: Problem, line: str) -> Reading | None:
     return Reading(told, answer_said(heard, facts, match.stops_short), match.family, line)
 
 
-def _words(problem: Problem, line: str, language: Language) -> Reading:
+def _words(
+    problem: Problem, line: str, language: Language, leaning: Mapping[Family, int]
+) -> Reading:
     """Return the likeliest reading of free words, with its rivals."""
     heard = [one for one in listen(problem, line, language) if all(map(_can_be_kept, one.drafts))]
     if not heard:
         return Reading((), None, None, line)
-    best, *others = shares(heard)
+    best, *others = leant(shares(heard), leaning)
     return Reading(
         _told(best.explained.steps, best.explained.drafts),
         best.explained.answer,
@@ -80,6 +85,18 @@ def _words(problem: Problem, line: str, language: Language) -> Reading:
         best.explained.dropped,
         tuple(_rival(one.explained, one.sure) for one in others),
     )
+
+
+def leant(found: list[Share], leaning: Mapping[Family, int]) -> list[Share]:
+    """Return the shares, surest first; of those equal to the best, the one leant to comes first."""
+    equal = [one for one in found if one.sure == found[0].sure]
+    behind = [one for one in found if one.sure != found[0].sure]
+    by_leaning = sorted(equal, key=lambda one: -_lean(one.explained.family, leaning))
+    return [*by_leaning, *behind]
+
+
+def _lean(family: Family | None, leaning: Mapping[Family, int]) -> int:
+    return 0 if family is None else leaning.get(family, 0)
 
 
 def _rival(heard: Explained, sure: int) -> Rival:
