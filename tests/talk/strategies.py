@@ -54,6 +54,7 @@ undo = st.builds(
     st.builds(EventId, st.sampled_from(("desk", "board")), st.integers(0, 30)),
 )
 line = st.lists(st.integers(0, 1778), max_size=6).map(tuple)
+proposed = st.none() | st.builds(happened.Proposed, family)
 body = st.one_of(
     st.builds(happened.ProblemAdded, problem, st.just("52 - 38"), st.none() | problem),
     st.builds(happened.ProblemShown, problem),
@@ -77,8 +78,19 @@ body = st.one_of(
         picture,
         st.booleans(),
         groups,
+        proposed,
     ),
-    st.builds(happened.WayEdited, way, steps, words, family, st.none() | answer, picture, groups),
+    st.builds(
+        happened.WayEdited,
+        way,
+        steps,
+        words,
+        family,
+        st.none() | answer,
+        picture,
+        groups,
+        proposed,
+    ),
     st.builds(happened.WayAgreed, way, child),
     st.builds(happened.WayDrawnAs, way, picture),
     st.builds(happened.WaySeenAs, way, groups),

@@ -103,7 +103,8 @@ def test_only_listed_fields_reach_a_board(records: list[Record], wide: int) -> N
 
 
 def test_what_is_private_stays_behind() -> None:
-    told = way("w1", "39 + 1 = 40", family=Family.BRIDGE, words="CANARY words", foreseen=True)
+    said = {"family": Family.BRIDGE, "words": "CANARY words", "foreseen": True}
+    told = way("w1", "39 + 1 = 40", proposed=happened.Proposed(Family.JUMP), **said)
     linked = happened.LinkDrawn("n1", "CANARY link", (Mark("p1", 0),), "c2", "one more")
     passed = happened.Passed("p2", "c3")
     shown = [happened.ProblemShown("p1"), happened.ProblemShown("p2")]
@@ -112,7 +113,9 @@ def test_what_is_private_stays_behind() -> None:
         text = json.dumps(view(*shown, told, linked, passed, phase))
         assert "CANARY" not in text
         assert "bridge" not in text
+        assert "jump" not in text
         assert "foreseen" not in text
+        assert "proposed" not in text
         assert "Noor" not in text
 
 

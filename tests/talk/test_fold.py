@@ -116,6 +116,23 @@ def test_a_way_brings_its_answer_and_an_edit_takes_the_old_one_off() -> None:
     assert fold(talk(shown, shared(), edited)).given("p2") == ("56",)
 
 
+def test_a_correction_keeps_what_was_proposed_first_and_undo_takes_it_back() -> None:
+    shown = happened.ProblemShown("p2")
+    bridge, jump = (happened.Proposed(family) for family in (Family.BRIDGE, Family.JUMP))
+    chosen = shared(family=Family.JUMP, proposed=bridge)
+    anew = happened.WayEdited("w1", family=Family.SPLIT, proposed=jump)
+    assert [way.corrected for way in fold(talk(shown, shared())).ways] == [False]
+    assert fold(talk(shown, chosen)).ways[0].corrected
+    way = fold(talk(shown, chosen, anew)).ways[0]
+    assert (way.proposed, way.family, way.corrected) == (bridge, Family.SPLIT, True)
+    back = happened.WayEdited("w1", family=Family.BRIDGE, proposed=jump)
+    assert not fold(talk(shown, chosen, back)).ways[0].corrected
+    records = talk(shown, shared(), anew)
+    undo = happened.Undo(EventId(records[-1].client, records[-1].sequence))
+    last = records[-1].order + 1
+    assert not fold([*records, Record(last, "b", 0, undo)]).ways[0].corrected
+
+
 def test_what_the_class_settled_stands_alone_and_only_if_it_was_heard() -> None:
     heard = [happened.AnswerHeard(t, "p1", t) for t in ("66", "56")]
     assert fold(talk(*heard)).given("p1") == ("66", "56")

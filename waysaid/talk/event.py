@@ -143,11 +143,19 @@ class AnswersNamed:
 
 
 @dataclass(frozen=True, slots=True)
+class Proposed:
+    """The family a line was first read as, where the teacher then chose another reading."""
+
+    family: Family | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class WayShared:
-    """A child told a way. `family` and `foreseen` are for the desk and never reach the board.
+    """A child told a way. `family`, `foreseen` and `proposed` never reach the board.
 
     `seen` are the groups of a quick image, each by the places of its dots from 0; with none, they
-    are found again from the steps.
+    are found again from the steps. `proposed` makes it a correction: the line was read as that
+    family, and the teacher chose this one.
     """
 
     id: str
@@ -162,11 +170,12 @@ class WayShared:
     picture: Picture = Picture.EQUATIONS
     foreseen: bool = False
     seen: Seen = ()
+    proposed: Proposed | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class WayEdited:
-    """The teacher wrote a way down anew."""
+    """The teacher wrote a way down anew; `proposed` where it was read as another family before."""
 
     way: str
     steps: tuple[SaidStep, ...] = ()
@@ -175,6 +184,7 @@ class WayEdited:
     answer: str | None = None
     picture: Picture = Picture.EQUATIONS
     seen: Seen = ()
+    proposed: Proposed | None = None
 
 
 @dataclass(frozen=True, slots=True)

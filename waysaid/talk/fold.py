@@ -177,6 +177,7 @@ def _way_shared(state: State, body: happened.WayShared) -> State:
         body.picture,
         body.foreseen,
         seen=body.seen,
+        proposed=body.proposed,
     )
     turned = Phase.WAYS if body.problem == state.now else state.phase
     after = replace(state, ways=(*state.ways, told), phase=turned, turn_and_talk=False)
@@ -200,6 +201,7 @@ def _way_edited(state: State, body: happened.WayEdited) -> State:
             picture=body.picture,
             foreseen=False,
             seen=body.seen,
+            proposed=way.proposed or body.proposed,
         )
 
     before = state.way(body.way)

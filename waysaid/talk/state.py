@@ -10,6 +10,7 @@ from waysaid.talk.event import (
     Mark,
     Phase,
     PlannedProblem,
+    Proposed,
     Relation,
     SaidStep,
     Seen,
@@ -44,6 +45,12 @@ class WayTold:
     foreseen: bool
     agreed: tuple[str | None, ...] = ()
     seen: Seen = ()
+    proposed: Proposed | None = None
+
+    @property
+    def corrected(self) -> bool:
+        """Whether the teacher chose another family than the line was first read as."""
+        return self.proposed is not None and self.proposed.family is not self.family
 
 
 @dataclass(frozen=True, slots=True)
