@@ -10,10 +10,8 @@ from tests.hearing.said import EXAMPLES, WRITTEN, heard, measured, sentences
 from waysaid.hearing.turned import turned
 
 HALVE_AND_DOUBLE = "eight times ten because you halve one and double the other, eighty"
-TAKE_AND_GIVE = "take three off the twenty five give it to the thirty seven, forty and twenty two"
 SHORT = {
     HALVE_AND_DOUBLE: "the halved number is heard only where its result is said",
-    TAKE_AND_GIVE: "the forty is taken for an answer",
 }
 
 

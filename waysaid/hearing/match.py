@@ -13,7 +13,7 @@ from itertools import repeat
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import Facts, facts_of
 from waysaid.hearing.shape import shaped
-from waysaid.hearing.turned import turned
+from waysaid.hearing.turned import turned, turned_side
 from waysaid.number import (
     BLANK,
     Blank,
@@ -27,12 +27,14 @@ from waysaid.number import (
     blanks,
     chain,
     exact,
+    leaves,
     signed_terms,
     value_of,
 )
 from waysaid.ways import Family, Kind, Step, Way
 
 _Said = tuple[Equation, ...]
+_Begun = tuple[Sign, Exact | Blank]
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,6 +112,7 @@ class _Known:
 
     likenesses: tuple[tuple[Way, tuple[object, ...]], ...]
     named: dict[Way, tuple[int, ...]]
+    traces: tuple[tuple[Way, "_Trace"], ...]
     names: "_Names"
 
 
@@ -119,7 +122,8 @@ def _known(problem: Problem) -> _Known:
     names = _Names()
     found = [(way, _likenesses(_equations(way), facts, names)) for way in facts.ways]
     named = {way: names.of(_equations(way)) for way in facts.ways}
-    return _Known(tuple(found), named, names)
+    traces = tuple((way, _trace(_equations(way), named[way])) for way in facts.ways)
+    return _Known(tuple(found), named, traces, names)
 
 
 def _likenesses(steps: _Said, facts: Facts, names: "_Names") -> tuple[object, ...]:
@@ -147,21 +151,75 @@ def _whole_way(said: _Said, facts: Facts, names: "_Names") -> Way | None:
     return None
 
 
-def explains(drafts: tuple[Draft, ...], facts: Facts) -> Iterator[tuple[Way, int]]:
-    """Yield each way with how well it explains the steps; nothing where it explains none.
+@dataclass(frozen=True, slots=True)
+class _Trace:
+    """What a listener may find again of a way, in any order.
 
-    A step is alike where the same is done to the same numbers or earlier steps, whatever came out.
-    Two for each step alike, less one for each that was said and is none of the way's; a step of the
-    way that was not said costs half as much. The figures are our choice.
+    `names` are what is done and to what, by role, and `plain` as it stands; `begun` what is done
+    with an earlier result, whatever the other number; `numbers` all that stand in the steps.
+    """
+
+    names: frozenset[int]
+    plain: frozenset[Expression | None]
+    begun: frozenset[_Begun]
+    numbers: frozenset[Exact | Blank]
+    size: int
+
+
+def _trace(said: _Said, named: tuple[int, ...]) -> _Trace:
+    looks = _looks(said)
+    sides = [side for equation in said for side in (equation.left, equation.right)]
+    return _Trace(
+        frozenset(named),
+        frozenset(plain for plain, _ in looks) - {None},
+        frozenset(begun for _, some in looks for begun in some),
+        frozenset(number for side in sides for number in leaves(side)),
+        len(said),
+    )
+
+
+def _looks(said: _Said) -> list[tuple[Expression | None, frozenset[_Begun]]]:
+    """Return the left side of each step that is worked out, and what it does with a result."""
+    found: list[tuple[Expression | None, frozenset[_Begun]]] = []
+    ends: set[Exact] = set()
+    for equation in said:
+        left, right = equation.left, equation.right
+        if not isinstance(left, Operation) or isinstance(right, Operation):
+            found.append((None, frozenset()))
+            continue
+        pair = not isinstance(left.left, Operation) and not isinstance(left.right, Operation)
+        from_there = ends.intersection(leaves(left)) if pair else ()
+        found.append((turned_side(left), frozenset((left.sign, one) for one in from_there)))
+        if not isinstance(right, Blank):
+            ends.add(exact(right))
+    return found
+
+
+def explains(
+    drafts: tuple[Draft, ...], loose: frozenset[Exact], facts: Facts
+) -> Iterator[tuple[Way, int]]:
+    """Yield each way with how well it explains the steps, and the `loose` numbers said besides.
+
+    A step is alike where the same is done to the same numbers or earlier steps, whatever came out;
+    half alike where an earlier result goes on alike with another number. Four for each step alike,
+    two for each half alike, two less for any other, one less for each step of the way that was not
+    said, one for each loose number that stands in it. The figures are our choice. Nothing is
+    yielded for a way with none of the steps and numbers.
     """
     known = _known(facts.problem)
-    names = known.names.copy()
     apart = tuple(part for draft in drafts for part in _taken_apart(draft.equation))
-    heard = Counter(names.of(apart))
-    for way, named in known.named.items():
-        alike = sum((heard & Counter(named)).values())
-        if alike:
-            yield way, 4 * alike - 2 * (len(apart) - alike) - (len(named) - alike)
+    told = list(zip(known.names.copy().of(apart), _looks(apart), strict=True))
+    for way, trace in known.traces:
+        alike = half = 0
+        for name, (plain, begun) in told:
+            if name in trace.names or plain in trace.plain:
+                alike += 1
+            elif not begun.isdisjoint(trace.begun):
+                half += 1
+        numbers = len(loose & trace.numbers)
+        if alike or half or numbers:
+            unsaid = max(0, trace.size - alike - half)
+            yield way, 6 * alike + 4 * half + numbers - 2 * len(told) - unsaid
 
 
 def _family(drafts: tuple[Draft, ...], said: _Said, facts: Facts, names: "_Names") -> Family | None:

@@ -39,6 +39,10 @@ WEIGHED = 6
 """How many of the best readings are compared with the problem's ways. Our choice."""
 
 
+_IN_PART = 4
+"""What it costs that the steps are no whole way of the family they are named for. Our choice."""
+
+
 @dataclass(frozen=True, slots=True)
 class Explained:
     """One explanation of a line, and what it costs."""
@@ -56,13 +60,27 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
     lexicon = lexicon_of(language)
     world = world_of(problem)
     items = lattice(words_of(line, lexicon), lexicon)
-    marks = frozenset(
-        item.meaning for here in items for item in here if item.meaning and not item.noise
-    )
+    marks = _marks(items)
     strange = sum(all(item.meaning is None and not item.numeral for item in here) for here in items)
     talk = _Talk(marks, strange, _unfinished(items), _hangs(items), _asked(items))
     found = [_explained(state, talk, world) for state in search(items, world)[:WEIGHED]]
     return tuple(sorted(found, key=lambda one: one.cost))
+
+
+def _marks(items: Lattice) -> frozenset[Meaning]:
+    """Return the meanings heard plainly, of the longest phrases alone.
+
+    What is put on need not come from the other number.
+    """
+    found: set[Meaning] = set()
+    place = 0
+    while place < len(items):
+        plain = [one for one in items[place] if not one.noise]
+        end = max((one.end for one in plain), default=place + 1)
+        longest = {one.meaning for one in plain if one.meaning and one.end == end}
+        found |= longest - ({Meaning.GIVE} if Meaning.ADD in longest else set())
+        place = end
+    return frozenset(found)
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,8 +106,15 @@ def _explained(state: State, talk: _Talk, world: World) -> Explained:
     match = matched(state.drafts, world.facts)
     answer = _answer(state, talk, match, world)
     family = _family(state, match, talk.marks, world)
-    cost = state.cost + (0 if family or not state.drafts else weights.NO_FAMILY)
+    cost = state.cost + _unlikely(state, match, family)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
+
+
+def _unlikely(state: State, match: Match, family: Family | None) -> int:
+    """Return what it costs that the steps, or their want, are no way, or not a whole one."""
+    if state.drafts and family is None:
+        return weights.NO_FAMILY
+    return 0 if match.family else _IN_PART
 
 
 _BEGIN = (Meaning.AND, Meaning.THEN, Meaning.TAKE, Meaning.GIVE, Meaning.ADD)
@@ -144,11 +169,11 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
 
 
 def _family(state: State, match: Match, marks: frozenset[Meaning], world: World) -> Family | None:
-    if not state.drafts:
-        return Family.KNOWN_FACT if state.knew and not state.unsure else None
+    if not state.drafts and state.knew:
+        return None if state.unsure else Family.KNOWN_FACT
     if state.knew and len(state.drafts) == 1 and state.drafts[0].left == world.facts.asked:
         return Family.KNOWN_FACT
-    return likeliest(state.drafts, match.family, marks, world)
+    return likeliest(state, match.family, marks, world)
 
 
 def _said(bare: tuple[Bare, ...]) -> tuple[Said, ...]:

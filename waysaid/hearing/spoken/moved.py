@@ -1,0 +1,79 @@
+"""Ways that turn a problem into one worth the same: some moved across, or both numbers changed."""
+
+from collections.abc import Iterator
+
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Blank, Exact, Operation, Sign, apply, exact
+from waysaid.ways import Family
+
+_ALIKE = {
+    Sign.PLUS: Family.GIVE_AND_TAKE,
+    Sign.MINUS: Family.SHIFT_BOTH,
+    Sign.TIMES: Family.DOUBLE_HALVE,
+    Sign.OVER: Family.SCALE_BOTH,
+}
+
+
+def moved(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell some moved from one number to the other, or both changed alike."""
+    asked, numbers = world.facts.asked, world.facts.numbers
+    if not isinstance(asked, Operation) or len(numbers) != 2 or numbers[0] == numbers[1]:
+        return None
+    changes = {number: (sign, size) for number, sign, size in _changes(drafts, numbers)}
+    if len(changes) != 2:
+        return None
+    (one, size), (other, same) = changes.values()
+    if size != same or size in numbers:
+        return None
+    if asked.sign is Sign.PLUS and one is not other:
+        return Family.GIVE_AND_TAKE
+    return Family.SHIFT_BOTH if asked.sign is Sign.MINUS else None
+
+
+def _changes(
+    drafts: tuple[Draft, ...], numbers: tuple[Exact, ...]
+) -> Iterator[tuple[Exact, Sign, Exact]]:
+    """Yield the changes made to the numbers of the problem."""
+    for draft in drafts:
+        pair = pair_of(draft)
+        if pair and pair[1] in (Sign.PLUS, Sign.MINUS):
+            start, sign, size = pair
+            if start in numbers and size not in numbers:
+                yield start, sign, size
+
+
+def restated(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell two other numbers that come to what is asked, neither of them first worked out."""
+    asked, numbers = world.facts.asked, world.facts.numbers
+    if not isinstance(asked, Operation) or len(numbers) != 2:
+        return None
+    ends: set[Exact | None] = set()
+    for draft in drafts:
+        pair = pair_of(draft)
+        if pair and pair[1] is asked.sign and not {pair[0], pair[2]} & {*numbers, *ends}:
+            one, sign, other = pair
+            like = sign in (Sign.PLUS, Sign.MINUS) or _in_step(one, other, numbers)
+            if like and draft.forced == world.facts.answer:
+                return _ALIKE.get(sign)
+        ends.add(draft.stands)
+    return None
+
+
+def _in_step(one: Exact, other: Exact, numbers: tuple[Exact, ...]) -> bool:
+    """Tell whether each number is one of the problem's, made so many times larger or smaller."""
+    return all(
+        any(apply(Sign.OVER, max(made, number), min(made, number)) % 1 == 0 for number in numbers)
+        for made in (one, other)
+        if made > 0
+    )
+
+
+def pair_of(draft: Draft) -> tuple[Exact, Sign, Exact] | None:
+    """Return the two numbers of a step and its sign; None where it is no such step."""
+    left = draft.left
+    if draft.whole or not isinstance(left, Operation):
+        return None
+    if isinstance(left.left, Operation | Blank) or isinstance(left.right, Operation | Blank):
+        return None
+    return exact(left.left), left.sign, exact(left.right)

@@ -1,0 +1,121 @@
+"""The outline of a way, where no way of the problem is alike: what its steps have in common."""
+
+from fractions import Fraction
+
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.spoken.frame import worth
+from waysaid.hearing.spoken.moved import pair_of
+from waysaid.hearing.spoken.world import World
+from waysaid.number import (
+    BLANK,
+    Blank,
+    Exact,
+    Expression,
+    Form,
+    Number,
+    Operation,
+    Sign,
+    exact,
+    has_form,
+    leaves,
+    written,
+)
+from waysaid.ways import Family
+
+_COUNT = 3
+"""From how many hops alike on a count is meant: our choice."""
+
+
+def written_anew(drafts: tuple[Draft, ...], world: World) -> bool:
+    """Tell the problem itself, its numbers written another way: 5/5 - 2/5 for 1 - 2/5."""
+    if len(drafts) != 1:
+        return False
+    left, asked = drafts[0].left, world.facts.asked
+    if not isinstance(left, Operation) or not isinstance(asked, Operation):
+        return False
+    alike = left.sign is asked.sign or {left.sign, asked.sign} == {Sign.TIMES, Sign.OF}
+    said, meant = _numbers(left), _numbers(asked)
+    same_worth = sorted(map(exact, said)) == sorted(map(exact, meant))
+    return alike and same_worth and not all(one in meant for one in said)
+
+
+def _numbers(side: Expression) -> list[Number]:
+    return [one for one in written(side) if not isinstance(one, Blank)]
+
+
+def counted(drafts: tuple[Draft, ...]) -> bool:
+    """Tell hops all alike, each from where the last one ended."""
+    if any(draft.counted for draft in drafts):
+        return True
+    pairs = [pair_of(draft) for draft in drafts]
+    sizes = {pair[1:] for pair in pairs if pair}
+    return len(pairs) >= _COUNT and None not in pairs and len(sizes) == 1
+
+
+def places_alike(drafts: tuple[Draft, ...], world: World) -> int:
+    """Return how many steps put like places of two numbers together: 70 - 30, 4 - 1, 7 + 3."""
+    numbers = world.facts.numbers
+    if len(numbers) != 2:
+        return 0
+    places: list[set[Exact]] = [{_digit(one, place) for one in numbers} for place in range(4)]
+    places += [{_digit(one, place) // 10**place for one in numbers} for place in range(4)]
+    places.append({exact(one - int(one)) for one in numbers})
+    pairs = [
+        {one for one in leaves(draft.left) if one != 0}
+        for draft in drafts
+        if isinstance(draft.left, Operation) and draft.left.sign in (Sign.PLUS, Sign.MINUS)
+    ]
+    return sum(any(pair == place - {0} for place in places) for pair in pairs)
+
+
+def _digit(number: Exact, place: int) -> int:
+    """Return what the digit at a place is worth: the 30 of 37 at place 1."""
+    size = (1, 10, 100, 1000)[place]
+    return abs(int(number)) // size % 10 * size
+
+
+def of_parts(drafts: tuple[Draft, ...]) -> Family | None:
+    """Tell percents of the whole, or what is missing to 1; or a number only written another way."""
+    for draft in drafts:
+        numbers = list(written(draft.left))
+        operation = isinstance(draft.left, Operation)
+        if operation and any(has_form(one, Form.PERCENT) for one in numbers if one is not BLANK):
+            return Family.BENCHMARK
+        if operation and numbers[0] == 1 and any(isinstance(one, Fraction) for one in numbers):
+            return Family.BENCHMARK
+    if drafts and not any(isinstance(draft.left, Operation) for draft in drafts):
+        return Family.RENAME if not any(draft.whole for draft in drafts) else None
+    return None
+
+
+def in_turn(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell a number of the problem multiplied and divided step by step."""
+    ends: Exact | None = None
+    for draft in drafts:
+        left = draft.left
+        if not isinstance(left, Operation) or left.sign not in (Sign.TIMES, Sign.OVER):
+            return None
+        start = worth(left.left)
+        if start not in ((ends,) if ends is not None else world.facts.numbers):
+            return None
+        ends = draft.stands
+    return Family.FACTOR_STEPS if len(drafts) > 1 and world.groups else None
+
+
+def opposite(drafts: tuple[Draft, ...], world: World, exactly: bool = True) -> Family | None:
+    """Tell one fact that undoes the problem: 7 + 6 = 13 for 13 - 7, 8 x 7 = 56 for 56 / 8.
+
+    With `exactly` False any product of the number that is divided by will do: 8 x 4 for 31 / 4.
+    """
+    asked, numbers = world.facts.asked, world.facts.numbers
+    if len(drafts) != 1 or not isinstance(asked, Operation) or len(numbers) != 2:
+        return None
+    undoes = {Sign.MINUS: Sign.PLUS, Sign.OVER: Sign.TIMES}.get(asked.sign)
+    pair = pair_of(drafts[0])
+    if pair is None or pair[1] is not undoes or numbers[1] not in pair:
+        return None
+    if exactly and drafts[0].stands != numbers[0]:
+        return None
+    if not exactly and undoes is Sign.PLUS:
+        return Family.ADD_UP
+    return Family.THINK_ADD if undoes is Sign.PLUS else Family.THINK_TIMES
