@@ -7,6 +7,7 @@ the results, so that wrong arithmetic still shows its way; then part of the ways
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from fractions import Fraction
 from functools import lru_cache
 from itertools import repeat
 
@@ -189,10 +190,23 @@ def _looks(said: _Said) -> list[tuple[Expression | None, frozenset[_Begun]]]:
             continue
         pair = not isinstance(left.left, Operation) and not isinstance(left.right, Operation)
         from_there = ends.intersection(leaves(left)) if pair else ()
-        found.append((turned_side(left), frozenset((left.sign, one) for one in from_there)))
+        plain = turned_side(_as_product(left))
+        found.append((plain, frozenset((left.sign, one) for one in from_there)))
         if not isinstance(right, Blank):
             ends.add(exact(right))
     return found
+
+
+def _as_product(left: Operation) -> Operation:
+    """Return 2 x 50 for 50 + 50, and 36 / 4 for 1/4 of 36: the same done in other words."""
+    one, other = left.left, left.right
+    if left.sign is Sign.PLUS and one == other:
+        return Operation(Sign.TIMES, one, 2)
+    if left.sign in (Sign.TIMES, Sign.OF):
+        for part, whole in ((one, other), (other, one)):
+            if isinstance(part, Fraction) and part.numerator == 1:
+                return Operation(Sign.OVER, whole, part.denominator)
+    return left
 
 
 def explains(
@@ -203,8 +217,7 @@ def explains(
     A step is alike where the same is done to the same numbers or earlier steps, whatever came out;
     half alike where an earlier result goes on alike with another number. Four for each step alike,
     two for each half alike, two less for any other, one less for each step of the way that was not
-    said, one for each loose number that stands in it. The figures are our choice. Nothing is
-    yielded for a way with none of the steps and numbers.
+    said while others were, one for each loose number that stands in it. The figures are our choice.
     """
     known = _known(facts.problem)
     apart = tuple(part for draft in drafts for part in _taken_apart(draft.equation))
@@ -216,10 +229,8 @@ def explains(
                 alike += 1
             elif not begun.isdisjoint(trace.begun):
                 half += 1
-        numbers = len(loose & trace.numbers)
-        if alike or half or numbers:
-            unsaid = max(0, trace.size - alike - half)
-            yield way, 6 * alike + 4 * half + numbers - 2 * len(told) - unsaid
+        unsaid = max(0, trace.size - alike - half) if told else 0
+        yield way, 6 * alike + 4 * half - 2 * len(told) - unsaid + len(loose & trace.numbers)
 
 
 def _family(drafts: tuple[Draft, ...], said: _Said, facts: Facts, names: "_Names") -> Family | None:

@@ -5,6 +5,7 @@ family is that of the way which explains most of what was heard; the words of mo
 carrying and counting tell apart what the steps alone do not.
 """
 
+from waysaid.hearing.draft import Draft
 from waysaid.hearing.match import explains
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.moved import moved, restated
@@ -13,12 +14,13 @@ from waysaid.hearing.spoken.outline import (
     in_turn,
     of_parts,
     opposite,
+    percents,
     places_alike,
     written_anew,
 )
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Exact
+from waysaid.number import Claim, Compare, Exact, Image
 from waysaid.ways import Family
 
 _LEAST = 1
@@ -56,12 +58,14 @@ def likeliest(
     """
     drafts = state.drafts
     if not drafts:
-        return _of_numbers(state, marks, world)
+        return _explaining(state, marks, world)
     sure = moved(drafts, world) or opposite(drafts, world)
     if sure is not None:
         return sure
     if written_anew(drafts, world):
         return Family.RENAME
+    if len(drafts) == 1 and drafts[0].left == world.facts.asked and not drafts[0].whole:
+        return _at_once(drafts[0], found, marks, world)
     on_paper = not marks.isdisjoint(_ON_PAPER)
     if found in (None, Family.SPLIT) and places_alike(drafts, world) > (0 if on_paper else 1):
         return Family.COLUMN if on_paper else Family.SPLIT
@@ -71,6 +75,8 @@ def likeliest(
         return Family.GIVE_AND_TAKE
     if found is not None:
         return found
+    if percents(state, world):
+        return Family.BENCHMARK
     return (
         _explaining(state, marks, world)
         or restated(drafts, world)
@@ -80,30 +86,39 @@ def likeliest(
     )
 
 
+def _at_once(
+    draft: Draft, found: Family | None, marks: frozenset[Meaning], world: World
+) -> Family | None:
+    """Return the family where all was worked out in one step: a fact, or a double.
+
+    A wrong result of fractions or decimals tells no way.
+    """
+    if not all(isinstance(one, int) for one in world.facts.numbers):
+        return found if draft.stands == world.facts.answer else None
+    if found is None and Meaning.DOUBLE in marks:
+        return Family.NEAR_DOUBLE
+    return found or Family.KNOWN_FACT
+
+
 def _explaining(state: State, marks: frozenset[Meaning], world: World) -> Family | None:
-    """Return the family of the way that explains most of the steps, if any does."""
-    count = counted(state.drafts)
-    scores: dict[Family, int] = {}
-    for way, score in explains(state.drafts, _loose(state, world), world.facts):
-        if way.family is Family.COUNTING and not count:
-            continue
-        marked = score + _marked(way.family, marks)
-        scores[way.family] = max(scores.get(way.family, marked), marked)
-    best = max(scores, key=lambda family: scores[family], default=None)
-    return best if best is not None and scores[best] >= _LEAST else None
+    """Return the family of the way that explains most of what was said, if any does.
 
-
-def _of_numbers(state: State, marks: frozenset[Meaning], world: World) -> Family | None:
-    """Return the family of the way that has most of the numbers said, where no step was said."""
+    Where no step was said, numbers that are no answer must tell it, or, of a picture or a verdict,
+    the words alone.
+    """
     loose = _loose(state, world)
-    if loose <= {world.facts.answer}:
-        return None
-    scores: dict[Family, int] = {}
-    for way, score in explains((), loose, world.facts):
-        numbers = score + len(way.steps)
-        scores[way.family] = max(scores.get(way.family, 0), numbers + _marked(way.family, marks))
-    best = max(scores, key=lambda family: scores[family], default=None)
-    return best if best is not None and scores[best] >= _ALONE else None
+    if not state.drafts and loose <= {world.facts.answer}:
+        loose = frozenset()
+        if not isinstance(world.facts.problem, Image | Claim | Compare):
+            return None
+    count = not state.drafts or counted(state.drafts)
+    scores = [
+        (score + _marked(way.family, marks), way.family)
+        for way, score in explains(state.drafts, loose, world.facts)
+        if count or way.family is not Family.COUNTING
+    ]
+    most, best = max(scores, key=lambda one: one[0], default=(0, None))
+    return best if most >= (_LEAST if state.drafts else _ALONE) else None
 
 
 def _marked(family: Family, marks: frozenset[Meaning]) -> int:

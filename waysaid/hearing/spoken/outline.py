@@ -5,6 +5,7 @@ from fractions import Fraction
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.frame import worth
 from waysaid.hearing.spoken.moved import pair_of
+from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import (
     BLANK,
@@ -53,25 +54,47 @@ def counted(drafts: tuple[Draft, ...]) -> bool:
 
 
 def places_alike(drafts: tuple[Draft, ...], world: World) -> int:
-    """Return how many steps put like places of two numbers together: 70 - 30, 4 - 1, 7 + 3."""
+    """Return how many steps put like places of two numbers together: 70 - 30, 4 - 1, 7 + 3.
+
+    Digits may be said for their places, and one may have been given ten more: 14 - 8.
+    """
     numbers = world.facts.numbers
     if len(numbers) != 2:
         return 0
-    places: list[set[Exact]] = [{_digit(one, place) for one in numbers} for place in range(4)]
-    places += [{_digit(one, place) // 10**place for one in numbers} for place in range(4)]
+    places: list[set[Exact]] = [{_digit(one, size) for one in numbers} for size in _SIZES]
+    digits = [
+        {exact(Fraction(one) / size) for one in place}
+        for size, place in zip(_SIZES, places, strict=True)
+    ]
+    fuller = [{max(two), min(two) + 10} for two in digits if len(two) == 2]
     places.append({exact(one - int(one)) for one in numbers})
+    alike = [place - {0} for place in (*places, *digits, *fuller)]
     pairs = [
         {one for one in leaves(draft.left) if one != 0}
         for draft in drafts
         if isinstance(draft.left, Operation) and draft.left.sign in (Sign.PLUS, Sign.MINUS)
     ]
-    return sum(any(pair == place - {0} for place in places) for pair in pairs)
+    return sum(pair in alike for pair in pairs)
 
 
-def _digit(number: Exact, place: int) -> int:
-    """Return what the digit at a place is worth: the 30 of 37 at place 1."""
-    size = (1, 10, 100, 1000)[place]
-    return abs(int(number)) // size % 10 * size
+_SIZES = (Fraction(1, 10), Fraction(1), Fraction(10), Fraction(100), Fraction(1000))
+
+
+def _digit(number: Exact, size: Fraction) -> Exact:
+    """Return what the digit of a place is worth: the 30 of 37 for tens."""
+    return exact(int(abs(Fraction(number)) / size) % 10 * size)
+
+
+def percents(state: State, world: World) -> bool:
+    """Tell whether another percentage than the problem's was worked with: ten percent is five."""
+    said = [one.quantity.leaf for one in state.bare] + [draft.left for draft in state.drafts]
+    found = {
+        exact(one)
+        for side in said
+        for one in written(side)
+        if not isinstance(one, Blank) and has_form(one, Form.PERCENT)
+    }
+    return bool(found - {*world.facts.numbers})
 
 
 def of_parts(drafts: tuple[Draft, ...]) -> Family | None:
