@@ -30,6 +30,7 @@ from waysaid.number.expression import (
     is_true,
     leaves,
     signed_terms,
+    undone,
     value_of,
     written,
 )
@@ -153,6 +154,7 @@ __all__ = [
     "signed_terms",
     "solve",
     "text",
+    "undone",
     "value_of",
     "written",
 ]

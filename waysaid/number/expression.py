@@ -153,10 +153,10 @@ def unknown(problem: Arithmetic) -> Exact:
         return value_of(problem)
     if blanks(problem) != 1:
         raise NoValue("an equation to solve has exactly one blank")
-    if blanks(problem.left):
-        found = _undo(problem.left, value_of(problem.right))
-    else:
-        found = _undo(problem.right, value_of(problem.left))
+    open_side, shut_side = problem.left, problem.right
+    if blanks(shut_side):
+        open_side, shut_side = shut_side, open_side
+    found = value_of(undone(open_side, shut_side))
     if not is_true(fill(problem, found)):
         raise NoValue("no number fills the blank")
     return found
@@ -183,14 +183,13 @@ _OPPOSITE = {
 }
 
 
-def _undo(expression: Expression, total: Exact) -> Exact:
-    """Find the blank's value, given what the expression around it comes to."""
-    if not isinstance(expression, Operation):
+def undone(side: Expression, total: Expression) -> Expression:
+    """Return what the one blank of a side is, given the total: (19 - 4) / 3 for _ x 3 + 4 = 19."""
+    if not isinstance(side, Operation):
         return total
-    sign = expression.sign
-    if blanks(expression.left):
-        return _undo(expression.left, apply(_OPPOSITE[sign], total, value_of(expression.right)))
-    left = value_of(expression.left)
-    if sign in (Sign.PLUS, Sign.TIMES, Sign.OF):
-        return _undo(expression.right, apply(_OPPOSITE[sign], total, left))
-    return _undo(expression.right, apply(sign, left, total))
+    sign = side.sign
+    if blanks(side.left):
+        return undone(side.left, Operation(_OPPOSITE[sign], total, side.right))
+    if sign in (Sign.MINUS, Sign.OVER):
+        return undone(side.right, Operation(sign, side.left, total))
+    return undone(side.right, Operation(_OPPOSITE[sign], total, side.left))

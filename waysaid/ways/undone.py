@@ -2,16 +2,8 @@
 
 from collections.abc import Iterator
 
-from waysaid.number import Blank, Equation, Expression, Operation, Problem, Sign, blanks, exact
+from waysaid.number import Blank, Equation, Expression, Operation, Problem, blanks, exact, undone
 from waysaid.ways.way import Way
-
-_OPPOSITE = {
-    Sign.PLUS: Sign.MINUS,
-    Sign.MINUS: Sign.PLUS,
-    Sign.TIMES: Sign.OVER,
-    Sign.OVER: Sign.TIMES,
-    Sign.OF: Sign.OVER,
-}
 
 
 def to_work_out(problem: Problem) -> Expression | None:
@@ -25,18 +17,7 @@ def to_work_out(problem: Problem) -> Expression | None:
         open_side, shut_side = shut_side, open_side
     if isinstance(open_side, Blank):
         return shut_side
-    return None if isinstance(shut_side, Operation) else _undone(open_side, shut_side)
-
-
-def _undone(side: Expression, total: Expression) -> Expression:
-    """Return what the blank of a side is, given the total: for `_ x 3 + 4 = 19`, (19 - 4) / 3."""
-    if not isinstance(side, Operation):
-        return total
-    if blanks(side.left):
-        return _undone(side.left, Operation(_OPPOSITE[side.sign], total, side.right))
-    if side.sign in (Sign.MINUS, Sign.OVER):
-        return _undone(side.right, Operation(side.sign, side.left, total))
-    return _undone(side.right, Operation(_OPPOSITE[side.sign], total, side.left))
+    return None if isinstance(shut_side, Operation) else undone(open_side, shut_side)
 
 
 def told_exactly(found: tuple[Way, ...]) -> Iterator[Way]:

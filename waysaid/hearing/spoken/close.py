@@ -24,6 +24,7 @@ from waysaid.number import (
     chain,
     exact,
     leaves,
+    undone,
 )
 
 _SKIPS = (1, 2, 5, 10, 100)
@@ -61,35 +62,30 @@ def _reached(state: State) -> Frame:
     """Return the frame; a hop told only by where it ends has the size that arithmetic gives."""
     frame, start = state.frame, state.frame.left or state.standing
     if frame.right is not None and frame.right.leaf is BLANK:
-        return _found(frame)
-    if not frame.reach or frame.result is None or frame.right is not None or start is None:
+        return _found(frame, frame.right)
+    if not frame.reach or frame.result is None or frame.right is not None:
         return frame
-    here, there = start.value, frame.result.value
-    if here is None or there is None or here == there:
+    size = _fitting(frame.sign, start, frame.result)
+    if size is None or size <= 0:
         return frame
-    size = exact(there - here if frame.sign is Sign.PLUS else here - there)
     right = Quantity(size, frame.result.span, said=False)
-    return replace(frame, right=right, wants=Slot.NONE) if size > 0 else frame
+    return replace(frame, right=right, wants=Slot.NONE)
 
 
-def _found(frame: Frame) -> Frame:
+def _found(frame: Frame, asked: Quantity) -> Frame:
     """Return the frame of `eight and what is thirteen`, with the one number that fits."""
-    here = frame.left.value if frame.left else None
-    there = frame.result.value if frame.result else None
-    assert frame.right is not None
-    if here is None or there is None or frame.sign is None:
-        return replace(frame, right=None, sign=None, left=None, result=None, wants=Slot.NONE)
-    left, sign, right = (
-        (there, Sign.MINUS, here)
-        if frame.sign is Sign.PLUS
-        else (there, Sign.OVER, here)
-        if frame.sign is Sign.TIMES
-        else (here, frame.sign, there)
-    )
-    found = worth(Operation(sign, left, right))
+    found = _fitting(frame.sign, frame.left, frame.result)
     if found is None:
         return replace(frame, right=None, sign=None, left=None, result=None, wants=Slot.NONE)
-    return replace(frame, right=Quantity(found, frame.right.span, said=False), wants=Slot.NONE)
+    return replace(frame, right=Quantity(found, asked.span, said=False), wants=Slot.NONE)
+
+
+def _fitting(sign: Sign | None, left: Quantity | None, result: Quantity | None) -> Exact | None:
+    """Return the number that goes with the left to come to the result; None where none does."""
+    here, there = left and left.value, result and result.value
+    if sign is None or here is None or there is None:
+        return None
+    return worth(undone(Operation(sign, here, BLANK), there))
 
 
 def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
@@ -112,18 +108,19 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield _with_step(state, frame, start, world).and_costs(weights.GOES_ON)
         for moved in in_places(replace(frame, left=start), state.standing, world):
             yield _with_step(state, moved, start, world).and_costs(weights.PLACED)
-    place = (frame.right or Quantity(0, (0, 0))).span
+    assert frame.right is not None
+    place = frame.right.span[0]
     for number in dict.fromkeys(world.facts.written):
-        start = Quantity(number, (place[0], place[0]), said=False)
+        start = Quantity(number, (place, place), said=False)
         more = weights.BASE + (0 if state.standing is None else weights.BASE)
         yield _with_step(state, frame, start, world).and_costs(more)
 
 
 def both_changed(state: State, frame: Frame, world: World) -> State:
     """Return the state in which every number of the problem was changed alike."""
+    assert frame.right is not None
     for one in world.facts.written:
-        place = (frame.right or Quantity(0, (0, 0))).span
-        state = _with_step(state, frame, Quantity(one, place), world)
+        state = _with_step(state, frame, Quantity(one, frame.right.span), world)
     return state
 
 
