@@ -233,6 +233,14 @@ Shape = (
 )
 
 
+def to_do(problem: Problem) -> Operation | None:
+    """Return what a problem asks to do, also where `_ =` or `= _` stands beside it; else None."""
+    if isinstance(problem, Equation):
+        alone = [side for side in (problem.left, problem.right) if side is not BLANK]
+        return to_do(alone[0]) if len(alone) == 1 else None
+    return problem if isinstance(problem, Operation) else None
+
+
 def shapes(problem: Problem) -> tuple[Shape, ...]:
     """Return every shape the problem can be seen as; empty where no way is written for it."""
     if isinstance(problem, Equation):

@@ -6,9 +6,7 @@ from fractions import Fraction
 from math import lcm
 
 from waysaid.number import (
-    BLANK,
     Blank,
-    Equation,
     Exact,
     Form,
     Number,
@@ -24,6 +22,7 @@ from waysaid.ways.fractions.amount import amount, bottom_of, did, is_fraction, s
 from waysaid.ways.fractions.units import Steps, together
 from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.plan import OVER, TIMES, Plan
+from waysaid.ways.shape import to_do
 from waysaid.ways.step import Kind, Step
 from waysaid.ways.way import Family
 
@@ -50,12 +49,10 @@ class TwoForms:
 
 def two_forms(problem: Problem) -> tuple[TwoForms, ...]:
     """Return the shape of 1/2 + 0.25, 25% + 1/4, 80 - 25%; none where both are written alike."""
-    if isinstance(problem, Equation):
-        alone = [side for side in (problem.left, problem.right) if side is not BLANK]
-        return two_forms(alone[0]) if len(alone) == 1 else ()
-    if not isinstance(problem, Operation):
+    asked = to_do(problem)
+    if asked is None:
         return ()
-    left, sign, right = problem.left, problem.sign, problem.right
+    left, sign, right = asked.left, asked.sign, asked.right
     if isinstance(left, Operation | Blank) or isinstance(right, Operation | Blank):
         return ()
     one, other = exact(left), exact(right)

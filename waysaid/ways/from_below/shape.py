@@ -2,8 +2,9 @@
 
 from dataclasses import dataclass
 
-from waysaid.number import BLANK, Equation, Operation, Problem, Sign
+from waysaid.number import Problem, Sign
 from waysaid.ways.plan import MINUS, OVER, PLUS, TIMES
+from waysaid.ways.shape import to_do
 
 ADDED = (PLUS, MINUS)
 
@@ -49,12 +50,10 @@ BelowShape = FromBelow | ByBelow | GroupsBelow | StaysBelow
 
 def shapes_of(problem: Problem) -> tuple[BelowShape, ...]:
     """Return the shape of two whole numbers one of which is below zero; none for any other."""
-    if isinstance(problem, Equation):
-        alone = [side for side in (problem.left, problem.right) if side is not BLANK]
-        return shapes_of(alone[0]) if len(alone) == 1 else ()
-    if not isinstance(problem, Operation):
+    asked = to_do(problem)
+    if asked is None:
         return ()
-    left, sign, right = problem.left, problem.sign, problem.right
+    left, sign, right = asked.left, asked.sign, asked.right
     if type(left) is not int or type(right) is not int or min(left, right) >= 0:
         return ()
     if sign in ADDED:

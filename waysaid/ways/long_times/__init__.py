@@ -6,12 +6,12 @@ A child notes such steps down; each is still done in one go.
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from waysaid.number import BLANK, Equation, Operation, Problem, Sign
+from waysaid.number import Problem, Sign
 from waysaid.ways.factor import TABLES, bare, factored
 from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.place import pieces, up_to
 from waysaid.ways.plan import TIMES, Move, Plan, hops, scaled
-from waysaid.ways.shape import Product, Turn
+from waysaid.ways.shape import Product, Turn, to_do
 from waysaid.ways.step import Kind, Step
 from waysaid.ways.way import Family
 
@@ -32,12 +32,10 @@ class Long:
 
 def shapes_of(problem: Problem) -> tuple[Long, ...]:
     """Return the shape of a long product; none for any other problem."""
-    if isinstance(problem, Equation):
-        alone = [side for side in (problem.left, problem.right) if side is not BLANK]
-        return shapes_of(alone[0]) if len(alone) == 1 else ()
-    if not isinstance(problem, Operation) or problem.sign is not Sign.TIMES:
+    asked = to_do(problem)
+    if asked is None or asked.sign is not Sign.TIMES:
         return ()
-    left, right = problem.left, problem.right
+    left, right = asked.left, asked.right
     if type(left) is not int or type(right) is not int or min(left, right) < 1:
         return ()
     return (Long(Product(left, right)),) if is_long(left, right) else ()

@@ -4,11 +4,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
-from waysaid.number import BLANK, Blank, Equation, Number, Operation, Problem, Sign, exact, parts
+from waysaid.number import Blank, Number, Operation, Problem, Sign, exact, parts
 from waysaid.ways.fractions.amount import amount, did, is_fraction, said_as
 from waysaid.ways.maker import AnyMaker, Maker
 from waysaid.ways.parted import is_percent
 from waysaid.ways.plan import OVER, TIMES, Plan
+from waysaid.ways.shape import to_do
 from waysaid.ways.step import Kind
 from waysaid.ways.way import Family
 
@@ -26,12 +27,10 @@ class PercentOfPart:
 
 def shapes_of(problem: Problem) -> tuple[PercentOfPart, ...]:
     """Return the shape of 19/3 x 0.5% or 25% of 3/4; none for any other problem."""
-    if isinstance(problem, Equation):
-        alone = [side for side in (problem.left, problem.right) if side is not BLANK]
-        return shapes_of(alone[0]) if len(alone) == 1 else ()
-    if not isinstance(problem, Operation) or problem.sign not in (Sign.TIMES, Sign.OF):
+    asked = to_do(problem)
+    if asked is None or asked.sign not in (Sign.TIMES, Sign.OF):
         return ()
-    left, right = problem.left, problem.right
+    left, right = asked.left, asked.right
     if isinstance(left, Operation | Blank) or isinstance(right, Operation | Blank):
         return ()
     if min(exact(left), exact(right)) <= 0:
