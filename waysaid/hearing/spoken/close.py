@@ -1,14 +1,25 @@
 """What becomes of a frame when the next thing is said: a step, several, or a number alone."""
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from waysaid.hearing.draft import COUNTED, Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.anew import (
+    as_problem_writes,
+    held_against,
+    in_parts,
+    in_small_parts,
+    odd_writing,
+    point_put_back,
+    reckoned_anew,
+    said_anew,
+    side_anew,
+)
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.cost import borne_out, step_cost
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.part import is_all, part_step
 from waysaid.hearing.spoken.places import in_places
 from waysaid.hearing.spoken.state import Bare, State, counts, unused
 from waysaid.hearing.spoken.world import World
@@ -20,7 +31,6 @@ from waysaid.number import (
     Expression,
     Operation,
     Sign,
-    Written,
     chain,
     exact,
     leaves,
@@ -102,12 +112,16 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
             if moved.left is not None:
                 more = weights.PLACED if frame.result else weights.PLACED + weights.UNSAID
                 yield _with_step(state, moved, moved.left, world).and_costs(more)
+        for cut in in_parts(frame, world):
+            yield _with_step(state, cut, frame.left, world).and_costs(weights.PLACED)
         return
     if state.standing is not None:
         start = replace(state.standing, said=False)
         yield _with_step(state, frame, start, world).and_costs(weights.GOES_ON)
         for moved in in_places(replace(frame, left=start), state.standing, world):
             yield _with_step(state, moved, start, world).and_costs(weights.PLACED)
+        for cut in in_parts(replace(frame, left=start), world):
+            yield _with_step(state, cut, start, world).and_costs(weights.PLACED)
     assert frame.right is not None
     place = frame.right.span[0]
     for number in dict.fromkeys(world.facts.written):
@@ -135,6 +149,7 @@ def _opened(state: State, frame: Frame, world: World) -> Iterator[State]:
 
 
 def _with_step(state: State, frame: Frame, left: Quantity, world: World) -> State:
+    state, frame = _answering(state, frame, left)
     assert frame.sign is not None
     assert frame.right is not None
     said = [one for one in (left, frame.right, frame.result, frame.whole) if one and one.said]
@@ -163,6 +178,27 @@ def _with_step(state: State, frame: Frame, left: Quantity, world: World) -> Stat
     )
 
 
+def reasoned(state: State, number: Quantity) -> Iterator[State]:
+    """Yield a number before its reasons: a claim, or the result of the step that comes next."""
+    promised = loose(replace(state, so=True), number)
+    yield promised
+    yield replace(promised, bare=state.bare, reason=number)
+
+
+def _answering(state: State, frame: Frame, left: Quantity) -> tuple[State, Frame]:
+    """Return a step with the result that was said before it: it's eleven because two and eight.
+
+    A number that the step itself holds is no result of it: seven because seven and four.
+    """
+    assert frame.right is not None
+    if state.reason is None or frame.result is not None or frame.whole is not None:
+        return state, frame
+    if state.reason.value in (left.value, frame.right.value):
+        return state, frame
+    result = replace(state.reason)
+    return replace(state, reason=None), replace(frame, result=result)
+
+
 def _known_result(state: State, draft: Draft) -> int:
     """Return what an unsaid result does not cost where it was named before: 8 x 10, halve 16."""
     if draft.result is not None or draft.forced is None:
@@ -189,35 +225,36 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield from alone(state, whole, world)
         return
     span = (min(whole.span[0], left.span[0]), max(whole.span[1], left.span[1]))
-    part = _part_of(whole, left, world)
-    if part is not None:
-        start = Quantity(part, (whole.span[0], whole.span[0]), said=False)
-        frame = Frame(left=whole, sign=Sign.OF, right=start, result=left, op_said=False)
-        yield _with_step(state, frame, whole, world)
+    taken = part_step(state, whole, left, world)
+    if taken is not None and taken.left is not None:
+        yield _with_step(state, taken, taken.left, world)
+        return
+    if is_all(whole, left, world):
+        yield replace(state, spoken=left, standing=left, so=False)
+        return
+    if in_small_parts(whole, left, world):
+        yield replace(state, spoken=left, so=False)
         return
     opened = isinstance(left.leaf, Operation)
+    if not opened and as_problem_writes(whole, left, world):
+        whole, left = left, whole
     draft = Draft(whole.leaf, (), span, left.leaf, whole=opened)
     cost = 0 if worth(whole.leaf) == worth(left.leaf) else weights.FALSE
-    if cost and isinstance(whole.leaf, int) and isinstance(left.leaf, int):
+    cost += odd_writing(whole.leaf, left.leaf)
+    if cost >= weights.FALSE and isinstance(whole.leaf, int) and isinstance(left.leaf, int):
         cost += weights.LOOSE
     if not opened and whole.leaf == left.leaf:
         yield from alone(state, left, world)
         return
+    standing = state.standing if opened or cost >= weights.FALSE else left
     yield replace(
-        state, drafts=(*state.drafts, draft), spoken=left, cost=state.cost + cost, so=False
+        state,
+        drafts=(*state.drafts, draft),
+        spoken=left,
+        standing=standing,
+        cost=state.cost + cost,
+        so=False,
     )
-
-
-def _part_of(whole: Quantity, left: Quantity, world: World) -> Exact | None:
-    """Return the number a part was taken of, where the problem takes one: 10% is 8, of 80."""
-    asked = world.facts.asked
-    if not isinstance(asked, Operation) or asked.sign is not Sign.OF:
-        return None
-    base, part = worth(asked.right), worth(whole.leaf)
-    fraction = isinstance(whole.leaf, Fraction | Written)
-    if base is None or part is None or not fraction or part >= 1 or left.value == part:
-        return None
-    return base
 
 
 def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
@@ -229,8 +266,14 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     state = replace(state, spoken=number)
     if state.free and (value <= 10 or value % 10 == 0 or value in world.facts.numbers):
         yield replace(state, free=False, cost=state.cost + weights.FREE)
+    if held_against(state, value, world):
+        yield replace(state, apart=False)
+        return
     explained = False
     for after in (
+        *said_anew(state, number, world),
+        *side_anew(state, number, value, world),
+        *point_put_back(state, number, value, world),
         *_repeated(state, number, value, world),
         *_filled(state, number, value),
         *_hopped(state, number, value, world),
@@ -310,6 +353,10 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
 
 def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
     """Pieces put together of which only what they come to was said."""
+    anew = list(reckoned_anew(state, number, value, world))
+    if anew:
+        yield from anew
+        return
     pools = [unused(state)]
     if world.groups:
         pools.append(counts(state))

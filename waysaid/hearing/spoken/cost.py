@@ -4,9 +4,10 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.frame import Quantity, worth
+from waysaid.hearing.spoken.part import of_base
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
-from waysaid.number import Exact, leaves
+from waysaid.number import Exact, Operation, leaves
 
 
 def step_cost(draft: Draft, world: World) -> int:
@@ -39,6 +40,8 @@ def borne_out(draft: Draft, numbers: tuple[Quantity | None, ...], world: World) 
 
 def _known(draft: Draft, world: World) -> bool:
     """Tell whether a step is what is asked, or stands in a way."""
+    if isinstance(draft.left, Operation) and of_base(draft.left, world):
+        return True
     return draft.left == world.facts.asked or turned_side(draft.left) in world.lefts
 
 

@@ -4,8 +4,9 @@ from collections.abc import Callable, Iterator
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.apart import apart
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.close import closed
+from waysaid.hearing.spoken.close import closed, reasoned
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.hops import HOPS, go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
@@ -57,7 +58,7 @@ def _signed(state: State, sign: Sign, item: Item, world: World) -> Iterator[Stat
     """Take a sign: behind a number, behind a pair (a chain, or the next hop), or to begin one."""
     frame = state.frame
     if frame.whole is not None and frame.left is not None and frame.sign is None:
-        yield from _in_whole(state, sign)
+        yield from _in_whole(state, sign, world)
     elif frame.bare is not None:
         across = weights.ACROSS if item.pause is Pause.STOP else 0
         yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), across)
@@ -80,12 +81,15 @@ def _going_on(state: State, sign: Sign) -> State:
     return state.framed(Frame(sign=sign, wants=Slot.RIGHT))
 
 
-def _in_whole(state: State, sign: Sign) -> Iterator[State]:
+def _in_whole(state: State, sign: Sign, world: World) -> Iterator[State]:
     """Go on with the parts of a whole: 25 is 3 and, 70 is 10 times."""
     frame = state.frame
     assert frame.whole is not None
     assert frame.left is not None
-    if sign in HOPS:
+    if frame.left.value == frame.whole.value:
+        for after in closed(state, world):
+            yield after.framed(Frame(sign=sign, wants=Slot.RIGHT))
+    elif sign in HOPS:
         yield state.framed(replace(frame, wants=Slot.RIGHT, sign=sign))
     else:
         turned = Frame(left=frame.left, sign=sign, result=frame.whole, wants=Slot.RIGHT)
@@ -262,6 +266,11 @@ def _so(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _because(state: State, item: Item, world: World) -> Iterator[State]:
+    """What led to a result comes now: to the step just said, or to a number said alone."""
+    if state.frame.bare is not None and state.frame.left is not None:
+        for named in reasoned(replace(state, frame=Frame()), state.frame.left):
+            yield named
+        state = state.and_costs(1)
     for after in closed(replace(state, so=True), world):
         said = bool(after.drafts) and after.drafts[-1].result is not None and not after.bare
         yield replace(after, so=False, claimed=after.standing if said else after.claimed)
@@ -337,4 +346,5 @@ _EFFECTS: dict[Meaning, Effect] = {
         (Meaning.LARGER, Meaning.SMALLER, Meaning.EQUAL, Meaning.TRUE, Meaning.FALSE), judged
     ),
     Meaning.LEFT_OVER: left_over,
+    Meaning.APART: apart,
 }

@@ -12,6 +12,7 @@ from waysaid.hearing.match import Match, matched
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.anew import told_anew
 from waysaid.hearing.spoken.family import likeliest
 from waysaid.hearing.spoken.frame import worth
 from waysaid.hearing.spoken.item import Item, lattice
@@ -103,6 +104,7 @@ _STORY = 2
 
 
 def _explained(state: State, talk: _Talk, world: World) -> Explained:
+    state = state._replace(drafts=told_anew(state.drafts, talk.marks, world))
     match = matched(state.drafts, world.facts)
     answer = _answer(state, talk, match, world)
     family = _family(state, match, talk.marks, world)
@@ -165,7 +167,7 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
         return verdict
     heard = Heard(state.drafts, _said(state.bare), _answers(state), verdict)
     said = answer_said(heard, world.facts, match.stops_short)
-    return _last_said(state, world) if said is None else said
+    return _last_said(state, world) if said is None and not match.stops_short else said
 
 
 def _family(state: State, match: Match, marks: frozenset[Meaning], world: World) -> Family | None:
@@ -198,15 +200,21 @@ def _answers(state: State) -> tuple[Said, ...]:
 def _verdict(state: State, world: World) -> Remainder | Order | Verdict | None:
     """Return the verdict said, if any; of a comparison also the larger number, if named last."""
     problem = world.facts.problem
-    if state.verdict is not None or not isinstance(problem, Compare):
+    if not isinstance(problem, Compare):
         return state.verdict
-    if not state.bare:
-        return None
-    value = state.bare[-1].quantity.value
+    last = state.bare[-1] if state.bare else None
+    if last is None or (state.verdict is not None and not _overrules(last, state)):
+        return state.verdict
+    value = last.quantity.value
     sides = [worth(problem.left), worth(problem.right)]
     if value not in sides:
-        return None
+        return state.verdict
     return Order.MORE if sides.index(value) == 0 else Order.LESS
+
+
+def _overrules(last: Bare, state: State) -> bool:
+    """Tell whether a number named in the end goes before `the same`: same tops, so a third."""
+    return state.verdict is Order.SAME and last.final
 
 
 def _last_said(state: State, world: World) -> Number | None:

@@ -5,13 +5,16 @@ from fractions import Fraction
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.apart import lacks
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.part import base_of, part_step, taken_part
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import twos
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned_side
 from waysaid.number import Exact, Form, Operation, Sign, Written
 
 
@@ -34,6 +37,8 @@ def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
     match frame.wants:
         case Slot.RIGHT if frame.verb is Meaning.LEFT_OVER:
             yield from with_rest(replace(state, frame=Frame()), said, world)
+        case Slot.RIGHT if frame.verb is Meaning.APART:
+            yield from lacks(state, said, world)
         case Slot.RIGHT:
             yield from _right(state, said, world)
         case Slot.LEFT if frame.verb in (Meaning.HALF, Meaning.DOUBLE):
@@ -99,6 +104,7 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
     if frame.reach:
         yield state.framed(replace(frame, result=said, wants=Slot.RIGHT))
         return
+    yield from _part_taken(state, said, world)
     done = state.framed(replace(frame, result=said, wants=Slot.NONE))
     yield from closed(done, world)
     for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
@@ -118,11 +124,22 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         apart = closed(state.framed(Frame(frame.verb, frame.left, frame.sign, right)), world)
         for after in apart:
             yield after.and_costs(weights.IGNORED)
+    yield from _part_taken(state, said, world)
     if frame.whole is None and frame.result is None:
         done = state.framed(replace(frame, result=said), weights.SHORTCUT)
         yield from closed(done, world)
     for after in closed(state, world):
         yield after.framed(Frame(left=said))
+
+
+def _part_taken(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """Take what a part comes to that is taken off: take away a quarter, that's 6."""
+    part, base = taken_part(state.frame, world), base_of(world)
+    if part is None or base is None:
+        return
+    for after in closed(replace(state, frame=Frame(whole=part, left=said)), world):
+        left = Quantity(base, said.span, said=False)
+        yield after.framed(Frame(left=left, sign=Sign.MINUS, right=said))
 
 
 def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]:
@@ -133,6 +150,8 @@ def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]
             yield state.framed(doubled)
     elif left is not None and said.many:
         yield state.framed(Frame(left=left, sign=Sign.TIMES, right=said, op_said=True))
+    elif left is not None and part_step(state, left, said, world) is not None:
+        yield from closed(state.framed(Frame(whole=left, left=said)), world)
     for after in closed(state, world):
         yield after.framed(Frame(left=said))
 
@@ -157,9 +176,7 @@ def _after_verb(state: State, said: Quantity, world: World) -> Iterator[State]:
 def _shared(said: Quantity, world: World) -> Frame | None:
     """Return a fraction as the division it may be, where the problem divides whole numbers."""
     leaf = said.leaf
-    if Sign.OVER not in world.signs or not isinstance(leaf, Written | Fraction):
-        return None
-    if not all(isinstance(one, int) for one in world.facts.written):
+    if not isinstance(leaf, Written | Fraction):
         return None
     if isinstance(leaf, Written) and leaf.form is not Form.PARTS:
         return None
@@ -170,4 +187,9 @@ def _shared(said: Quantity, world: World) -> Frame | None:
     if top is None or top < bottom or top != int(top):
         return None
     left, right = Quantity(int(top), said.span), Quantity(bottom, said.span)
+    whole = all(isinstance(one, int) for one in world.facts.written)
+    if not (whole and Sign.OVER in world.signs):
+        divided = turned_side(Operation(Sign.OVER, int(top), bottom))
+        if divided not in world.lefts or top not in world.facts.numbers:
+            return None
     return Frame(left=left, sign=Sign.OVER, right=right)

@@ -11,7 +11,7 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Blank, Number, exact, leaves
+from waysaid.number import Blank, Compare, Number, exact, leaves
 
 
 def refer(state: State, item: Item, world: World) -> Iterator[State]:
@@ -20,12 +20,17 @@ def refer(state: State, item: Item, world: World) -> Iterator[State]:
     Where no number is awaited a pronoun may also be passed over: `it's forty`.
     """
     awaited = state.frame.wants in (Slot.LEFT, Slot.RIGHT)
+    compared = isinstance(world.facts.problem, Compare) and item.meaning in _SIDES
     for leaf, more in _meant(state, item, world):
         said = Quantity(leaf, item.span)
         for after in number(state, said, world):
-            yield after.and_costs(more + (0 if awaited else weights.IGNORED))
+            yield after.and_costs(more + (0 if awaited or compared else weights.IGNORED))
     if not awaited:
         yield state
+
+
+_SIDES = (Meaning.FIRST, Meaning.LAST, Meaning.OTHER)
+"""Words for one of two numbers compared."""
 
 
 def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int]]:

@@ -51,7 +51,7 @@ def search(items: Lattice, world: World) -> list[State]:
     kept: dict[tuple[object, ...], State] = {}
     for state in ends:
         _keep(kept, state)
-    return _best(kept, width)
+    return sorted(kept.values(), key=lambda state: state.cost)[:width]
 
 
 def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
@@ -74,7 +74,12 @@ def _keep(beam: dict[tuple[object, ...], State], state: State) -> None:
 
 
 def _best(beam: dict[tuple[object, ...], State], width: int) -> list[State]:
-    return sorted(beam.values(), key=lambda state: state.cost)[:width]
+    return sorted(beam.values(), key=_so_far)[:width]
+
+
+def _so_far(state: State) -> int:
+    """Return what a state costs, and what the numbers alone will cost of it at the least."""
+    return state.cost + weights.RESTATED * max(0, len(state.bare) - 1)
 
 
 def _taken(state: State, item: Item, world: World) -> Iterator[State]:
@@ -133,7 +138,7 @@ def _heard_until(state: State) -> int:
 def _finished(state: State, world: World) -> Iterator[State]:
     """Yield a state at the end of the line, with what is then left unexplained."""
     for after in closed(state, world):
-        if after.frame != Frame():
+        if after.frame != Frame() or after.reason is not None:
             continue
         done = joined_late(restates(after, world), world)
         judges = isinstance(world.facts.problem, Compare | Claim)
@@ -146,10 +151,11 @@ def _left_over(state: State, world: World) -> int:
     """Return what the numbers cost that nothing explains: all but an answer, and the problem's."""
     cost = 0
     ends = [draft.stands for draft in state.drafts]
+    named = isinstance(world.facts.problem, Compare) and state.verdict is None
     for place, one in enumerate(state.bare):
         last = place == len(state.bare) - 1
         if one.quantity.value in world.facts.numbers and not state.drafts[: one.after]:
-            cost += weights.RESTATED
+            cost += 0 if named and last else weights.RESTATED
         elif not last and not one.final:
             cost += weights.LOOSE
         elif not last:

@@ -25,10 +25,12 @@ class State(NamedTuple):
     """One way to have heard the words so far, and what it costs.
 
     `standing` is the number a hop would go on from, `amount` the last number moved, `spoken` the
-    last number named, `claimed` a result said before its reasons. `so` is whether a result was
+    last number named, `claimed` a result said before its reasons,
+    `reason` one that the next step comes to. `so` is whether a result was
     promised, `free` whether a digit of column work comes, `both` whether the next hop is made from
-    every number, `heard` how many numbers were said. `dropped` are the stretches of words taken
-    back; `undo` holds the states to go back to: before the last number, and at the start of the
+    every number, `heard` how many numbers were said, `apart` whether what a number lacks was spoken
+    of. `dropped` are the stretches of words taken back; `undo` holds the states to go back to:
+    before the last number, and at the start of the
     clause.
     """
 
@@ -40,12 +42,14 @@ class State(NamedTuple):
     amount: Quantity | None = None
     spoken: Quantity | None = None
     claimed: Quantity | None = None
+    reason: Quantity | None = None
     verdict: Remainder | Order | Verdict | None = None
     so: bool = False
     free: bool = False
     both: bool = False
     knew: bool = False
     unsure: bool = False
+    apart: bool = False
     dropped: tuple[tuple[int, int], ...] = ()
     undo: tuple["State", "State"] | None = None
     heard: int = 0
@@ -62,8 +66,8 @@ class State(NamedTuple):
         """Return what later words can tell apart: states alike in it differ only in cost."""
         steps = tuple((draft.left, draft.result) for draft in self.drafts)
         loose = tuple(one.quantity.leaf for one in self.bare)
-        flags = (self.so, self.free, self.both, self.knew, self.unsure, self.verdict)
-        return (self.frame, steps, loose, flags, self.standing and self.standing.leaf)
+        flags = (self.so, self.free, self.both, self.knew, self.unsure, self.verdict, self.apart)
+        return (self.frame, steps, loose, flags, self.standing and self.standing.leaf, self.reason)
 
 
 def results(state: State) -> Iterator[tuple[int, Exact]]:

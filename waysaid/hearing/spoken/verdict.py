@@ -1,6 +1,7 @@
 """Answers that are no number: which is larger, whether it is true."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
@@ -10,7 +11,7 @@ from waysaid.hearing.spoken.frame import Frame
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Claim, Compare, Exact, Order, Sign, Verdict, value_of
+from waysaid.number import Claim, Compare, Exact, Order, Sign, Verdict, exact, value_of
 
 _OPPOSITE = {Order.LESS: Order.MORE, Order.SAME: Order.SAME, Order.MORE: Order.LESS}
 _ORDERS = {
@@ -54,21 +55,41 @@ def _of_comparison(
     """Say that the number last named is larger, smaller or the same, whatever it was called."""
     order = _ORDERS.get(meaning)
     subject = state.frame.left or state.spoken
+    side = None if subject is None else _side(subject.value, problem)
+    if order in (Order.LESS, Order.MORE) and state.frame.bare is not None:
+        named = replace(state, frame=Frame(), spoken=state.frame.left, so=False)
+        yield _judged(named, order, side).and_costs(0 if side is not None else weights.FREE)
     for after in closed(state, world):
         if order is None:
             yield after
-            continue
-        side = None if subject is None else _side(subject.value, problem)
-        if order is Order.SAME:
+        elif order is Order.SAME:
             yield replace(after, verdict=after.verdict or order, free=True)
-        elif side is None:
-            yield replace(after, verdict=after.verdict, free=True, cost=after.cost + 1)
         else:
-            said = order if side == 0 else _OPPOSITE[order]
-            yield replace(after, verdict=said, free=True)
+            yield _judged(after, order, side).and_costs(int(side is None))
+
+
+def _judged(state: State, order: Order, side: int | None) -> State:
+    """Return the state with the verdict on one of the numbers compared; on no other number."""
+    said = order if side == 0 else _OPPOSITE[order]
+    return replace(state, verdict=state.verdict if side is None else said, free=True)
 
 
 def _side(value: Exact | None, problem: Compare) -> int | None:
-    """Return which of the two numbers compared has the value: 0 the left, 1 the right."""
+    """Return which of the two numbers compared is meant: 0 the left, 1 the right.
+
+    A number is also meant by its tenths or hundredths, 70 for 0.7, and one of two with the same
+    parts by how many it has: the five of 5/7.
+    """
     sides = [value_of(problem.left), value_of(problem.right)]
-    return sides.index(value) if value in sides else None
+    if value is None or sides[0] == sides[1]:
+        return None
+    ways = [sides, *([exact(one * size) for one in sides] for size in _SIZES)]
+    bottoms = {Fraction(one).denominator for one in sides}
+    if len(bottoms) == 1:
+        ways.append([Fraction(one).numerator for one in sides])
+    found = {named.index(value) for named in ways if value in named}
+    return found.pop() if len(found) == 1 else None
+
+
+_SIZES = (10, 100, 1000)
+"""The parts that a number with a point is said in: common practice, no source."""

@@ -1,0 +1,215 @@
+"""Numbers said again in another writing: 6/8 as 3/4, 12/10 as 1.2, 41 as 4.1, 1/2 as 3/6."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.reading import Part
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import (
+    Claim,
+    Compare,
+    Exact,
+    Expression,
+    Form,
+    Number,
+    Operation,
+    Sign,
+    Written,
+    exact,
+    parts,
+    text,
+    written,
+)
+
+_OPEN = (Part.LEFT, Part.OP, Part.RIGHT)
+
+
+def said_anew(state: State, number: Quantity, world: World) -> Iterator[State]:
+    """Yield the state in which the last result is said in another writing: 6/5, one and a fifth."""
+    before = state.standing
+    judged = isinstance(world.facts.problem, Compare | Claim)
+    if judged or before is None or not state.drafts or _named_by(state.drafts[-1], number):
+        return
+    if not _other_writing(before.leaf, number.leaf):
+        return
+    span = (before.span[0], number.span[1])
+    draft = Draft(before.leaf, (), span, number.leaf)
+    yield replace(state, drafts=(*state.drafts, draft), standing=number, so=False)
+
+
+def _named_by(draft: Draft, number: Quantity) -> bool:
+    """Tell whether a step only gave a number the other name that is said here again."""
+    return not isinstance(draft.left, Operation) and text(draft.left) == text(number.leaf)
+
+
+def _other_writing(one: Expression, other: Expression) -> bool:
+    """Tell whether two numbers are of one worth, and one is no plain point or whole number."""
+    if isinstance(one, Operation) or isinstance(other, Operation) or worth(one) != worth(other):
+        return False
+    plain = [isinstance(leaf, int) or _point(leaf) for leaf in (one, other)]
+    return not all(plain) and text(one) != text(other)
+
+
+def _point(leaf: Expression) -> bool:
+    return isinstance(leaf, Written) and leaf.form is Form.DECIMAL
+
+
+def point_put_back(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Yield the step that puts back a point that was left out: 33, so 3.3."""
+    before = state.standing
+    if before is None or not state.drafts or not isinstance(before.value, int):
+        return
+    if not _point(number.leaf) or not before.value:
+        return
+    for size in _moved_by(world):
+        if exact(Fraction(before.value, size)) == value:
+            draft = Draft(Operation(Sign.OVER, before.value, size), _OPEN, number.span, number.leaf)
+            yield replace(state, drafts=(*state.drafts, draft), standing=number, so=False)
+
+
+def _moved_by(world: World) -> set[int]:
+    """Return what the problem's ways divide by to put a point back."""
+    sizes = (
+        one.right for one in world.lefts if isinstance(one, Operation) and one.sign is Sign.OVER
+    )
+    return {one for one in sizes if isinstance(one, int) and one in _POINTS}
+
+
+_POINTS = (10, 100, 1000)
+"""By how much a point is moved: as many places as a class writes. Our choice."""
+
+
+def asked_anew(state: State, value: Exact, world: World) -> Expression | None:
+    """Return what is asked with its numbers as they were renamed, where it comes to the value."""
+    asked = world.facts.asked
+    if not isinstance(asked, Operation):
+        return None
+    names = _names(state)
+    left, right = (names.get(worth(side), side) for side in (asked.left, asked.right))
+    if left is asked.left and right is asked.right:
+        return None
+    sign = Sign.TIMES if asked.sign is Sign.OF else asked.sign
+    anew = Operation(sign, left, right)
+    return anew if worth(anew) == value else None
+
+
+def _names(state: State) -> dict[Exact | None, Number]:
+    """Return the numbers that were said to be others: 2/4 for 1/2."""
+    found: dict[Exact | None, Number] = {}
+    for draft in state.drafts:
+        result = draft.result
+        if draft.whole or isinstance(draft.left, Operation):
+            continue
+        if isinstance(result, int | Fraction | Written):
+            found[worth(draft.left)] = result
+    return found
+
+
+def in_parts(frame: Frame, world: World) -> Iterator[Frame]:
+    """Yield a hop whose size is so many of the parts it starts from: eight eighths, minus three."""
+    left, right = frame.left, frame.right
+    if left is None or right is None or frame.sign not in (Sign.PLUS, Sign.MINUS):
+        return
+    bottom = _bottom(left.leaf)
+    size = right.leaf
+    if bottom is None or not isinstance(size, int) or not 0 < size <= bottom or right.many:
+        return
+    if all(isinstance(one, int) for one in world.facts.numbers):
+        return
+    yield replace(frame, right=right._replace(leaf=parts(size, bottom)))
+
+
+def _bottom(leaf: Expression) -> int | None:
+    if isinstance(leaf, Fraction):
+        return leaf.denominator
+    if isinstance(leaf, Written) and leaf.form is Form.PARTS:
+        return leaf.size
+    return None
+
+
+def as_problem_writes(whole: Quantity, named: Quantity, world: World) -> bool:
+    """Tell whether a name was said before the problem's own number: four quarters make a whole."""
+    own = [text(one) for one in world.facts.written]
+    return text(named.leaf) in own and text(whole.leaf) not in own
+
+
+def told_anew(
+    drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World
+) -> tuple[Draft, ...]:
+    """Return the steps, before them the names that a child changed the problem's numbers to.
+
+    Only where the change itself was said: I made them sixths, 3/6 and 2/6.
+    """
+    asked = world.facts.asked
+    if Meaning.UNIT not in marks or not isinstance(asked, Operation):
+        return drafts
+    known = {text(one.left) for one in drafts if not isinstance(one.left, Operation)}
+    for place, draft in enumerate(drafts):
+        if not isinstance(draft.left, Operation):
+            continue
+        names = [one for one in written(draft.left) if isinstance(one, int | Fraction | Written)]
+        changed = [
+            Draft(own, (Part.LEFT,), draft.span, name)
+            for own, name in zip(world.facts.written, names, strict=False)
+            if _other_writing(own, name) and text(own) not in known
+        ]
+        return (*drafts[:place], *changed, *drafts[place:])
+    return drafts
+
+
+def reckoned_anew(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Yield the step asked, its numbers renamed, of which only the result was said."""
+    anew = asked_anew(state, value, world)
+    if anew is None or any(draft.left == anew for draft in state.drafts):
+        return
+    draft = Draft(anew, _OPEN, number.span, number.leaf)
+    cost = state.cost + weights.JOINED
+    yield replace(state, drafts=(*state.drafts, draft), standing=number, so=False, cost=cost)
+
+
+def side_anew(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Yield the state in which a number compared is said in another writing: seventy hundredths."""
+    if not isinstance(world.facts.problem, Compare):
+        return
+    sides = [one for one in world.facts.written if exact(one) == value]
+    if len(sides) != 1 or text(sides[0]) == text(number.leaf):
+        return
+    if odd_writing(sides[0], number.leaf):
+        return
+    cost = state.cost
+    draft = Draft(sides[0], (Part.LEFT,), number.span, number.leaf)
+    if any(draft.left == one.left for one in state.drafts):
+        cost += weights.REPEATED
+        yield replace(state, cost=cost, spoken=number, so=False)
+        return
+    yield replace(state, drafts=(*state.drafts, draft), spoken=number, so=False, cost=cost)
+
+
+def odd_writing(own: Expression, name: Expression) -> int:
+    """Return what it costs that hundredths of a number with a point are written as parts."""
+    if isinstance(name, Written) and name.form is Form.PARTS and name.size in _POINTS:
+        return int(_point(own))
+    return 0
+
+
+def held_against(state: State, value: Exact, world: World) -> bool:
+    """Tell whether a number said behind `away from` is only what another is held against."""
+    return state.apart and isinstance(world.facts.problem, Compare) and value in _MARKS
+
+
+_MARKS = (1, Fraction(1, 2))
+"""What numbers less than one are held against: common practice, no source."""
+
+
+def in_small_parts(whole: Quantity, named: Quantity, world: World) -> bool:
+    """Tell whether a number compared is only said in tenths or hundredths: the other is 75."""
+    one, other = whole.value, named.value
+    if not isinstance(world.facts.problem, Compare) or one is None or not isinstance(other, int):
+        return False
+    return any(exact(one * size) == other for size in _POINTS)

@@ -1,0 +1,104 @@
+"""A part of the number that the problem takes a part of: a fifth is six, ten percent is four."""
+
+from fractions import Fraction
+
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Form, Number, Operation, Sign, Written, exact, has_form
+
+
+def base_of(world: World) -> Number | None:
+    """Return the number that the problem takes a part of; None where it takes none."""
+    asked = world.facts.asked
+    if not isinstance(asked, Operation) or asked.sign is not Sign.OF:
+        return None
+    base = asked.right
+    return base if isinstance(base, int | Fraction | Written) else None
+
+
+def is_part(number: Quantity) -> bool:
+    """Tell whether a number is less than one and written as parts or a percentage.
+
+    Half is told by words of its own.
+    """
+    leaf, value = number.leaf, number.value
+    if not isinstance(leaf, Fraction | Written) or value is None or not 0 < value < 1:
+        return False
+    if leaf == Fraction(1, 2):
+        return False
+    return isinstance(leaf, Fraction) or leaf.form is not Form.DECIMAL
+
+
+def part_step(state: State, part: Quantity, result: Quantity, world: World) -> Frame | None:
+    """Return the step of a part of the base and what it is; None where it is no such part.
+
+    So many of a part known already are so many times it: one fifth is six, two fifths twelve.
+    """
+    base = base_of(world)
+    if base is None or not is_part(part) or result.value is None or result.value == part.value:
+        return None
+    if is_part(result) and result.value < exact(base):
+        return None
+    start = Quantity(base, (part.span[0], part.span[0]), said=False)
+    one = _known_part(state, part, base, world)
+    if one is None:
+        return Frame(left=part, sign=Sign.OF, right=start, result=result, op_said=False)
+    size, times = one
+    left = Quantity(size, part.span, said=False)
+    right = Quantity(times, part.span)
+    return Frame(left=left, sign=Sign.TIMES, right=right, result=result, op_said=False)
+
+
+def _known_part(
+    state: State, part: Quantity, base: Number, world: World
+) -> tuple[Number, int] | None:
+    """Return the worth of a smaller part and how often it goes into this one."""
+    whole = Fraction(part.value or 0)
+    if has_form(part.leaf, Form.PERCENT) and part.value not in world.facts.numbers:
+        return None
+    for draft in reversed(state.drafts):
+        share, ends = _share(draft, base), draft.ends
+        if share and ends is not None and whole != share and whole % share == 0:
+            return ends, int(whole / share)
+    return None
+
+
+def _share(draft: Draft, base: Number) -> Fraction | None:
+    """Return which part of the base a step takes; None where it takes none."""
+    left = draft.left
+    if not isinstance(left, Operation):
+        return None
+    one, other = worth(left.left), worth(left.right)
+    if one is None or other is None:
+        return None
+    if left.sign is Sign.OVER and one == exact(base) and other:
+        return 1 / Fraction(other)
+    if left.sign in (Sign.OF, Sign.TIMES) and exact(base) in (one, other):
+        share = one if other == exact(base) else other
+        return Fraction(share) if 0 < share < 1 else None
+    return None
+
+
+def of_base(left: Operation, world: World) -> bool:
+    """Tell whether a left side is a part of the base, as any child may take one."""
+    base = base_of(world)
+    if base is None or left.sign is not Sign.OF:
+        return False
+    return worth(left.right) == exact(base)
+
+
+def is_all(part: Quantity, result: Quantity, world: World) -> bool:
+    """Tell whether all of the base is only named: a hundred percent is fifty."""
+    base = base_of(world)
+    return base is not None and part.value == 1 and result.value == exact(base)
+
+
+def taken_part(frame: Frame, world: World) -> Quantity | None:
+    """Return the part of the base that is taken off, where a frame takes one: minus a quarter."""
+    base = base_of(world)
+    if base is None or frame.sign is not Sign.MINUS or frame.right is None:
+        return None
+    from_base = frame.left is None or frame.left.value in (exact(base), 1)
+    return frame.right if from_base and is_part(frame.right) else None
