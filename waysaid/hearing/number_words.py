@@ -51,7 +51,8 @@ class NumberWords:
     `values` are words with a worth of their own, `heads` what may follow a worth, `scales` words
     that multiply; `parts` names of equal parts, by their bottom number; `units` names of places,
     for two tens and four. `near` are the words that a slip of spelling may stand for, and
-    `ordinary` words that are never one.
+    `ordinary` words that are never one. `measures` are what is counted in wholes and, by
+    `small_measures`, in hundredths: dollars and cents; `coins` are so many hundredths by name.
     """
 
     values: Mapping[Phrase, tuple[Value, ...]]
@@ -72,6 +73,10 @@ class NumberWords:
     ordinary: frozenset[str]
     starts: frozenset[str]
     longest: int
+    measures: frozenset[Phrase]
+    small_measures: frozenset[Phrase]
+    measure_joins: tuple[Phrase, ...]
+    coins: Mapping[Phrase, tuple[Value, ...]]
 
     @property
     def words(self) -> frozenset[str]:
@@ -91,11 +96,12 @@ def read_number_words(table: Mapping[str, Any]) -> NumberWords:
     scales = _scales(table["scales"], plurals)
     parts = _values(table["parts"], [], 0)
     units = _values(table["units"], [], 0)
+    coins = _values(table.get("coins", {}), [], 0)
     articles = frozenset(_each(table["articles"]))
     points = frozenset(_each(table["points"]))
     spoken = (values, scales, parts)
     near = {word for group in spoken for phrase in group for word in phrase if len(word) >= 5}
-    starts = [*values, *scales, *parts, *articles, *points]
+    starts = [*values, *scales, *parts, *articles, *points, *coins]
     return NumberWords(
         values={phrase: tuple(found) for phrase, found in values.items()},
         heads=heads,
@@ -115,6 +121,10 @@ def read_number_words(table: Mapping[str, Any]) -> NumberWords:
         ordinary=frozenset(table["ordinary"]),
         starts=frozenset(phrase[0] for phrase in starts),
         longest=max(len(phrase) for phrase in (*starts, *units)),
+        measures=frozenset(_each(table.get("measures", []))),
+        small_measures=frozenset(_each(table.get("small_measures", []))),
+        measure_joins=tuple(_each(table.get("measure_joins", [""]))),
+        coins={phrase: tuple(found) for phrase, found in coins.items()},
     )
 
 

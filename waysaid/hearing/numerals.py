@@ -8,6 +8,7 @@ from itertools import islice
 
 from waysaid.hearing.digits import ordinal_digits, written_number
 from waysaid.hearing.lexicon import Lexicon
+from waysaid.hearing.measured import measured
 from waysaid.hearing.near import near_values
 from waysaid.hearing.wholes import Scan, Whole, wholes_at
 from waysaid.hearing.word import Pause, Word
@@ -89,6 +90,9 @@ def _readings(scan: Scan) -> Iterator[Numeral]:
             yield from _mixed(scan, one)
     yield from _percents(scan, wholes)
     yield from _in_places(scan, wholes)
+    for value, end, noise, places in measured(scan, wholes):
+        leaf = value if isinstance(value, int) else decimal(value, 2)
+        yield Numeral(leaf, 0, end, False, noise, places)
 
 
 def _decimals(scan: Scan, wholes: tuple[Whole, ...]) -> Iterator[Numeral]:

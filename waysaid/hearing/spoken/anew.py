@@ -21,6 +21,7 @@ from waysaid.number import (
     Operation,
     Sign,
     Written,
+    decimal,
     exact,
     parts,
     text,
@@ -112,12 +113,17 @@ def _names(state: State) -> dict[Exact | None, Number]:
 
 
 def in_parts(frame: Frame, world: World) -> Iterator[Frame]:
-    """Yield a hop whose size is so many of the parts it starts from: eight eighths, minus three."""
+    """Yield a hop whose size is so many of the parts it starts from: eight eighths, minus three.
+
+    Or hundredths behind a number with a point: one twenty five, and fifty.
+    """
     left, right = frame.left, frame.right
     if left is None or right is None or frame.sign not in (Sign.PLUS, Sign.MINUS):
         return
     bottom = _bottom(left.leaf)
     size = right.leaf
+    if world.pointed and _point(left.leaf) and isinstance(size, int) and 10 <= size < 100:
+        yield replace(frame, right=right._replace(leaf=decimal(Fraction(size, 100), 2)))
     if bottom is None or not isinstance(size, int) or not 0 < size <= bottom or right.many:
         return
     if all(isinstance(one, int) for one in world.facts.numbers):

@@ -12,7 +12,6 @@ from waysaid.hearing.spoken.anew import (
     in_small_parts,
     odd_writing,
     point_put_back,
-    reckoned_anew,
     said_anew,
     side_anew,
 )
@@ -20,18 +19,17 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.cost import borne_out, step_cost
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.part import is_all, part_step
+from waysaid.hearing.spoken.pieces import joined
 from waysaid.hearing.spoken.places import in_places
-from waysaid.hearing.spoken.state import Bare, State, counts, unused
+from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.number import (
     BLANK,
     Equation,
     Exact,
-    Expression,
     Operation,
     Sign,
-    chain,
     exact,
     leaves,
     undone,
@@ -42,9 +40,6 @@ _SKIPS = (1, 2, 5, 10, 100)
 
 BEGUN = (Part.LEFT, *COUNTED)
 """What nobody says of a count that begins one past its start: "six, seven, eight" for 5 + 3."""
-
-_PIECES = range(2, 7)
-"""How many pieces may be put together with only their sum said. Our choice."""
 
 
 def closed(state: State, world: World) -> Iterator[State]:
@@ -349,43 +344,6 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
         frame = Frame(sign=sign, right=right, result=number, op_said=False)
         start = replace(state.standing, said=False)
         yield _with_step(state, frame, start, world).and_costs(weights.ARRIVED)
-
-
-def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
-    """Pieces put together of which only what they come to was said."""
-    anew = list(reckoned_anew(state, number, value, world))
-    if anew:
-        yield from anew
-        return
-    pools = [unused(state)]
-    if world.groups:
-        pools.append(counts(state))
-    for pool in pools:
-        whole = _put_together(pool, value)
-        if whole is not None and turned_side(whole) not in map(
-            turned_side, (draft.left for draft in state.drafts)
-        ):
-            draft = Draft(whole, (Part.LEFT, Part.OP, Part.RIGHT), number.span, number.leaf)
-            yield replace(
-                state,
-                drafts=(*state.drafts, draft),
-                standing=number,
-                so=False,
-                cost=state.cost + weights.JOINED,
-            )
-            return
-
-
-def _put_together(pool: tuple[Exact, ...], value: Exact) -> Expression | None:
-    """Return the sum of all the pieces, or the difference of two, that comes to the value."""
-    if len(pool) not in _PIECES:
-        return None
-    first, *rest = pool
-    if sum(pool) == value and all(pool):
-        return chain(first, *((Sign.PLUS, one) for one in rest))
-    if len(pool) == 2 and first - pool[1] == value and pool[1]:
-        return Operation(Sign.MINUS, first, pool[1])
-    return None
 
 
 def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:

@@ -266,10 +266,9 @@ def _so(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _because(state: State, item: Item, world: World) -> Iterator[State]:
-    """What led to a result comes now: to the step just said, or to a number said alone."""
+    """Await what led to a result: to the step just said, or to a number said alone."""
     if state.frame.bare is not None and state.frame.left is not None:
-        for named in reasoned(replace(state, frame=Frame()), state.frame.left):
-            yield named
+        yield from reasoned(replace(state, frame=Frame()), state.frame.left)
         state = state.and_costs(1)
     for after in closed(replace(state, so=True), world):
         said = bool(after.drafts) and after.drafts[-1].result is not None and not after.bare
@@ -284,6 +283,11 @@ def _ask(state: State, item: Item, world: World) -> Iterator[State]:
         yield state.framed(replace(frame, right=unknown, wants=Slot.NONE))
     else:
         yield state
+
+
+def _unit(state: State, item: Item, world: World) -> Iterator[State]:
+    """Name the parts that numbers are changed to; the name alone is seldom all that is said."""
+    yield state.and_costs(weights.IGNORED if item.end - item.start == 1 else 0)
 
 
 def _free(state: State, item: Item, world: World) -> Iterator[State]:
@@ -347,4 +351,5 @@ _EFFECTS: dict[Meaning, Effect] = {
     ),
     Meaning.LEFT_OVER: left_over,
     Meaning.APART: apart,
+    Meaning.UNIT: _unit,
 }

@@ -10,6 +10,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.part import base_of, part_step, taken_part
+from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import twos
 from waysaid.hearing.spoken.state import State
@@ -87,7 +88,8 @@ def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
         given = replace(state.amount, said=False)
         yield state.framed(replace(frame, left=said, right=given, wants=Slot.NONE))
     if frame.reach and frame.result is not None:
-        yield from closed(after, world)
+        for done in closed(after, world):
+            yield replace(done, claimed=said) if undoes(done, world) else done
         if frame.left is not None or state.standing is not None:
             for done in closed(state, world):
                 yield done.framed(Frame(left=said))

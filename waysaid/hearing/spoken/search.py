@@ -16,7 +16,7 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Claim, Compare
+from waysaid.number import Claim, Compare, Form, has_form
 
 WIDTH = 24
 """The states kept for each word of a line of ordinary length. Our choice, by trial."""
@@ -39,12 +39,12 @@ def search(items: Lattice, world: World) -> list[State]:
     beams: list[dict[tuple[object, ...], State]] = [{} for _ in range(len(items) + 1)]
     _keep(beams[0], State())
     for place, here in enumerate(items):
-        eased = {item: _eased(item, here, world) for item in here}
+        eased = {item: _eased(item, here, world) for item in here if _may_stand(item, world)}
         for state in _best(beams[place], width):
-            for item in here:
+            for item, meant in eased.items():
                 if item.end > len(items):
                     continue
-                for after in _taken(state, eased[item], world):
+                for after in _taken(state, meant, world):
                     _keep(beams[item.end], after)
         beams[place].clear()
     ends = (done for state in _best(beams[-1], width) for done in _finished(state, world))
@@ -54,9 +54,31 @@ def search(items: Lattice, world: World) -> list[State]:
     return sorted(kept.values(), key=lambda state: state.cost)[:width]
 
 
+def _may_stand(item: Item, world: World) -> bool:
+    """Tell whether an item may be meant: an odd number with a point only where there is one."""
+    numeral = item.numeral
+    if numeral is None or not numeral.noise or world.pointed:
+        return True
+    return not has_form(numeral.leaf, Form.DECIMAL)
+
+
 def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
-    """Return a number of the problem's ways as less odd where only strange ones are longer."""
-    if item.numeral is None or not item.noise or item.numeral.noise:
+    """Return a number as less odd, or odder, for what else may be said here.
+
+    One of the problem's ways is less odd where only strange ones are longer; hundredths said in a
+    measure are plain in a problem with a point, and the wholes in them odd: fifty of fifty cents.
+    """
+    if item.numeral is None:
+        return item
+    if world.pointed:
+        hundredths = [one for one in here if _in_measure(one)]
+        if item in hundredths:
+            return replace(item, noise=0)
+        if item.noise == 1 and has_form(item.numeral.leaf, Form.DECIMAL):
+            return replace(item, noise=0)
+        if any(one.end > item.end for one in hundredths) or _short_of_point(item, here):
+            return replace(item, noise=item.noise + 1)
+    if not item.noise or item.numeral.noise:
         return item
     numerals = [one.numeral for one in here if one.numeral]
     longest = max(numerals, key=lambda one: one.end)
@@ -64,6 +86,20 @@ def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
     if not known or longest.end == item.end or worth(longest.leaf) in world.numbers:
         return item
     return replace(item, noise=min(1, item.noise - 1))
+
+
+def _short_of_point(item: Item, here: tuple[Item, ...]) -> bool:
+    """Tell whether a number may as well be said without its point: two seventy five."""
+    numeral = item.numeral
+    if numeral is None or not isinstance(numeral.leaf, int):
+        return False
+    numerals = (one.numeral for one in here if one.end == item.end and one.numeral)
+    return any(has_form(one.leaf, Form.DECIMAL) for one in numerals)
+
+
+def _in_measure(item: Item) -> bool:
+    numeral = item.numeral
+    return numeral is not None and numeral.places and has_form(numeral.leaf, Form.DECIMAL)
 
 
 def _keep(beam: dict[tuple[object, ...], State], state: State) -> None:

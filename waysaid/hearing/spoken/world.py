@@ -10,9 +10,11 @@ from waysaid.number import (
     Equation,
     Exact,
     Expression,
+    Form,
     Operation,
     Problem,
     Sign,
+    has_form,
     leaves,
     sides,
 )
@@ -32,6 +34,11 @@ class World:
     wrong: frozenset[Equation]
     numbers: frozenset[Exact]
     signs: frozenset[Sign]
+
+    @property
+    def pointed(self) -> bool:
+        """Whether a number of the problem has a point."""
+        return any(has_form(one, Form.DECIMAL) for one in self.facts.written)
 
     @property
     def groups(self) -> bool:

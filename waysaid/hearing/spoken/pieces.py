@@ -1,0 +1,122 @@
+"""Pieces put together of which only what they come to was said."""
+
+from collections.abc import Iterator
+
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.reading import Part
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.anew import reckoned_anew
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.frame import Quantity
+from waysaid.hearing.spoken.state import State, counts, unused
+from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned_side
+from waysaid.number import Blank, Exact, Expression, Operation, Sign, chain, exact
+
+_PIECES = range(2, 7)
+"""How many pieces may be put together with only their sum said. Our choice."""
+
+
+def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Pieces put together of which only what they come to was said."""
+    anew = list(reckoned_anew(state, number, value, world))
+    if anew:
+        yield from anew
+        return
+    yield from _up_to(state, number, value, world)
+    pools = [unused(state), hop_sizes(state, world)]
+    if world.groups:
+        pools.append(counts(state))
+    for pool in pools:
+        whole = _put_together(pool, value)
+        if whole is not None and turned_side(whole) not in map(
+            turned_side, (draft.left for draft in state.drafts)
+        ):
+            draft = Draft(whole, (Part.LEFT, Part.OP, Part.RIGHT), number.span, number.leaf)
+            yield replace(
+                state,
+                drafts=(*state.drafts, draft),
+                standing=number,
+                so=False,
+                cost=state.cost + weights.JOINED,
+            )
+            return
+
+
+def _put_together(pool: tuple[Exact, ...], value: Exact) -> Expression | None:
+    """Return the sum of all the pieces, or the difference of two, that comes to the value."""
+    if len(pool) not in _PIECES:
+        return None
+    first, *rest = pool
+    if sum(pool) == value and all(pool):
+        return chain(first, *((Sign.PLUS, one) for one in rest))
+    if len(pool) == 2 and first - pool[1] == value and pool[1]:
+        return Operation(Sign.MINUS, first, pool[1])
+    return None
+
+
+def hop_sizes(state: State, world: World) -> tuple[Exact, ...]:
+    """Return the sizes of hops that go on from the number taken to the one it is taken from."""
+    ends = _ends(world)
+    if ends is None or not state.drafts:
+        return ()
+    here, there = ends
+    sizes: list[Exact] = []
+    for draft in state.drafts:
+        left = draft.left
+        if not isinstance(left, Operation) or not _starts(left, here):
+            return ()
+        if isinstance(left.right, Operation | Blank):
+            return ()
+        sizes.append(exact(left.right))
+        here = draft.stands if draft.stands is not None else here
+    return tuple(sizes) if here == there else ()
+
+
+def _starts(left: Operation, here: Exact) -> bool:
+    """Tell whether a side is a hop on from a number, however the number is written."""
+    return (
+        left.sign is Sign.PLUS
+        and not isinstance(left.left, Operation | Blank)
+        and exact(left.left) == here
+    )
+
+
+def _ends(world: World) -> tuple[Exact, Exact] | None:
+    """Return where hops up to a difference begin and end; None where no difference is asked."""
+    asked, numbers = world.facts.asked, world.facts.numbers
+    if not isinstance(asked, Operation) or asked.sign is not Sign.MINUS or len(numbers) != 2:
+        return None
+    return numbers[1], numbers[0]
+
+
+def _up_to(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Yield a last hop of which only the size was said, and the sum of all: and then a half."""
+    ends, standing = _ends(world), state.standing
+    if ends is None or standing is None or not state.bare or standing.value is None:
+        return
+    size = state.bare[-1].quantity
+    if state.bare[-1].after != len(state.drafts) or size.value is None:
+        return
+    if standing.value + size.value != ends[1]:
+        return
+    span = size.span
+    hop = Draft(Operation(Sign.PLUS, exact(standing.value), size.leaf), (Part.LEFT, Part.OP), span)
+    before = replace(
+        state,
+        drafts=(*state.drafts, hop),
+        bare=state.bare[:-1],
+        standing=Quantity(ends[1], span, said=False),
+    )
+    sizes = hop_sizes(before, world)
+    whole = _put_together(sizes, value)
+    if whole is None:
+        return
+    draft = Draft(whole, (Part.LEFT, Part.OP, Part.RIGHT), number.span, number.leaf)
+    cost = state.cost + weights.HOPPED
+    yield replace(before, drafts=(*before.drafts, draft), standing=number, so=False, cost=cost)
+
+
+def undoes(state: State, world: World) -> bool:
+    """Tell whether one hop alone goes from the number taken to the one it is taken from."""
+    return len(state.drafts) == 1 and bool(hop_sizes(state, world))
