@@ -10,7 +10,8 @@ from waysaid.hearing.spoken.anew import (
     held_against,
     in_parts,
     in_small_parts,
-    odd_writing,
+    name_cost,
+    nearly,
     point_put_back,
     said_anew,
     side_anew,
@@ -18,6 +19,7 @@ from waysaid.hearing.spoken.anew import (
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.cost import borne_out, step_cost
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.meant import climbed, cannot, meant, pretended, regrouped
 from waysaid.hearing.spoken.part import is_all, part_step
 from waysaid.hearing.spoken.pieces import joined
 from waysaid.hearing.spoken.places import in_places
@@ -101,6 +103,13 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
     if frame.whole is not None and frame.sign in (Sign.PLUS, Sign.MINUS) and frame.left:
         yield from _opened(state, frame, world)
         return
+    if state.denied:
+        state = replace(state, denied=False)
+        if cannot(frame):
+            yield state
+    opened = regrouped(frame, world)
+    if opened is not None:
+        yield from _opened(state.and_costs(1), opened, world)
     if frame.left is not None:
         yield _with_step(state, frame, frame.left, world)
         for moved in in_places(frame, state.standing, world):
@@ -224,6 +233,9 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     if taken is not None and taken.left is not None:
         yield _with_step(state, taken, taken.left, world)
         return
+    for before, hop, more in meant(whole, left, state, world):
+        if hop.left is not None:
+            yield _with_step(before, hop, hop.left, world).and_costs(more)
     if is_all(whole, left, world):
         yield replace(state, spoken=left, standing=left, so=False)
         return
@@ -234,10 +246,7 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     if not opened and as_problem_writes(whole, left, world):
         whole, left = left, whole
     draft = Draft(whole.leaf, (), span, left.leaf, whole=opened)
-    cost = 0 if worth(whole.leaf) == worth(left.leaf) else weights.FALSE
-    cost += odd_writing(whole.leaf, left.leaf)
-    if cost >= weights.FALSE and isinstance(whole.leaf, int) and isinstance(left.leaf, int):
-        cost += weights.LOOSE
+    cost = name_cost(whole, left)
     if not opened and whole.leaf == left.leaf:
         yield from alone(state, left, world)
         return
@@ -245,7 +254,7 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     yield replace(
         state,
         drafts=(*state.drafts, draft),
-        spoken=left,
+        spoken=whole if nearly(whole, left) else left,
         standing=standing,
         cost=state.cost + cost,
         so=False,
@@ -258,7 +267,9 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     if value is None:
         yield loose(state, number)
         return
+    named = state.spoken
     state = replace(state, spoken=number)
+    yield from _of_hops(state, number, named, world)
     if state.free and (value <= 10 or value % 10 == 0 or value in world.facts.numbers):
         yield replace(state, free=False, cost=state.cost + weights.FREE)
     if held_against(state, value, world):
@@ -282,6 +293,18 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         yield loose(state, number)
     elif state.so:
         yield loose(state, number).and_costs(weights.ARRIVED)
+
+
+def _of_hops(
+    state: State, number: Quantity, named: Quantity | None, world: World
+) -> Iterator[State]:
+    """Yield what all the hops come to; or what a number used for another comes to."""
+    unsaid = climbed(state, number, world)
+    if unsaid is not None:
+        yield loose(replace(state, so=True), number).and_costs(-unsaid * weights.UNSAID)
+    for before, step, more in pretended(named, number, state, world) if named else ():
+        if step.left is not None:
+            yield _with_step(before, step, step.left, world).and_costs(more)
 
 
 def loose(state: State, number: Quantity) -> State:
@@ -358,7 +381,7 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
         return
     here = before.value
     skip = value - here if value > here else here - value
-    groups = world.facts.numbers if world.groups else ()
+    groups = (*world.facts.numbers, here) if world.groups else ()
     if skip not in (*_SKIPS, *groups) or not skip:
         return
     sign = Sign.PLUS if value > here else Sign.MINUS
@@ -370,7 +393,7 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     draft = Draft(Operation(sign, here, exact(skip)), unsaid, span, number.leaf)
     known = turned_side(draft.left) in world.lefts
     first = 0 if counting else weights.COUNTING
-    known = known or here in world.facts.numbers
+    known = known or here in world.facts.numbers or world.groups and skip == here
     yield replace(
         state,
         drafts=(*state.drafts, draft),

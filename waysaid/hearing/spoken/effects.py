@@ -10,6 +10,7 @@ from waysaid.hearing.spoken.close import closed, reasoned
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.hops import HOPS, go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.part import taken_part
 from waysaid.hearing.spoken.refer import both, refer
 from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import twos
@@ -48,6 +49,8 @@ def _infix(state: State, item: Item, world: World) -> Iterator[State]:
 def _of(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
     if frame.verb in (Meaning.HALF, Meaning.DOUBLE, Meaning.SPLIT) or frame.left is None:
+        yield state
+    if taken_part(frame, world) is not None:
         yield state
     if frame.left is not None and frame.verb is None:
         yield from _signed(state, Sign.TIMES, item, world)
@@ -88,7 +91,7 @@ def _in_whole(state: State, sign: Sign, world: World) -> Iterator[State]:
     assert frame.left is not None
     if frame.left.value == frame.whole.value:
         for after in closed(state, world):
-            yield after.framed(Frame(sign=sign, wants=Slot.RIGHT))
+            yield after.framed(Frame(sign=sign, wants=Slot.RIGHT), weights.NEXT)
     elif sign in HOPS:
         yield state.framed(replace(frame, wants=Slot.RIGHT, sign=sign))
     else:
@@ -176,6 +179,10 @@ def _scaled(state: State, left: Quantity, world: World) -> Iterator[State]:
 def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
     """Half or double: of the number before, where one stands alone; else of what comes."""
     halved = item.meaning is Meaning.HALF
+    if state.frame.whole is not None and state.frame.left is None:
+        yield state.framed(
+            Frame(verb=item.meaning, result=state.frame.whole, wants=Slot.LEFT), weights.NEXT
+        )
     if state.frame.bare is not None and state.frame.left is not None:
         for one in twos(halved, state.frame.left, world):
             yield state.framed(one, 1)
@@ -202,8 +209,12 @@ def _verb(state: State, item: Item, world: World) -> Iterator[State]:
     """Add, take, give: behind a number alone it may be a sign; else its number comes."""
     sign = Sign.MINUS if item.meaning is Meaning.TAKE else Sign.PLUS
     frame = state.frame
-    if frame.bare is not None:
+    gives = item.meaning is Meaning.GIVE and not world.groups
+    if frame.bare is not None and frame.left is not None:
         yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), 1)
+        if gives and frame.left.value in world.facts.numbers:
+            giver = Frame(Meaning.GIVE, frame.left, Sign.MINUS, wants=Slot.RIGHT)
+            yield state.framed(giver)
     for after in closed(state, world):
         yield after.framed(Frame(verb=item.meaning, sign=sign, wants=Slot.RIGHT))
 
@@ -290,6 +301,15 @@ def _unit(state: State, item: Item, world: World) -> Iterator[State]:
     yield state.and_costs(weights.IGNORED if item.end - item.start == 1 else 0)
 
 
+def _denied(state: State, item: Item, world: World) -> Iterator[State]:
+    """Deny what was just said, or comes: from two you can't take eight."""
+    yield state
+    if Sign.MINUS in world.signs and state.frame.paired:
+        yield from closed(replace(state, denied=True), world)
+    elif Sign.MINUS in world.signs and state.frame.left is not None:
+        yield replace(state, denied=True)
+
+
 def _free(state: State, item: Item, world: World) -> Iterator[State]:
     for after in closed(state, world):
         yield replace(after, free=True)
@@ -330,6 +350,7 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.BECAUSE: _because,
     **dict.fromkeys((Meaning.WRITE, Meaning.CARRY, Meaning.BORROW), _free),
     Meaning.ASK: _ask,
+    Meaning.NOT: _denied,
     Meaning.KNEW: _knew,
     Meaning.UNSURE: _unsure,
     Meaning.BOTH: both,

@@ -87,7 +87,13 @@ def _behind(state: State, sign: Sign, world: World) -> Iterator[State]:
 def to(state: State, item: Item, world: World) -> Iterator[State]:
     """To what a number is put; or up, or down, to where a hop ends."""
     frame = state.frame
-    if frame.verb in (Meaning.ADD, Meaning.GIVE, Meaning.TAKE) and frame.paired and not frame.left:
+    if frame.verb is Meaning.GIVE and frame.paired and frame.left and frame.sign is Sign.MINUS:
+        for after in closed(state, world):
+            taker = Frame(Meaning.GIVE, sign=Sign.PLUS, right=frame.right, wants=Slot.LEFT)
+            yield after.framed(taker)
+    elif (
+        frame.verb in (Meaning.ADD, Meaning.GIVE, Meaning.TAKE) and frame.paired and not frame.left
+    ):
         yield state.framed(replace(frame, wants=Slot.LEFT))
         yield state.framed(replace(frame, wants=Slot.RESULT), 1)
     elif frame.sign is not None and frame.wants is Slot.RIGHT:
@@ -95,6 +101,8 @@ def to(state: State, item: Item, world: World) -> Iterator[State]:
     elif frame.paired:
         yield state.framed(replace(frame, wants=Slot.RESULT))
     elif frame.bare is not None or (frame.empty and state.standing is not None):
+        if frame.left is not None and not isinstance(frame.left.leaf, int):
+            yield state.framed(Frame(whole=frame.left, wants=Slot.RESULT))
         for sign in HOPS:
             yield from _reaching(state, frame.left, sign, item)
         yield state.and_costs(1)

@@ -12,9 +12,10 @@ from waysaid.hearing.match import Match, matched
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken import weights
-from waysaid.hearing.spoken.anew import told_anew
+from waysaid.hearing.spoken.anew import told_anew, without_last_names
 from waysaid.hearing.spoken.family import likeliest
 from waysaid.hearing.spoken.frame import worth
+from waysaid.hearing.spoken.given import given
 from waysaid.hearing.spoken.item import Item, lattice
 from waysaid.hearing.spoken.search import Lattice, search
 from waysaid.hearing.spoken.state import Bare, State
@@ -104,19 +105,27 @@ _STORY = 2
 
 
 def _explained(state: State, talk: _Talk, world: World) -> Explained:
-    state = state._replace(drafts=told_anew(state.drafts, talk.marks, world))
+    state = state._replace(
+        drafts=given(told_anew(state.drafts, talk.marks, world), talk.marks, world)
+    )
     match = matched(state.drafts, world.facts)
     answer = _answer(state, talk, match, world)
     family = _family(state, match, talk.marks, world)
-    cost = state.cost + _unlikely(state, match, family)
+    cost = state.cost + _unlikely(state, match, family, world)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
 
 
-def _unlikely(state: State, match: Match, family: Family | None) -> int:
-    """Return what it costs that the steps, or their want, are no way, or not a whole one."""
+def _unlikely(state: State, match: Match, family: Family | None, world: World) -> int:
+    """Return what it costs that the steps, or their want, are no way, or not a whole one.
+
+    Other names that the last result was given need not be a way's: six fifths, one and a fifth.
+    """
     if state.drafts and family is None:
         return weights.NO_FAMILY
-    return 0 if match.family else _IN_PART
+    core = without_last_names(state.drafts)
+    if match.family or (len(core) < len(state.drafts) and matched(core, world.facts).family):
+        return 0
+    return _IN_PART
 
 
 _BEGIN = (Meaning.AND, Meaning.THEN, Meaning.TAKE, Meaning.GIVE, Meaning.ADD)

@@ -9,6 +9,7 @@ from waysaid.hearing.spoken.apart import lacks
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.meant import climbed
 from waysaid.hearing.spoken.part import base_of, part_step, taken_part
 from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
@@ -16,7 +17,7 @@ from waysaid.hearing.spoken.scale import twos
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
-from waysaid.number import Exact, Form, Operation, Sign, Written
+from waysaid.number import Exact, Form, Operation, Sign, Written, exact
 
 
 def number(state: State, said: Quantity, world: World) -> Iterator[State]:
@@ -62,7 +63,7 @@ def _scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Take a number behind half or double: what is scaled, or what it comes to."""
     halved = state.frame.verb is Meaning.HALF
     for scaled in twos(halved, said, world):
-        yield state.framed(scaled)
+        yield state.framed(replace(scaled, result=state.frame.result))
     starts = [] if state.standing is None else [(state.standing.leaf, 0)]
     starts += [(one, weights.BASE) for one in world.facts.written]
     for leaf, more in starts:
@@ -84,6 +85,9 @@ def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
     if frame.sign is Sign.OVER and said.value == 0:
         return
     after = state.framed(replace(frame, right=said, wants=Slot.NONE))
+    held = frame.verb in (Meaning.TAKE, Meaning.ADD) and frame.left is None and not state.drafts
+    if held and state.standing is None and said.value in world.facts.numbers:
+        yield state.framed(Frame(left=said), 1)
     if frame.verb is Meaning.GIVE and state.amount is not None and frame.left is None:
         given = replace(state.amount, said=False)
         yield state.framed(replace(frame, left=said, right=given, wants=Slot.NONE))
@@ -110,7 +114,8 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
     done = state.framed(replace(frame, result=said, wants=Slot.NONE))
     yield from closed(done, world)
     for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
-        yield after.framed(Frame(left=said), weights.NO_RESULT)
+        total = climbed(after, said, world) is not None
+        yield after.framed(Frame(left=said), 0 if total else weights.NO_RESULT)
 
 
 def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
@@ -138,6 +143,9 @@ def _part_taken(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Take what a part comes to that is taken off: take away a quarter, that's 6."""
     part, base = taken_part(state.frame, world), base_of(world)
     if part is None or base is None:
+        return
+    if said.value == exact(base):
+        yield state
         return
     for after in closed(replace(state, frame=Frame(whole=part, left=said)), world):
         left = Quantity(base, said.span, said=False)

@@ -110,4 +110,5 @@ def both(state: State, item: Item, world: World) -> Iterator[State]:
         yield both_changed(replace(state, frame=Frame()), frame, world)
     else:
         yield replace(state, both=True)
-    yield state.and_costs(1)
+    told = (hop and frame.left is None) or frame.reach or frame.bare is not None
+    yield state.and_costs(weights.IGNORED if told and not world.groups else 1)

@@ -1,0 +1,56 @@
+"""What one number gave to the other: the half of it that was not told, seen in what came of it.
+
+One who says that one was slid over, `fifty plus twenty six`, has said both: 49 and 1 more is 50,
+and 27 less 1 is 26. Nothing is added whose result was not said.
+"""
+
+from collections.abc import Iterator
+
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.reading import Part
+from waysaid.hearing.spoken.moved import pair_of
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Exact, Operation, Sign, apply, exact, leaves
+
+_OPEN = (Part.LEFT, Part.OP, Part.RIGHT)
+_OTHER = {Sign.PLUS: Sign.MINUS, Sign.MINUS: Sign.PLUS}
+
+
+def given(
+    drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World
+) -> tuple[Draft, ...]:
+    """Return the steps, and the other half of what was given from one number to the other."""
+    asked, numbers = world.facts.asked, world.facts.numbers
+    sums = isinstance(asked, Operation) and asked.sign is Sign.PLUS and len(numbers) == 2
+    if Meaning.GIVE not in marks or not sums:
+        return drafts
+    for place, draft in enumerate(drafts):
+        for half in _halves(draft, drafts[place + 1 :], world):
+            if all(other.left != half.left for other in drafts):
+                return (*drafts[: place + 1], half, *drafts[place + 1 :])
+    return drafts
+
+
+def _halves(draft: Draft, later: tuple[Draft, ...], world: World) -> Iterator[Draft]:
+    """Yield what giving makes of the other number, where a later step has it."""
+    pair = pair_of(draft)
+    numbers = world.facts.numbers
+    if pair is None or pair[1] not in _OTHER:
+        return
+    ways = [(pair[0], pair[2])]
+    if pair[1] is Sign.PLUS:
+        ways.append((pair[2], pair[0]))
+    for one, size in ways:
+        if one in numbers and size not in numbers:
+            other = numbers[1 - numbers.index(one)]
+            sign = _OTHER[pair[1]]
+            left = exact(apply(sign, other, size))
+            for step in later:
+                if left in _whole_leaves(step):
+                    yield Draft(Operation(sign, other, size), _OPEN, step.span, left)
+                    return
+
+
+def _whole_leaves(step: Draft) -> tuple[Exact, ...]:
+    return tuple(leaves(step.left))

@@ -1,0 +1,127 @@
+"""What one number said of another may mean: a hop and its end, a number turned into the next.
+
+`Seventy takes you to eight hundred`, `eighty is twenty` on the way up, `nine turns into ten`
+behind the one that was moved, `if it was sixty it'd be ninety four`.
+"""
+
+from collections.abc import Iterator
+
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Exact, Operation, Sign, exact
+
+_HOPS = (Sign.PLUS, Sign.MINUS)
+
+_NEAR = 10
+"""How far from a number of the problem one may be that is used for it. Our choice."""
+
+Meant = tuple[State, Frame, int]
+"""The state to go on from, the step that was meant, and how odd it is."""
+
+
+def meant(one: Quantity, other: Quantity, state: State, world: World) -> Iterator[Meant]:
+    """Yield the steps that `one is other` may mean where the two are not worth the same."""
+    if world.groups or one.value == other.value:
+        return
+    yield from _turned(one, other, state, world)
+    for size, end in ((one, other), (other, one)):
+        yield from _hop(size, end, state, world)
+    yield from pretended(one, other, state, world)
+
+
+def _turned(one: Quantity, other: Quantity, state: State, world: World) -> Iterator[Meant]:
+    """A number of the problem that turns into another, by as much as was moved before."""
+    if state.amount is None or one.value not in world.facts.numbers:
+        return
+    for sign in _HOPS:
+        hop = Frame(left=one, sign=sign, right=replace(state.amount, said=False), result=other)
+        if _comes_to(one, sign, state.amount) == other.value:
+            yield state, hop, 0
+
+
+def _hop(size: Quantity, end: Quantity, state: State, world: World) -> Iterator[Meant]:
+    """A hop of which the size and the end were said, from where one stands."""
+    for before, start, more in _starts(state, world):
+        for sign in _HOPS:
+            whole = Operation(sign, start.leaf, size.leaf)
+            if size.value and worth(whole) == end.value and whole != world.facts.asked:
+                left = replace(start, said=False)
+                yield before, Frame(left=left, sign=sign, right=size, result=end), more
+
+
+def _starts(state: State, world: World) -> Iterator[tuple[State, Quantity, int]]:
+    """Yield where a hop may start: what stands, the number said before, one of the problem's."""
+    if state.standing is not None and state.drafts:
+        yield state, state.standing, 0
+        return
+    if state.bare:
+        yield replace(state, bare=state.bare[:-1]), state.bare[-1].quantity, 0
+    for number in dict.fromkeys(world.facts.written):
+        yield state, Quantity(number, (0, 0), said=False), weights.BASE
+
+
+def pretended(near: Quantity, end: Quantity, state: State, world: World) -> Iterator[Meant]:
+    """A number used for one of the problem's, and what it comes to with the other."""
+    numbers, signs = world.facts.numbers, [one for one in _HOPS if one in world.signs]
+    if len(numbers) != 2 or len(signs) != 1 or near.value is None or near.value in numbers:
+        return
+    for place, own in enumerate(world.facts.written):
+        other = Quantity(world.facts.written[1 - place], near.span, said=False)
+        first, second = (near, other) if place == 0 else (other, near)
+        if abs(near.value - exact(own)) < _NEAR and _comes_to(first, signs[0], second) == end.value:
+            yield state, Frame(left=first, sign=signs[0], right=second, result=end), 0
+
+
+def _comes_to(left: Quantity, sign: Sign, right: Quantity) -> Exact | None:
+    return worth(Operation(sign, left.leaf, right.leaf))
+
+
+def climbed(state: State, total: Quantity, world: World) -> int | None:
+    """Tell whether hops went from one number of the problem to another, `total` in all.
+
+    Returns how many of them have no result of their own; None where it is no such climb.
+    """
+    numbers, sizes, unsaid = world.facts.numbers, [], 0
+    end: Exact | None = None
+    for draft in reversed(state.drafts):
+        left = draft.left
+        if draft.whole or not isinstance(left, Operation) or left.sign is not Sign.PLUS:
+            break
+        here, size = worth(left.left), worth(left.right)
+        if here is None or size is None or end not in (None, draft.forced):
+            break
+        if end is None and draft.forced not in numbers:
+            break
+        sizes.append(size)
+        unsaid += draft.result is None
+        end = here
+    if len(sizes) < 2 or end not in numbers or sum(sizes) != total.value:
+        return None
+    return unsaid
+
+
+def cannot(frame: Frame) -> bool:
+    """Tell whether more is to be taken off than there is, and nobody said what that leaves."""
+    left, right = frame.left and frame.left.value, frame.right and frame.right.value
+    if frame.sign is not Sign.MINUS or frame.result is not None or frame.whole is not None:
+        return False
+    return left is not None and right is not None and 0 <= left < right
+
+
+def regrouped(frame: Frame, world: World) -> Frame | None:
+    """Return a number of a difference, opened into the two parts just said: 40 and 12 for 52."""
+    pair = (frame.left, frame.right)
+    if frame.sign is not Sign.PLUS or frame.result is not None or frame.whole is not None:
+        return None
+    if Sign.MINUS not in world.signs or None in pair:
+        return None
+    numbers = [one.value for one in pair if one is not None and one.said]
+    known = [one for one in world.facts.written if exact(one) == sum(one or 0 for one in numbers)]
+    if len(numbers) != 2 or not known or not set(world.facts.numbers).isdisjoint(numbers):
+        return None
+    assert frame.left is not None
+    whole = Quantity(known[0], frame.left.span, said=False)
+    return replace(frame, whole=whole)  # type: ignore[no-any-return]
