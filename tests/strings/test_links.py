@@ -1,10 +1,11 @@
 """Links: each one found is true, none of the plain kinds is missed, and few are offered."""
 
+from fractions import Fraction
 from itertools import combinations, pairwise, product
 
 import pytest
 import sympy
-from hypothesis import given
+from hypothesis import example, given
 
 from tests.strings.strings_made import strings
 from waysaid.number import (
@@ -219,15 +220,20 @@ CLAIMS = {
     LinkKind.INSIDE_A_WAY: lambda link, rows: any(
         f"{text(one)} = {solve(one)}" in link.shows for one in rows
     ),
-    LinkKind.PATTERN: lambda _, rows: (
-        len(rows) >= 3
-        and len({after - before for before, after in pairwise(map(solve, rows))}) == 1
-    ),
+    LinkKind.PATTERN: lambda _, rows: len(rows) >= 3 and in_one_step(list(map(solve, rows))),
 }
 
 
 def holds(link: Link, string: list[Problem]) -> bool:
     return CLAIMS[link.kind](link, [string[at] for at in link.between])
+
+
+def in_one_step(answers: list[int]) -> bool:
+    """The answers go up or down by the same, or grow the same number of times: 1, 4, 16."""
+    by = {after - before for before, after in pairwise(answers)}
+    if len(by) > 1 and all(answers):
+        by = {Fraction(after, before) for before, after in pairwise(answers)}
+    return len(by) == 1
 
 
 def alike(rows: list[Problem]) -> bool:
@@ -265,6 +271,7 @@ def scaled(problems: list[Problem], factors: tuple[int, ...]) -> bool:
 
 
 @given(strings())
+@example([parse("0 + 1"), parse("0 + 4"), parse("4 + 12")])
 def test_the_general_claim_of_every_link_holds(string):
     for link in links(string, every=True):
         assert holds(link, string), link

@@ -3,7 +3,7 @@
 from itertools import combinations, pairwise, product
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 
 from tests.strings.judge import answer, numbers, signs, true
 from tests.strings.products_made import strings
@@ -189,7 +189,9 @@ def tagged(problem: str) -> list[tuple[str, object]]:
             roles.append("by" if at and words[at - 1] == "/" else "factor")
             if word == "n":
                 number_roles.append(roles[-1])
-    if "=" in problem:
+    if "_ /" in problem:  # what is divided is the blank, and the two numbers make it
+        number_roles = ["factor"] * len(number_roles)
+    elif "=" in problem:
         number_roles[-1 if not problem.split(" = ", maxsplit=1)[0].isdigit() else 0] = "whole"
     return list(zip(number_roles, numbers(problem), strict=True))
 
@@ -245,6 +247,7 @@ def holds(kind: LinkKind, link: Link | None, rows: list[str]) -> bool:
 
 
 @given(strings())
+@example([parse("_ / 1 = 2"), parse("_ / 2 = 1")])
 def test_the_general_claim_of_every_link_holds(string):
     for link in links(string, every=True):
         assert holds(link.kind, link, [text(string[at]) for at in link.between]), link

@@ -38,6 +38,15 @@ def test_a_broken_event_is_refused_in_one_sentence(
     assert sentence is None or (sentence.endswith(".") and "\n" not in sentence)
 
 
+@pytest.mark.parametrize("strange", ["\n", "a\nb", "\u2028", ["\n"], {"\r": "\n"}])
+def test_what_is_quoted_stands_on_one_line(strange: Any) -> None:
+    for sent in ({"kind": strange}, {"kind": "paused", str(strange): 1}):
+        sentence = _refusal(sent)
+        assert sentence is not None
+        assert len(sentence.splitlines()) == 1
+        assert sentence.endswith(".")
+
+
 def _refusal(written: dict[str, Any]) -> str | None:
     try:
         body_from_json(written)

@@ -43,7 +43,8 @@ def body_from_json(given: object) -> Body:
     kind = given.get("kind")
     record = _KINDS.get(kind) if isinstance(kind, str) else None
     if record is None:
-        raise BadEventError(f"‘{str(kind)[:40]}’ is no kind of event; one of {', '.join(_KINDS)}.")
+        listed = ", ".join(_KINDS)
+        raise BadEventError(f"‘{_quoted(kind)}’ is no kind of event; one of {listed}.")
     rest = {key: value for key, value in given.items() if key not in ("kind", "sequence")}
     body: Body = _record(record, rest, str(kind))
     _check_problems(body, str(kind))
@@ -92,7 +93,7 @@ def _record(record: type, given: Mapping[str, Any], where: str) -> Any:
     known = {field.name: field for field in fields(record)}
     strange = [key for key in given if key not in known]
     if strange:
-        what = " ".join(str(strange[0]).split())[:40]
+        what = _quoted(strange[0])
         raise BadEventError(f"{where}: ‘{what}’ is no part of it; {_listed(known)}.")
     values = {}
     for name, field in known.items():
@@ -101,6 +102,11 @@ def _record(record: type, given: Mapping[str, Any], where: str) -> Any:
         elif field.default is MISSING:
             raise BadEventError(f"{where}: ‘{name}’ is missing; {_listed(known)}.")
     return record(**values)
+
+
+def _quoted(given: object) -> str:
+    """Return what was sent as it is quoted in a sentence: on one line, and no more than needed."""
+    return " ".join(str(given).split())[:40]
 
 
 def _listed(known: Mapping[str, Any]) -> str:
