@@ -129,6 +129,13 @@ class Meaning(StrEnum):
     ABOUT = "about"
     """A number only near: about, around, roughly."""
 
+    HUNDREDS = "hundreds"
+    """The hundreds of the problem's numbers, named by their place."""
+    TENS = "tens"
+    """The tens of the problem's numbers."""
+    ONES = "ones"
+    """The ones of the problem's numbers."""
+
     WRITE = "write"
     """A digit put down in column work: put down, write."""
     CARRY = "carry"

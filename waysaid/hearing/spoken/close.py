@@ -9,6 +9,7 @@ from waysaid.hearing.spoken.anew import (
     as_problem_writes,
     held_against,
     in_parts,
+    in_percents,
     in_small_parts,
     name_cost,
     nearly,
@@ -19,7 +20,8 @@ from waysaid.hearing.spoken.anew import (
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.cost import borne_out, step_cost
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
-from waysaid.hearing.spoken.meant import climbed, cannot, meant, pretended, regrouped
+from waysaid.hearing.spoken.gap import missing
+from waysaid.hearing.spoken.meant import cannot, climbed, meant, pretended, regrouped
 from waysaid.hearing.spoken.part import is_all, part_step
 from waysaid.hearing.spoken.pieces import joined
 from waysaid.hearing.spoken.places import in_places
@@ -139,7 +141,8 @@ def both_changed(state: State, frame: Frame, world: World) -> State:
     assert frame.right is not None
     for one in world.facts.written:
         state = _with_step(state, frame, Quantity(one, frame.right.span), world)
-    return state
+    first = len(state.drafts) == len(world.facts.written)
+    return state.and_costs(-2 * weights.UNSAID if first else 0)
 
 
 def _opened(state: State, frame: Frame, world: World) -> Iterator[State]:
@@ -239,14 +242,14 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     if is_all(whole, left, world):
         yield replace(state, spoken=left, standing=left, so=False)
         return
-    if in_small_parts(whole, left, world):
+    if in_small_parts(whole, left, world) or in_percents(whole, left):
         yield replace(state, spoken=left, so=False)
         return
     opened = isinstance(left.leaf, Operation)
     if not opened and as_problem_writes(whole, left, world):
         whole, left = left, whole
     draft = Draft(whole.leaf, (), span, left.leaf, whole=opened)
-    cost = name_cost(whole, left)
+    cost = name_cost(whole, left, world)
     if not opened and whole.leaf == left.leaf:
         yield from alone(state, left, world)
         return
@@ -279,6 +282,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     for after in (
         *said_anew(state, number, world),
         *side_anew(state, number, value, world),
+        *missing(state, number, world),
         *point_put_back(state, number, value, world),
         *_repeated(state, number, value, world),
         *_filled(state, number, value),

@@ -11,6 +11,7 @@ from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.hops import HOPS, go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.part import taken_part
+from waysaid.hearing.spoken.placed import place_named
 from waysaid.hearing.spoken.refer import both, refer
 from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import twos
@@ -179,9 +180,10 @@ def _scaled(state: State, left: Quantity, world: World) -> Iterator[State]:
 def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
     """Half or double: of the number before, where one stands alone; else of what comes."""
     halved = item.meaning is Meaning.HALF
-    if state.frame.whole is not None and state.frame.left is None:
+    whole = state.frame.whole
+    if whole is not None and isinstance(whole.leaf, int) and state.frame.left is None:
         yield state.framed(
-            Frame(verb=item.meaning, result=state.frame.whole, wants=Slot.LEFT), weights.NEXT
+            Frame(verb=item.meaning, result=whole, wants=Slot.LEFT), weights.NEXT
         )
     if state.frame.bare is not None and state.frame.left is not None:
         for one in twos(halved, state.frame.left, world):
@@ -372,5 +374,6 @@ _EFFECTS: dict[Meaning, Effect] = {
     ),
     Meaning.LEFT_OVER: left_over,
     Meaning.APART: apart,
+    **dict.fromkeys((Meaning.HUNDREDS, Meaning.TENS, Meaning.ONES), place_named),
     Meaning.UNIT: _unit,
 }

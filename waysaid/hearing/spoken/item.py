@@ -75,7 +75,7 @@ def _below_zero(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> list[I
     return found
 
 
-_ALSO_NUMBERS = (Meaning.HALF, Meaning.DOUBLE)
+_ALSO_NUMBERS = (Meaning.HALF, Meaning.DOUBLE, Meaning.HUNDREDS, Meaning.TENS, Meaning.ONES)
 """Meanings of words that are numbers, too, and mean them as often."""
 
 

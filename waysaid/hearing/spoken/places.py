@@ -24,7 +24,7 @@ def in_places(frame: Frame, standing: Quantity | None, world: World) -> Iterator
         return
     said = (left.value, right.value)
     for place in _PLACES:
-        digits = _digits(world, place)
+        digits = digits_at(world, place)
         turned = digits[::-1] if frame.sign is Sign.PLUS else digits
         own = said in (digits, turned) and min(world.facts.numbers) >= place
         if own or (frame.sign is Sign.PLUS and said[1] == 1 and _carried(left, standing, place)):
@@ -43,7 +43,8 @@ def _digit(number: Quantity) -> bool:
     return isinstance(number.leaf, int) and 0 < number.leaf < 10 and not number.many
 
 
-def _digits(world: World, place: int) -> tuple[Exact, ...]:
+def digits_at(world: World, place: int) -> tuple[Exact, ...]:
+    """Return the digits of the problem's numbers at a place; none where one is not whole."""
     numbers = world.facts.numbers
     if not all(isinstance(one, int) for one in numbers):
         return ()

@@ -108,7 +108,9 @@ def both(state: State, item: Item, world: World) -> Iterator[State]:
         yield replace(state, both=True, frame=replace(frame, wants=Slot.NONE))
     elif frame.paired and frame.left is None:
         yield both_changed(replace(state, frame=Frame()), frame, world)
-    else:
+    elif not frame.reach:
         yield replace(state, both=True)
-    told = (hop and frame.left is None) or frame.reach or frame.bare is not None
+    whole = frame.left is not None and frame.right is not None
+    begun = frame.verb is not None and frame.right is None
+    told = frame.reach or not (frame.empty or whole or begun)
     yield state.and_costs(weights.IGNORED if told and not world.groups else 1)
