@@ -24,6 +24,7 @@ def measured(scan: Scan, wholes: tuple[Whole, ...]) -> Iterator[Measured]:
         if scan.has(article, 0):
             yield from _whole_and_rest(scan, Whole(1, len(article)))
             yield from _coins(scan, Whole(1, len(article)))
+            yield from _hundredths(scan, Whole(1, len(article)))
     for head in heads:
         yield from _coins(scan, head)
 

@@ -23,6 +23,7 @@ from waysaid.number import (
     Written,
     decimal,
     exact,
+    has_form,
     parts,
     text,
     written,
@@ -145,6 +146,14 @@ def as_problem_writes(whole: Quantity, named: Quantity, world: World) -> bool:
     return text(named.leaf) in own and text(whole.leaf) not in own
 
 
+def without_last_names(drafts: tuple[Draft, ...]) -> tuple[Draft, ...]:
+    """Return the steps without the other names that the last result was given at the end."""
+    kept = len(drafts)
+    while kept and not isinstance(drafts[kept - 1].left, Operation):
+        kept -= 1
+    return drafts[:kept]
+
+
 def told_anew(
     drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World
 ) -> tuple[Draft, ...]:
@@ -200,8 +209,36 @@ def side_anew(state: State, number: Quantity, value: Exact, world: World) -> Ite
 def odd_writing(own: Expression, name: Expression) -> int:
     """Return what it costs that hundredths of a number with a point are written as parts."""
     if isinstance(name, Written) and name.form is Form.PARTS and name.size in _POINTS:
-        return int(_point(own))
+        return weights.STRANGE if _point(own) else 0
     return 0
+
+
+def name_cost(whole: Quantity, name: Quantity, world: World) -> int:
+    """Return how odd it is that a number is said to be another: false, or strangely written."""
+    compared = isinstance(world.facts.problem, Compare)
+    if nearly(whole, name) or (compared and {whole.value, name.value} == {*world.facts.numbers}):
+        return weights.NEXT
+    if whole.value == name.value:
+        return odd_writing(whole.leaf, name.leaf)
+    if isinstance(name.leaf, Operation) and not isinstance(whole.leaf, int):
+        return weights.FALSE + weights.STRANGE
+    wholes = isinstance(whole.leaf, int) and isinstance(name.leaf, int)
+    return weights.FALSE + (weights.LOOSE if wholes else 0)
+
+
+def in_percents(whole: Quantity, name: Quantity) -> bool:
+    """Tell whether a percentage is only taken apart: twenty five percent is twenty and five."""
+    if not has_form(whole.leaf, Form.PERCENT) or not isinstance(name.leaf, Operation):
+        return False
+    return whole.value is not None and name.value == whole.value * 100
+
+
+def nearly(own: Quantity, name: Quantity) -> bool:
+    """Tell whether a name is a number cut off behind a few places: 0.33 for 1/3."""
+    if not isinstance(name.leaf, Written) or not _point(name.leaf) or own.value is None:
+        return False
+    apart = abs(Fraction(own.value) - Fraction(exact(name.leaf)))
+    return 0 < apart < Fraction(1, 10**name.leaf.size) and name.leaf.size > 1
 
 
 def held_against(state: State, value: Exact, world: World) -> bool:

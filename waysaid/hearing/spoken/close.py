@@ -305,7 +305,9 @@ def _of_hops(
     """Yield what all the hops come to; or what a number used for another comes to."""
     unsaid = climbed(state, number, world)
     if unsaid is not None:
-        yield loose(replace(state, so=True), number).and_costs(-unsaid * weights.UNSAID)
+        yield loose(replace(state, so=True), number).and_costs(
+            -unsaid * weights.UNSAID - weights.UNREACHED
+        )
     for before, step, more in pretended(named, number, state, world) if named else ():
         if step.left is not None:
             yield _with_step(before, step, step.left, world).and_costs(more)
@@ -362,6 +364,8 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
     if here in world.facts.numbers or last.result is None:
         return
     sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
+    if size > here:
+        return
     hop = Operation(sign, here, exact(size))
     meant = Operation(sign, exact(last.forced or 0), exact(size))
     known = turned_side(hop) in world.lefts or turned(Equation(hop, exact(value))) in world.wrong

@@ -8,6 +8,8 @@ carrying and counting tell apart what the steps alone do not.
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.match import explains
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken.anew import without_last_names
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.moved import moved, restated
 from waysaid.hearing.spoken.outline import (
     counted,
@@ -56,6 +58,7 @@ def likeliest(
 
     Where no step was said, the numbers and words that were said alone may still tell it.
     """
+    state = replace(state, drafts=without_last_names(state.drafts) or state.drafts)
     drafts = state.drafts
     if not drafts:
         return _explaining(state, marks, world)

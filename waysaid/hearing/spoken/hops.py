@@ -8,6 +8,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.meant import below
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Sign
@@ -64,6 +65,9 @@ def more(state: State, item: Item, world: World) -> Iterator[State]:
     elif frame.whole is not None and frame.left is not None and frame.sign is None:
         yield from _compared(state, sign)
     else:
+        under = below(state) if sign is Sign.MINUS else None
+        if under is not None:
+            yield under
         yield state
         if sign is Sign.MINUS or state.frame.empty:
             for after in closed(state, world):

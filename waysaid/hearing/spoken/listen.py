@@ -20,6 +20,7 @@ from waysaid.hearing.spoken.item import Item, lattice
 from waysaid.hearing.spoken.search import Lattice, search
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World, world_of
+from waysaid.hearing.turned import turned
 from waysaid.hearing.word import words_of
 from waysaid.number import (
     Blank,
@@ -175,8 +176,14 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
     if (talk.hangs or talk.asked) and not worked and not promised:
         return verdict
     heard = Heard(state.drafts, _said(state.bare), _answers(state), verdict)
-    said = answer_said(heard, world.facts, match.stops_short)
-    return _last_said(state, world) if said is None and not match.stops_short else said
+    short = match.stops_short or _slip_begun(state, world)
+    said = answer_said(heard, world.facts, short)
+    return _last_said(state, world) if said is None and not short else said
+
+
+def _slip_begun(state: State, world: World) -> bool:
+    """Tell whether the steps are the beginning of a slip to expect, and not its end."""
+    return tuple(turned(draft.equation) for draft in state.drafts) in world.unfinished
 
 
 def _family(state: State, match: Match, marks: frozenset[Meaning], world: World) -> Family | None:
@@ -223,7 +230,7 @@ def _verdict(state: State, world: World) -> Remainder | Order | Verdict | None:
 
 def _overrules(last: Bare, state: State) -> bool:
     """Tell whether a number named in the end goes before `the same`: same tops, so a third."""
-    return state.verdict is Order.SAME and last.final
+    return state.verdict is Order.SAME and last.final and len(state.bare) == 1
 
 
 def _last_said(state: State, world: World) -> Number | None:

@@ -9,7 +9,7 @@ from waysaid.hearing.spoken.apart import lacks
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
-from waysaid.hearing.spoken.meant import climbed
+from waysaid.hearing.spoken.meant import climbed, pretended
 from waysaid.hearing.spoken.part import base_of, part_step, taken_part
 from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
@@ -162,6 +162,8 @@ def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]
         yield state.framed(Frame(left=left, sign=Sign.TIMES, right=said, op_said=True))
     elif left is not None and part_step(state, left, said, world) is not None:
         yield from closed(state.framed(Frame(whole=left, left=said)), world)
+    for before, step, _ in pretended(left, said, state, world) if left is not None else ():
+        yield from closed(before.framed(step), world)
     for after in closed(state, world):
         yield after.framed(Frame(left=said))
 

@@ -37,18 +37,20 @@ def part_step(state: State, part: Quantity, result: Quantity, world: World) -> F
     So many of a part known already are so many times it: one fifth is six, two fifths twelve.
     """
     base = base_of(world)
-    if base is None or not is_part(part) or result.value is None or result.value == part.value:
+    if base is None or not is_part(part) or isinstance(result.leaf, Operation):
+        return None
+    if result.value is None or result.value == part.value:
         return None
     if is_part(result) and result.value < exact(base):
         return None
     start = Quantity(base, (part.span[0], part.span[0]), said=False)
     one = _known_part(state, part, base, world)
     if one is None:
-        return Frame(left=part, sign=Sign.OF, right=start, result=result, op_said=False)
+        return Frame(left=part, sign=Sign.OF, right=start, result=result)
     size, times = one
     left = Quantity(size, part.span, said=False)
     right = Quantity(times, part.span)
-    return Frame(left=left, sign=Sign.TIMES, right=right, result=result, op_said=False)
+    return Frame(left=left, sign=Sign.TIMES, right=right, result=result)
 
 
 def _known_part(

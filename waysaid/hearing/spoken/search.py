@@ -65,12 +65,11 @@ def _may_stand(item: Item, world: World) -> bool:
 def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
     """Return a number as less odd, or odder, for what else may be said here.
 
-    One of the problem's ways is less odd where only strange ones are longer; hundredths said in a
-    measure are plain in a problem with a point, and the wholes in them odd: fifty of fifty cents.
+    Hundredths said in a measure are plain in a problem with a point, and the wholes in them odd:
+    fifty of fifty cents. That a number stands in a way makes it no likelier to be cut out of a
+    longer one: that would mend wrong work.
     """
-    if item.numeral is None:
-        return item
-    if world.pointed:
+    if item.numeral is not None and world.pointed:
         hundredths = [one for one in here if _in_measure(one)]
         if item in hundredths:
             return replace(item, noise=0)
@@ -78,20 +77,13 @@ def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
             return replace(item, noise=0)
         if any(one.end > item.end for one in hundredths) or _short_of_point(item, here):
             return replace(item, noise=item.noise + 1)
-    if not item.noise or item.numeral.noise:
-        return item
-    numerals = [one.numeral for one in here if one.numeral]
-    longest = max(numerals, key=lambda one: one.end)
-    known = worth(item.numeral.leaf) in world.numbers
-    if not known or longest.end == item.end or worth(longest.leaf) in world.numbers:
-        return item
-    return replace(item, noise=min(1, item.noise - 1))
+    return item
 
 
 def _short_of_point(item: Item, here: tuple[Item, ...]) -> bool:
     """Tell whether a number may as well be said without its point: two seventy five."""
     numeral = item.numeral
-    if numeral is None or not isinstance(numeral.leaf, int):
+    if numeral is None or not (isinstance(numeral.leaf, int) or has_form(numeral.leaf, Form.PARTS)):
         return False
     numerals = (one.numeral for one in here if one.end == item.end and one.numeral)
     return any(has_form(one.leaf, Form.DECIMAL) for one in numerals)
@@ -187,11 +179,12 @@ def _left_over(state: State, world: World) -> int:
     """Return what the numbers cost that nothing explains: all but an answer, and the problem's."""
     cost = 0
     ends = [draft.stands for draft in state.drafts]
-    named = isinstance(world.facts.problem, Compare) and state.verdict is None
+    compared = isinstance(world.facts.problem, Compare)
     for place, one in enumerate(state.bare):
         last = place == len(state.bare) - 1
         if one.quantity.value in world.facts.numbers and not state.drafts[: one.after]:
-            cost += 0 if named and last else weights.RESTATED
+            named = state.verdict is None or (place == 0 and one.final)
+            cost += 0 if compared and named and last else weights.RESTATED
         elif not last and not one.final:
             cost += weights.LOOSE
         elif not last:

@@ -8,6 +8,7 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame
+from waysaid.hearing.spoken.gap import missing
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
@@ -56,6 +57,9 @@ def _of_comparison(
     order = _ORDERS.get(meaning)
     subject = state.frame.left or state.spoken
     side = None if subject is None else _side(subject.value, problem)
+    if order in (Order.LESS, Order.MORE) and state.frame.left is not None and state.apart:
+        for after in missing(replace(state, frame=Frame()), state.frame.left, world):
+            yield replace(after, free=True)
     if order in (Order.LESS, Order.MORE) and state.frame.bare is not None:
         named = replace(state, frame=Frame(), spoken=state.frame.left, so=False)
         yield _judged(named, order, side).and_costs(0 if side is not None else weights.FREE)

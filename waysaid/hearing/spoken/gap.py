@@ -1,0 +1,69 @@
+"""What a number compared lacks to one, or has more than a half: the step of an eighth missing."""
+
+from collections.abc import Iterator
+
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.reading import Part
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.frame import Quantity
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Compare, Exact, Number, Operation, Sign, exact, parts
+
+_MARKS: tuple[Number, ...] = (1, parts(1, 2))
+"""What numbers less than one are held against: common practice, no source."""
+
+
+def missing(state: State, size: Quantity, world: World) -> Iterator[State]:
+    """Yield the step of a number alone that one of the numbers compared lacks to one."""
+    if not state.apart or not isinstance(world.facts.problem, Compare):
+        return
+    sides = [one for one in world.facts.written if exact(1 - exact(one)) == size.value]
+    if len(sides) == 1:
+        yield _held(state, Operation(Sign.MINUS, 1, sides[0]), size, 0)
+
+
+def lacking(state: State, of: Quantity | None, size: Quantity, world: World) -> Iterator[State]:
+    """Yield the state with the step from a number to what it is held against."""
+    own = None if of is None else side_of(of.value, world)
+    if own is None and state.spoken is not None:
+        own = side_of(state.spoken.value, world)
+    sides = list(world.facts.written) if own is None else [own]
+    found = [
+        (left, True) for side in sides for left in _between(side) if _worth(left) == size.value
+    ]
+    if not found and own is not None and size.value is not None:
+        found = [(Operation(Sign.MINUS, 1, own), False)]
+    for left, true in found[:1]:
+        yield _held(state, left, size, 0 if true else weights.FALSE)
+
+
+def _held(state: State, left: Operation, size: Quantity, cost: int) -> State:
+    draft = Draft(left, (Part.LEFT, Part.OP), size.span, size.leaf)
+    return replace(
+        state,
+        drafts=(*state.drafts, draft),
+        apart=True,
+        so=False,
+        cost=state.cost + cost,
+    )
+
+
+def _between(side: Number) -> Iterator[Operation]:
+    """Yield the differences between a number compared and what it is held against."""
+    for mark in _MARKS:
+        if exact(mark) > exact(side):
+            yield Operation(Sign.MINUS, mark, side)
+        elif exact(mark) < exact(side):
+            yield Operation(Sign.MINUS, side, mark)
+
+
+def _worth(left: Operation) -> Exact:
+    return exact(exact(left.left) - exact(left.right))  # type: ignore[arg-type]
+
+
+def side_of(value: Exact | None, world: World) -> Number | None:
+    """Return the number compared that has the value, as the problem writes it."""
+    found = [one for one in world.facts.written if exact(one) == value]
+    return found[0] if len(found) == 1 else None
