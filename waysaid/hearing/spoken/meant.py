@@ -11,7 +11,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity, worth
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Exact, Operation, Sign, exact
+from waysaid.number import Exact, Operation, Sign, exact, negative
 
 _HOPS = (Sign.PLUS, Sign.MINUS)
 
@@ -125,3 +125,20 @@ def regrouped(frame: Frame, world: World) -> Frame | None:
     assert frame.left is not None
     whole = Quantity(known[0], frame.left.span, said=False)
     return replace(frame, whole=whole)  # type: ignore[no-any-return]
+
+
+def below(state: State) -> State | None:
+    """Return the state in which the result just said lies below zero: three take eight, five less.
+
+    None where it cannot.
+    """
+    if not state.drafts or not state.frame.empty:
+        return None
+    last = state.drafts[-1]
+    said, forced = last.result, last.forced
+    if not isinstance(said, int) or said <= 0 or forced != -said:
+        return None
+    under = Quantity(negative(said), last.span)
+    drafts = (*state.drafts[:-1], replace(last, result=under.leaf))
+    more = state.cost - weights.FALSE
+    return state._replace(drafts=drafts, standing=under, spoken=under, cost=more)
