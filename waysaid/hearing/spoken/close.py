@@ -30,10 +30,12 @@ from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.number import (
     BLANK,
+    Blank,
     Equation,
     Exact,
     Operation,
     Sign,
+    chain,
     exact,
     leaves,
     undone,
@@ -303,11 +305,13 @@ def _of_hops(
     state: State, number: Quantity, named: Quantity | None, world: World
 ) -> Iterator[State]:
     """Yield what all the hops come to; or what a number used for another comes to."""
-    unsaid = climbed(state, number, world)
-    if unsaid is not None:
-        yield loose(replace(state, so=True), number).and_costs(
-            -unsaid * weights.UNSAID - weights.UNREACHED
-        )
+    climb = climbed(state, number, world)
+    if climb is not None:
+        sizes, unsaid = climb
+        whole = chain(sizes[0], *((Sign.PLUS, one) for one in sizes[1:]))
+        draft = Draft(whole, (Part.LEFT, Part.OP, Part.RIGHT), number.span, number.leaf)
+        after = replace(state, drafts=(*state.drafts, draft), standing=number, so=False)
+        yield after.and_costs(-unsaid * weights.UNSAID - 1)
     for before, step, more in pretended(named, number, state, world) if named else ():
         if step.left is not None:
             yield _with_step(before, step, step.left, world).and_costs(more)
@@ -389,7 +393,7 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
         return
     here = before.value
     skip = value - here if value > here else here - value
-    groups = (*world.facts.numbers, here) if world.groups else ()
+    groups = (*world.facts.numbers, here, *_last_skip(state)) if world.groups else ()
     if skip not in (*_SKIPS, *groups) or not skip:
         return
     sign = Sign.PLUS if value > here else Sign.MINUS
@@ -401,7 +405,7 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     draft = Draft(Operation(sign, here, exact(skip)), unsaid, span, number.leaf)
     known = turned_side(draft.left) in world.lefts
     first = 0 if counting else weights.COUNTING
-    known = known or here in world.facts.numbers or world.groups and skip == here
+    known = known or here in world.facts.numbers or (world.groups and skip == here)
     yield replace(
         state,
         drafts=(*state.drafts, draft),
@@ -410,6 +414,14 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
         so=False,
         cost=state.cost + first + (0 if known or counting else weights.STRANGE),
     )
+
+
+def _last_skip(state: State) -> tuple[Exact, ...]:
+    """Return by how much the last step counted on."""
+    last = state.drafts[-1] if state.drafts else None
+    if last is None or not last.counted:
+        return ()
+    return tuple(one for one in leaves(last.left) if not isinstance(one, Blank))[1:]
 
 
 def _count_begun(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:

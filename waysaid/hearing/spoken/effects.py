@@ -10,7 +10,7 @@ from waysaid.hearing.spoken.close import closed, reasoned
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.hops import HOPS, go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
-from waysaid.hearing.spoken.part import taken_part
+from waysaid.hearing.spoken.part import part_step, taken_part
 from waysaid.hearing.spoken.placed import place_named
 from waysaid.hearing.spoken.refer import both, refer
 from waysaid.hearing.spoken.rest import left_over
@@ -90,11 +90,14 @@ def _in_whole(state: State, sign: Sign, world: World) -> Iterator[State]:
     frame = state.frame
     assert frame.whole is not None
     assert frame.left is not None
-    if frame.left.value == frame.whole.value:
+    part = part_step(state, frame.whole, frame.left, world)
+    if frame.left.value == frame.whole.value or part is not None:
         for after in closed(state, world):
             yield after.framed(Frame(sign=sign, wants=Slot.RIGHT), weights.NEXT)
     elif sign in HOPS:
         yield state.framed(replace(frame, wants=Slot.RIGHT, sign=sign))
+        for after in closed(state, world):
+            yield after.framed(Frame(sign=sign, wants=Slot.RIGHT))
     else:
         turned = Frame(left=frame.left, sign=sign, result=frame.whole, wants=Slot.RIGHT)
         yield state.framed(turned)

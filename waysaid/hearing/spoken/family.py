@@ -18,11 +18,12 @@ from waysaid.hearing.spoken.outline import (
     opposite,
     percents,
     places_alike,
+    share_repeated,
     written_anew,
 )
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Claim, Compare, Exact, Image
+from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation
 from waysaid.ways import Family
 
 _LEAST = 1
@@ -69,6 +70,8 @@ def likeliest(
         return Family.RENAME
     if len(drafts) == 1 and drafts[0].left == world.facts.asked and not drafts[0].whole:
         return _at_once(drafts[0], found, marks, world)
+    if _one_side(state, world):
+        return Family.KNOWN_FACT
     on_paper = not marks.isdisjoint(_ON_PAPER)
     if found in (None, Family.SPLIT) and places_alike(drafts, world) > (0 if on_paper else 1):
         return Family.COLUMN if on_paper else Family.SPLIT
@@ -84,9 +87,21 @@ def likeliest(
         _explaining(state, marks, world)
         or restated(drafts, world)
         or of_parts(drafts)
+        or share_repeated(drafts, world)
         or in_turn(drafts, world)
         or opposite(drafts, world, exactly=False)
     )
+
+
+def _one_side(state: State, world: World) -> bool:
+    """Tell an equation's side without the blank worked out, and no more said: 8 + 4 = _ + 5."""
+    problem, drafts = world.facts.problem, state.drafts
+    if not isinstance(problem, Equation) or len(drafts) != 1 or drafts[0].whole:
+        return False
+    sides = [side for side in (problem.left, problem.right) if isinstance(side, Operation)]
+    if len(sides) != 2 or drafts[0].left not in sides:
+        return False
+    return all(one.quantity.value == drafts[0].stands for one in state.bare)
 
 
 def _at_once(

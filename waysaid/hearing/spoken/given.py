@@ -23,17 +23,23 @@ def given(
     """Return the steps, and the other half of what was given from one number to the other."""
     asked, numbers = world.facts.asked, world.facts.numbers
     sums = isinstance(asked, Operation) and asked.sign is Sign.PLUS and len(numbers) == 2
-    if Meaning.GIVE not in marks or not sums:
+    if not sums:
         return drafts
+    told = Meaning.GIVE in marks
     for place, draft in enumerate(drafts):
-        for half in _halves(draft, drafts[place + 1 :], world):
+        for half in _halves(draft, drafts[place + 1 :], told, world):
             if all(other.left != half.left for other in drafts):
                 return (*drafts[: place + 1], half, *drafts[place + 1 :])
     return drafts
 
 
-def _halves(draft: Draft, later: tuple[Draft, ...], world: World) -> Iterator[Draft]:
-    """Yield what giving makes of the other number, where a later step has it."""
+def _halves(
+    draft: Draft, later: tuple[Draft, ...], told: bool, world: World
+) -> Iterator[Draft]:
+    """Yield what giving makes of the other number, where a later step has it.
+
+    Where giving was not told but taking, that step must put both new numbers together.
+    """
     pair = pair_of(draft)
     numbers = world.facts.numbers
     if pair is None or pair[1] not in _OTHER:
@@ -47,7 +53,9 @@ def _halves(draft: Draft, later: tuple[Draft, ...], world: World) -> Iterator[Dr
             sign = _OTHER[pair[1]]
             left = exact(apply(sign, other, size))
             for step in later:
-                if left in _whole_leaves(step):
+                ends = _whole_leaves(step)
+                taken = pair[1] is Sign.MINUS and draft.stands in ends
+                if left in ends and (told or taken):
                     yield Draft(Operation(sign, other, size), _OPEN, step.span, left)
                     return
 

@@ -58,6 +58,8 @@ def more(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
     if frame.bare is not None:
         yield from _behind(state, sign, world)
+        than = Frame(sign=sign, right=frame.left, wants=Slot.LEFT)
+        yield state.framed(than, 1)
         if other in world.signs or state.drafts:
             for turned in _behind(state, other, world):
                 yield turned.and_costs(1)
@@ -68,6 +70,8 @@ def more(state: State, item: Item, world: World) -> Iterator[State]:
         under = below(state) if sign is Sign.MINUS else None
         if under is not None:
             yield under
+        if frame.verb in (Meaning.ADD, Meaning.TAKE) and frame.wants is Slot.RIGHT:
+            yield state.framed(Frame())
         yield state
         if sign is Sign.MINUS or state.frame.empty:
             for after in closed(state, world):

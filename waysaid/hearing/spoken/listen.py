@@ -17,6 +17,7 @@ from waysaid.hearing.spoken.family import likeliest
 from waysaid.hearing.spoken.frame import worth
 from waysaid.hearing.spoken.given import given
 from waysaid.hearing.spoken.item import Item, lattice
+from waysaid.hearing.spoken.outline import share_repeated
 from waysaid.hearing.spoken.search import Lattice, search
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World, world_of
@@ -123,7 +124,11 @@ def _unlikely(state: State, match: Match, family: Family | None, world: World) -
     """
     if state.drafts and family is None:
         return weights.NO_FAMILY
+    if family is Family.COLUMN:
+        return 0
     core = without_last_names(state.drafts)
+    if share_repeated(state.drafts, world):
+        return 0
     if match.family or (len(core) < len(state.drafts) and matched(core, world.facts).family):
         return 0
     return _IN_PART

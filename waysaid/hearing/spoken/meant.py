@@ -79,18 +79,23 @@ def _comes_to(left: Quantity, sign: Sign, right: Quantity) -> Exact | None:
     return worth(Operation(sign, left.leaf, right.leaf))
 
 
-def climbed(state: State, total: Quantity, world: World) -> int | None:
-    """Tell whether hops went from one number of the problem to another, `total` in all.
+def climbed(
+    state: State, total: Quantity, world: World
+) -> tuple[tuple[Exact, ...], int] | None:
+    """Return the hops that went from one number of the problem to another, `total` in all.
 
-    Returns how many of them have no result of their own; None where it is no such climb.
+    With them, how many have no result of their own; None where it is no such climb.
     """
-    numbers, sizes, unsaid = world.facts.numbers, [], 0
+    numbers, unsaid = world.facts.numbers, 0
+    sizes: list[Exact] = []
     end: Exact | None = None
     for draft in reversed(state.drafts):
         left = draft.left
         if draft.whole or not isinstance(left, Operation) or left.sign is not Sign.PLUS:
             break
         here, size = worth(left.left), worth(left.right)
+        if size in numbers and here not in numbers:
+            here, size = size, here
         if here is None or size is None or end not in (None, draft.forced):
             break
         if end is None and draft.forced not in numbers:
@@ -100,7 +105,7 @@ def climbed(state: State, total: Quantity, world: World) -> int | None:
         end = here
     if len(sizes) < 2 or end not in numbers or sum(sizes) != total.value:
         return None
-    return unsaid
+    return tuple(reversed(sizes)), unsaid
 
 
 def cannot(frame: Frame) -> bool:

@@ -88,6 +88,8 @@ def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
     held = frame.verb in (Meaning.TAKE, Meaning.ADD) and frame.left is None and not state.drafts
     if held and state.standing is None and said.value in world.facts.numbers:
         yield state.framed(Frame(left=said), 1)
+    if frame.verb is Meaning.ADD and frame.left is None:
+        yield replace(state, so=True).framed(Frame(left=said), weights.FREE)
     if frame.verb is Meaning.GIVE and state.amount is not None and frame.left is None:
         given = replace(state.amount, said=False)
         yield state.framed(replace(frame, left=said, right=given, wants=Slot.NONE))
