@@ -1,12 +1,14 @@
 """What a listener knows of a problem before a child speaks: its numbers, its ways, its slips."""
 
 from dataclasses import dataclass
+from fractions import Fraction
 from functools import lru_cache
 
 from waysaid.hearing.facts import Facts, facts_of
 from waysaid.hearing.spoken.frame import worth
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.number import (
+    Compare,
     Equation,
     Exact,
     Expression,
@@ -27,6 +29,7 @@ class World:
 
     `lefts` are the left sides of all steps of all ways, and `wrong` the steps of the slips to
     expect, both turned; `numbers` are those that stand in them. `signs` are the problem's own.
+    `unfinished` are the beginnings of slips that are no whole slip, in the order of their steps.
     """
 
     facts: Facts
@@ -34,6 +37,7 @@ class World:
     wrong: frozenset[Equation]
     numbers: frozenset[Exact]
     signs: frozenset[Sign]
+    unfinished: frozenset[tuple[Equation, ...]]
 
     @property
     def pointed(self) -> bool:
@@ -51,16 +55,27 @@ def world_of(problem: Problem) -> World:
     """Return what is known of the problem."""
     facts = facts_of(problem)
     equations = [step.equation for way in facts.ways for step in way.steps]
-    slips = [step for slip in foresee(problem) for step in slip.steps]
+    wrong = [tuple(map(turned, slip.steps)) for slip in foresee(problem)]
+    slips = [step for steps in wrong for step in steps]
     lefts = frozenset(turned_side(one.left) for one in equations)
     numbers = {value for one in (*equations, *slips) for value in _values(one)}
     return World(
         facts,
         lefts,
-        frozenset(map(turned, slips)),
-        frozenset(numbers) | facts.pieces | frozenset(facts.numbers),
+        frozenset(slips),
+        frozenset(numbers) | facts.pieces | frozenset(facts.numbers) | _tops_and_bottoms(problem),
         frozenset(sign for side in sides(problem) for sign in _signs(side)),
+        frozenset(steps[:end] for steps in wrong for end in range(1, len(steps))) - {*wrong},
     )
+
+
+def _tops_and_bottoms(problem: Problem) -> frozenset[Exact]:
+    """Return the numbers that fractions compared are written with: a half of the five of 3/5."""
+    if not isinstance(problem, Compare):
+        return frozenset()
+    values = [worth(problem.left), worth(problem.right)]
+    fractions = [Fraction(one) for one in values if one is not None and one % 1]
+    return frozenset(n for one in fractions for n in (one.numerator, one.denominator))
 
 
 def _values(equation: Equation) -> set[Exact]:
