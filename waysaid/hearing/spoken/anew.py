@@ -190,7 +190,7 @@ def reckoned_anew(state: State, number: Quantity, value: Exact, world: World) ->
 
 def side_anew(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
     """Yield the state in which a number compared is said in another writing: seventy hundredths."""
-    if not isinstance(world.facts.problem, Compare):
+    if not isinstance(world.facts.problem, Compare) and not _as_fraction(number, world):
         return
     sides = [one for one in world.facts.written if exact(one) == value]
     if len(sides) != 1 or text(sides[0]) == text(number.leaf):
@@ -204,6 +204,15 @@ def side_anew(state: State, number: Quantity, value: Exact, world: World) -> Ite
         yield replace(state, cost=cost, spoken=number, so=False)
         return
     yield replace(state, drafts=(*state.drafts, draft), spoken=number, so=False, cost=cost)
+
+
+def _as_fraction(number: Quantity, world: World) -> bool:
+    """Tell whether a fraction is named for a percentage, or behind a point: a quarter."""
+    if number.leaf == Fraction(1, 2) or number.noise:
+        return False
+    fraction = isinstance(number.leaf, Fraction)
+    own = [one for one in world.facts.written if exact(one) == number.value]
+    return fraction and any(_point(one) or has_form(one, Form.PERCENT) for one in own)
 
 
 def odd_writing(own: Expression, name: Expression) -> int:

@@ -96,7 +96,15 @@ def _cut_short(
 
 
 _JOINTS = (Meaning.AND,)
-_GO_ON = (Meaning.AND, Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER)
+_GO_ON = (
+    Meaning.AND,
+    Meaning.PLUS,
+    Meaning.MINUS,
+    Meaning.TIMES,
+    Meaning.OVER,
+    Meaning.OF,
+    Meaning.AGAIN,
+)
 """What comes behind a number that belongs to something else: `50 and seven and five`."""
 
 

@@ -18,6 +18,7 @@ from waysaid.hearing.spoken.frame import worth
 from waysaid.hearing.spoken.given import given
 from waysaid.hearing.spoken.item import Item, lattice
 from waysaid.hearing.spoken.outline import share_repeated
+from waysaid.hearing.spoken.part import divided
 from waysaid.hearing.spoken.search import Lattice, search
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World, world_of
@@ -110,11 +111,21 @@ def _explained(state: State, talk: _Talk, world: World) -> Explained:
     state = state._replace(
         drafts=given(told_anew(state.drafts, talk.marks, world), talk.marks, world)
     )
-    match = matched(state.drafts, world.facts)
+    match = _matched(state.drafts, world)
     answer = _answer(state, talk, match, world)
     family = _family(state, match, talk.marks, world)
     cost = state.cost + _unlikely(state, match, family, world)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
+
+
+def _matched(drafts: tuple[Draft, ...], world: World) -> Match:
+    """Return the match of the steps; a quarter of a number is also the number shared by four."""
+    match = matched(drafts, world.facts)
+    shared = divided(drafts, world)
+    if match.family is not None or shared == drafts:
+        return match
+    other = matched(shared, world.facts)
+    return Match(match.steps, other.family, other.stops_short) if other.family else match
 
 
 def _unlikely(state: State, match: Match, family: Family | None, world: World) -> int:
@@ -171,6 +182,9 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
         return verdict
     promised = any(one.final for one in state.bare)
     if not state.drafts and not promised and talk.strange >= _STORY:
+        return verdict
+    got = Meaning.EQUALS in talk.marks and Meaning.NOT not in talk.marks
+    if not state.drafts and not promised and not got and Meaning.AGREE in talk.marks:
         return verdict
     claimed = state.claimed.leaf if state.claimed and not promised else None
     if verdict is None and isinstance(claimed, int | Fraction | Written):

@@ -5,6 +5,7 @@ from fractions import Fraction
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.frame import worth
 from waysaid.hearing.spoken.moved import pair_of
+from waysaid.hearing.spoken.part import base_of, share_of
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import (
@@ -109,6 +110,16 @@ def of_parts(drafts: tuple[Draft, ...]) -> Family | None:
     if drafts and not any(isinstance(draft.left, Operation) for draft in drafts):
         return Family.RENAME if not any(draft.whole for draft in drafts) else None
     return None
+
+
+def share_repeated(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell one share of the number that a part is taken of, added on and on: five, ten, fifteen."""
+    if len(drafts) < 2 or base_of(world) is None or share_of(drafts[0], world) is None:
+        return None
+    size = drafts[0].stands
+    hops = [pair_of(draft) for draft in drafts[1:]]
+    alike = all(hop is not None and hop[1:] == (Sign.PLUS, size) for hop in hops)
+    return Family.FACTOR_STEPS if alike else None
 
 
 def in_turn(drafts: tuple[Draft, ...], world: World) -> Family | None:

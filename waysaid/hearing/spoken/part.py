@@ -3,6 +3,7 @@
 from fractions import Fraction
 
 from waysaid.hearing.draft import Draft
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity, worth
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
@@ -67,6 +68,12 @@ def _known_part(
     return None
 
 
+def share_of(draft: Draft, world: World) -> Fraction | None:
+    """Return which part of the base a step takes; None where it takes none."""
+    base = base_of(world)
+    return None if base is None else _share(draft, base)
+
+
 def _share(draft: Draft, base: Number) -> Fraction | None:
     """Return which part of the base a step takes; None where it takes none."""
     left = draft.left
@@ -81,6 +88,21 @@ def _share(draft: Draft, base: Number) -> Fraction | None:
         share = one if other == exact(base) else other
         return Fraction(share) if 0 < share < 1 else None
     return None
+
+
+def divided(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:
+    """Return the steps, one of several equal parts of the base written as what it is shared by."""
+    base = base_of(world)
+    if base is None:
+        return drafts
+    return tuple(_divided(draft, base) for draft in drafts)
+
+
+def _divided(draft: Draft, base: Number) -> Draft:
+    share = _share(draft, base)
+    if share is None or share.numerator != 1:
+        return draft
+    return replace(draft, left=Operation(Sign.OVER, base, share.denominator))
 
 
 def of_base(left: Operation, world: World) -> bool:

@@ -8,7 +8,8 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import reckoned_anew
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Quantity
-from waysaid.hearing.spoken.state import State, counts, unused
+from waysaid.hearing.spoken.part import base_of
+from waysaid.hearing.spoken.state import State, counts, results, unused
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
 from waysaid.number import Blank, Exact, Expression, Operation, Sign, chain, exact
@@ -27,6 +28,8 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
     pools = [unused(state), hop_sizes(state, world)]
     if world.groups:
         pools.append(counts(state))
+    if base_of(world) is not None:
+        pools.append(tuple(ends for _, ends in results(state)))
     for pool in pools:
         whole = _put_together(pool, value)
         if whole is not None and turned_side(whole) not in map(
@@ -49,7 +52,8 @@ def _put_together(pool: tuple[Exact, ...], value: Exact) -> Expression | None:
         return None
     first, *rest = pool
     if sum(pool) == value and all(pool):
-        return chain(first, *((Sign.PLUS, one) for one in rest))
+        signed = ((Sign.MINUS, exact(-one)) if one < 0 else (Sign.PLUS, one) for one in rest)
+        return chain(first, *signed)
     if len(pool) == 2 and first - pool[1] == value and pool[1]:
         return Operation(Sign.MINUS, first, pool[1])
     return None

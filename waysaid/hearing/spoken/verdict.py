@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.anew import side_anew
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame
@@ -61,8 +62,11 @@ def _of_comparison(
         for after in missing(replace(state, frame=Frame()), state.frame.left, world):
             yield replace(after, free=True)
     if order in (Order.LESS, Order.MORE) and state.frame.bare is not None:
-        named = replace(state, frame=Frame(), spoken=state.frame.left, so=False)
-        yield _judged(named, order, side).and_costs(0 if side is not None else weights.FREE)
+        left = state.frame.left
+        alone = replace(state, frame=Frame(), spoken=left, so=False)
+        anew = list(side_anew(alone, left, left.value, world)) if left and left.value else []
+        for named in anew or [alone]:
+            yield _judged(named, order, side).and_costs(0 if side is not None else weights.FREE)
     for after in closed(state, world):
         if order is None:
             yield after
