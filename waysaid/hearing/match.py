@@ -5,14 +5,16 @@ the results, so that wrong arithmetic still shows its way; then part of the ways
 """
 
 from collections import Counter
-from collections.abc import Iterator
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from itertools import repeat
+from typing import Any
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import Facts, facts_of
+from waysaid.hearing.names import Names
 from waysaid.hearing.shape import shaped
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.number import (
@@ -29,7 +31,6 @@ from waysaid.number import (
     chain,
     exact,
     leaves,
-    signed_terms,
     value_of,
 )
 from waysaid.ways import Family, Kind, Step, Way
@@ -58,7 +59,9 @@ def matched(drafts: tuple[Draft, ...], facts: Facts) -> Match:
         return Match((), None, False)
     names = _known(facts.problem).names.copy()
     apart = tuple(part for equation in said for part in _taken_apart(equation))
-    way = _whole_way(said, facts, names) or _whole_way(apart, facts, names)
+    way = _whole_way(said, facts, names)
+    if way is None and apart != said:
+        way = _whole_way(apart, facts, names)
     family = way.family if way else _family(drafts, apart, facts, names)
     kinds = _in_order(said, way) or _kinds(drafts, said, (way, family), facts, names)
     steps = tuple(Step(kind, equation) for kind, equation in zip(kinds, said, strict=True))
@@ -109,25 +112,44 @@ def _in_order(said: _Said, way: Way | None) -> tuple[Kind, ...] | None:
 
 @dataclass(frozen=True, slots=True)
 class _Known:
-    """What is reckoned once for a problem: each way by its likenesses, and the names they gave."""
+    """What is reckoned once for a problem: each way by its likenesses, and the names they gave.
 
-    likenesses: tuple[tuple[Way, tuple[object, ...]], ...]
+    `counted` has each way's equations, and their names, with how often they come; `kinds` the kind
+    of a step by its equation or name, as the first way that has it says.
+    """
+
+    likenesses: tuple[tuple[Way, tuple[Any, ...]], ...]
     named: dict[Way, tuple[int, ...]]
     traces: tuple[tuple[Way, "_Trace"], ...]
-    names: "_Names"
+    names: Names
+    counted: tuple[tuple[Way, tuple[Counter[object], Counter[object]]], ...]
+    kinds: dict[Equation | int, Kind]
 
 
 @lru_cache(maxsize=32)
 def _known(problem: Problem) -> _Known:
     facts = facts_of(problem)
-    names = _Names()
+    names = Names()
     found = [(way, _likenesses(_equations(way), facts, names)) for way in facts.ways]
     named = {way: names.of(_equations(way)) for way in facts.ways}
     traces = tuple((way, _trace(_equations(way), named[way])) for way in facts.ways)
-    return _Known(tuple(found), named, traces, names)
+    counted = tuple(
+        (way, (Counter[object](_equations(way)), Counter[object](named[way]))) for way in facts.ways
+    )
+    kinds = _kinds_of(facts.ways, named)
+    return _Known(tuple(found), named, traces, names, counted, kinds)
 
 
-def _likenesses(steps: _Said, facts: Facts, names: "_Names") -> tuple[object, ...]:
+def _kinds_of(ways: Iterable[Way], named: dict[Way, tuple[int, ...]]) -> dict[Equation | int, Kind]:
+    found: dict[Equation | int, Kind] = {}
+    for way in ways:
+        for step, name in zip(way.steps, named[way], strict=True):
+            found.setdefault(turned(step.equation), step.kind)
+            found.setdefault(name, step.kind)
+    return found
+
+
+def _likenesses(steps: _Said, facts: Facts, names: Names) -> tuple[Any, ...]:
     """Return the steps from the closest likeness to the loosest."""
     turned_steps = tuple(map(turned, steps))
     named = names.of(steps)
@@ -141,10 +163,12 @@ def _likenesses(steps: _Said, facts: Facts, names: "_Names") -> tuple[object, ..
     )
 
 
-def _whole_way(said: _Said, facts: Facts, names: "_Names") -> Way | None:
+def _whole_way(said: _Said, facts: Facts, names: Names) -> Way | None:
     """Return the best way that has these very steps, from the closest likeness to the loosest."""
     known = _known(facts.problem).likenesses
     foreseen = [(way, likes) for way, likes in known if len(way.steps) == len(said)]
+    if not foreseen:
+        return None
     for place, likeness in enumerate(_likenesses(said, facts, names)):
         for way, likes in foreseen:
             if likes[place] == likeness:
@@ -233,15 +257,15 @@ def explains(
         yield way, 6 * alike + 4 * half - 2 * len(told) - unsaid + len(loose & trace.numbers)
 
 
-def _family(drafts: tuple[Draft, ...], said: _Said, facts: Facts, names: "_Names") -> Family | None:
+def _family(drafts: tuple[Draft, ...], said: _Said, facts: Facts, names: Names) -> Family | None:
     """Return the family that the steps have the shape of, or the only one that has them."""
     found = shaped(drafts, facts)
     if found:
         return found
-    for likeness in (lambda steps: steps, names.of):
-        steps = Counter[object](likeness(said))
+    for place, likeness in enumerate((said, names.of(said))):
+        steps = Counter[object](likeness)
         has = {
-            way.family for way in facts.ways if steps <= Counter[object](likeness(_equations(way)))
+            way.family for way, counted in _known(facts.problem).counted if steps <= counted[place]
         }
         if len(has) == 1:
             return has.pop()
@@ -263,8 +287,8 @@ def _stops_short(said: _Said, facts: Facts) -> bool:
     """Tell whether the steps are the beginning of a way and not its end."""
     steps = tuple(map(turned, said))
     return any(
-        tuple(map(turned, _equations(way)[: len(steps)])) == steps
-        for way in facts.ways
+        likes[1][: len(steps)] == steps
+        for way, likes in _known(facts.problem).likenesses
         if len(way.steps) > len(steps)
     )
 
@@ -273,81 +297,18 @@ def _equations(way: Way) -> _Said:
     return tuple(step.equation for step in way.steps)
 
 
-@dataclass(frozen=True, slots=True)
-class _Names:
-    """Names steps by what is done and to which number or earlier step, never by what comes out.
-
-    A name is a whole number, given once to each thing named.
-    """
-
-    given: dict[object, int] = field(default_factory=dict)
-
-    def copy(self) -> "_Names":
-        """Return names of their own that go on from these."""
-        return _Names(dict(self.given))
-
-    def of(self, said: _Said) -> tuple[int, ...]:
-        """Return one name for each equation; a number an earlier step ended on is that step."""
-        found: list[int] = []
-        results: dict[Exact, int] = {}
-        for equation in said:
-            name = self._step(equation, results)
-            found.append(name)
-            right = equation.right
-            if isinstance(equation.left, Operation) and not isinstance(right, (Operation, Blank)):
-                results[exact(right)] = name
-        return tuple(found)
-
-    def _step(self, equation: Equation, results: dict[Exact, int]) -> int:
-        if isinstance(equation.right, Operation) or not isinstance(equation.left, Operation):
-            return self._name(turned(equation))
-        terms = signed_terms(equation.left)
-        if terms is None:
-            return self._product(equation, results)
-        signed = [
-            (sign.value, self._name(one) if isinstance(one, Blank) else self._number(one, results))
-            for sign, one in terms
-        ]
-        plain = all(sign == Sign.PLUS.value for sign, _ in signed)
-        return self._name(tuple(sorted(signed) if plain else signed))
-
-    def _product(self, equation: Equation, results: dict[Exact, int]) -> int:
-        left = equation.left
-        if not isinstance(left, Operation) or isinstance(left.left, Operation):
-            return self._name(turned(equation))
-        one, other = (
-            self._name(side)
-            if isinstance(side, Operation | Blank)
-            else self._number(exact(side), results)
-            for side in (left.left, left.right)
-        )
-        if left.sign is Sign.OVER:
-            return self._name((left.sign.value, one, other))
-        return self._name((Sign.TIMES.value, *sorted((one, other))))
-
-    def _number(self, number: Exact, results: dict[Exact, int]) -> int:
-        return results.get(number, self._name(number))
-
-    def _name(self, thing: object) -> int:
-        return self.given.setdefault(thing, len(self.given))
-
-
 def _kinds(
     drafts: tuple[Draft, ...],
     said: _Said,
     likely: tuple[Way | None, Family | None],
     facts: Facts,
-    names: _Names,
+    names: Names,
 ) -> tuple[Kind, ...]:
     """Return the kind of each step as some way has it, the likely way's or family's first."""
     way, family = likely
-    named = _known(facts.problem).named
+    known = _known(facts.problem)
     first = [one for one in facts.ways if one is way or (way is None and one.family is family)]
-    found: dict[Equation | int, Kind] = {}
-    for one in (*first, *facts.ways):
-        for step, name in zip(one.steps, named[one], strict=True):
-            found.setdefault(turned(step.equation), step.kind)
-            found.setdefault(name, step.kind)
+    found = known.kinds | _kinds_of(first, known.named)
     return tuple(
         found.get(turned(equation)) or found.get(name) or by_place
         for equation, name, by_place in zip(

@@ -77,11 +77,13 @@ def apply(sign: Sign, left: Exact, right: Exact) -> Exact:
 
 def value_of(expression: Expression) -> Exact:
     """Return the exact value. Raises `NoValue` for a blank or a division by zero."""
-    if isinstance(expression, Blank):
-        raise NoValue("a blank has no value")
+    if type(expression) is int:
+        return expression
     if isinstance(expression, Operation):
         left, right = value_of(expression.left), value_of(expression.right)
         return apply(expression.sign, left, right)
+    if isinstance(expression, Blank):
+        raise NoValue("a blank has no value")
     return exact(expression)
 
 

@@ -49,7 +49,17 @@ BEGUN = (Part.LEFT, *COUNTED)
 
 
 def closed(state: State, world: World) -> Iterator[State]:
-    """Yield the states in which what is being said has become a step, or a number alone."""
+    """Yield the states in which what is being said has become a step, or a number alone.
+
+    Many words close the same state; what it becomes is reckoned once.
+    """
+    known = world.closed.get(id(state))
+    if known is None or known[0] is not state:
+        known = world.closed[id(state)] = (state, tuple(_closed(state, world)))
+    yield from known[1]
+
+
+def _closed(state: State, world: World) -> Iterator[State]:
     frame = _reached(state)
     state = replace(state, frame=Frame())
     if frame.sign is not None and frame.right is not None:
@@ -202,10 +212,17 @@ def _answering(state: State, frame: Frame, left: Quantity) -> tuple[State, Frame
     assert frame.right is not None
     if state.reason is None or frame.result is not None or frame.whole is not None:
         return state, frame
-    if state.reason.value in (left.value, frame.right.value):
+    held = state.reason.value in (left.value, frame.right.value)
+    if held and state.reason.value != _comes_to(frame, left):
         return state, frame
     result = replace(state.reason)
     return replace(state, reason=None), replace(frame, result=result)
+
+
+def _comes_to(frame: Frame, left: Quantity) -> Exact | None:
+    if frame.sign is None or frame.right is None:
+        return None
+    return worth(Operation(frame.sign, left.leaf, frame.right.leaf))
 
 
 def _known_result(state: State, draft: Draft) -> int:

@@ -12,6 +12,14 @@ from waysaid.number import Exact, Operation, leaves
 
 def step_cost(draft: Draft, world: World) -> int:
     """Return how unlikely a step is: untrue, without a result, in no way, from nowhere."""
+    step = (draft.left, draft.result, draft.open)
+    cost = world.costs.get(step)
+    if cost is None:
+        cost = world.costs[step] = _step_cost(draft, world)
+    return cost
+
+
+def _step_cost(draft: Draft, world: World) -> int:
     cost = 0
     forced = draft.forced
     if draft.result is None:

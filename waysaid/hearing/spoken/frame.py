@@ -74,6 +74,8 @@ _EMPTY = Frame()
 
 def worth(expression: Expression) -> Exact | None:
     """Return what an expression comes to; None where it has no value."""
+    if type(expression) is int:
+        return expression
     if isinstance(expression, Operation):
         try:
             return value_of(expression)

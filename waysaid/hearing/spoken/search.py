@@ -10,7 +10,7 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.effects import effect
-from waysaid.hearing.spoken.ending import even_count, joined_late, restates
+from waysaid.hearing.spoken.ending import ends_there, even_count, joined_late, restates
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
@@ -30,15 +30,19 @@ MOST_WORDS = 160
 _STATEMENT = (Meaning.THEN, Meaning.SO, Meaning.BUT, Meaning.BECAUSE)
 
 Lattice = tuple[tuple[Item, ...], ...]
+Taken = tuple[State, int, tuple[State, State] | None, int]
+"""A state after an item, and its cost, what to go back to and how many numbers were heard."""
+Beam = dict[tuple[object, ...], Taken]
 
 
 def search(items: Lattice, world: World) -> list[State]:
     """Return the states at the end of the line, the least costly first."""
     items = items[:MOST_WORDS]
     width = WIDTH if len(items) <= _ORDINARY else max(4, WIDTH * _ORDINARY // len(items))
-    beams: list[dict[tuple[object, ...], State]] = [{} for _ in range(len(items) + 1)]
-    _keep(beams[0], State())
+    beams: list[Beam] = [{} for _ in range(len(items) + 1)]
+    beams[0][()] = (State(), 0, None, 0)
     for place, here in enumerate(items):
+        world.closed.clear()
         eased = {item: _eased(item, here, world) for item in here if _may_stand(item, world)}
         for state in _best(beams[place], width):
             for item, meant in eased.items():
@@ -48,10 +52,12 @@ def search(items: Lattice, world: World) -> list[State]:
                     _keep(beams[item.end], after)
         beams[place].clear()
     ends = (done for state in _best(beams[-1], width) for done in _finished(state, world))
-    kept: dict[tuple[object, ...], State] = {}
+    kept: Beam = {}
     for state in ends:
-        _keep(kept, state)
-    return sorted(kept.values(), key=lambda state: state.cost)[:width]
+        _keep(kept, (state, state.cost, state.undo, state.heard))
+    world.closed.clear()
+    world.costs.clear()
+    return [one[0] for one in sorted(kept.values(), key=lambda one: one[1])[:width]]
 
 
 def _may_stand(item: Item, world: World) -> bool:
@@ -94,42 +100,48 @@ def _in_measure(item: Item) -> bool:
     return numeral is not None and numeral.places and has_form(numeral.leaf, Form.DECIMAL)
 
 
-def _keep(beam: dict[tuple[object, ...], State], state: State) -> None:
-    key = state.key()
+def _keep(beam: Beam, taken: Taken) -> None:
+    """Keep a state where it costs less than those alike."""
+    key = taken[0].key()
     other = beam.get(key)
-    if other is None or state.cost < other.cost:
-        beam[key] = state
+    if other is None or taken[1] < other[1]:
+        beam[key] = taken
 
 
-def _best(beam: dict[tuple[object, ...], State], width: int) -> list[State]:
-    return sorted(beam.values(), key=_so_far)[:width]
+def _best(beam: Beam, width: int) -> list[State]:
+    """Return the states that cost the least, with their changes made."""
+    return [
+        replace(state, cost=cost, undo=undo, heard=heard)
+        for state, cost, undo, heard in sorted(beam.values(), key=_so_far)[:width]
+    ]
 
 
-def _so_far(state: State) -> int:
+def _so_far(taken: Taken) -> int:
     """Return what a state costs, and what the numbers alone will cost of it at the least."""
-    return state.cost + weights.RESTATED * max(0, len(state.bare) - 1)
+    return taken[1] + weights.RESTATED * max(0, len(taken[0].bare) - 1)
 
 
-def _taken(state: State, item: Item, world: World) -> Iterator[State]:
-    """Yield the states after an item, with what its noise costs."""
+def _taken(state: State, item: Item, world: World) -> Iterator[Taken]:
+    """Yield the states after an item, each with what then changes in it: it may not be kept."""
     noise = item.noise * weights.NOISE
     if item.numeral is not None:
         value = worth(item.numeral.leaf)
         if value is not None and value < 0 and state.frame.wants is not Slot.RESULT:
             noise += weights.IGNORED
         said = Quantity(item.numeral.leaf, item.span, many=item.numeral.many, noise=item.noise)
+        undo = (state, state.undo[1] if state.undo else state)
         for after in number(state, said, world):
-            undo = (state, state.undo[1] if state.undo else state)
-            yield replace(after, cost=after.cost + noise, undo=undo, heard=state.heard + 1)
+            yield after, after.cost + noise, undo, state.heard + 1
     elif item.meaning is None:
-        yield state.and_costs(weights.WORD)
+        yield state, state.cost + weights.WORD, state.undo, state.heard
     elif item.meaning is Meaning.CORRECT:
-        yield from _corrected(state, item)
+        for after in _corrected(state, item):
+            yield after, after.cost, after.undo, after.heard
     else:
         for after in effect(state, item, world):
             begins = item.meaning in _STATEMENT or after.frame.verb is not state.frame.verb
             back = (state.undo[0], state) if begins and state.undo else after.undo
-            yield replace(after, cost=after.cost + noise, undo=back)
+            yield after, after.cost + noise, back, after.heard
 
 
 def _corrected(state: State, item: Item) -> Iterator[State]:
@@ -148,6 +160,7 @@ def _corrected(state: State, item: Item) -> Iterator[State]:
 
 def _gone_back(state: State, back: State, item: Item, more: int) -> State:
     dropped = (*state.dropped, (_heard_until(back), item.span[1]))
+    back = replace(back, amount=state.amount or back.amount)
     return replace(
         back, cost=back.cost + more, dropped=dropped, knew=state.knew, unsure=state.unsure
     )
@@ -169,6 +182,7 @@ def _finished(state: State, world: World) -> Iterator[State]:
         if after.frame != Frame() or after.reason is not None:
             continue
         done = joined_late(restates(after, world), world)
+        done = done.and_costs(-1 if ends_there(done, world) else 0)
         judges = isinstance(world.facts.problem, Compare | Claim)
         if judges and done.verdict is None:
             done = done.and_costs(weights.NO_VERDICT)

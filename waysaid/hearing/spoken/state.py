@@ -57,11 +57,11 @@ class State(NamedTuple):
 
     def and_costs(self, more: int) -> "State":
         """Return the same state, so much less likely."""
-        return self._replace(cost=self.cost + more) if more else self
+        return State._make((self.cost + more, *self[1:])) if more else self
 
     def framed(self, frame: Frame, more: int = 0) -> "State":
         """Return the state with another frame."""
-        return self._replace(frame=frame, cost=self.cost + more)
+        return State._make((self.cost + more, frame, *self[2:]))
 
     def key(self) -> tuple[object, ...]:
         """Return what later words can tell apart: states alike in it differ only in cost."""

@@ -1,8 +1,9 @@
 """What a listener knows of a problem before a child speaks: its numbers, its ways, its slips."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
+from typing import Any
 
 from waysaid.hearing.facts import Facts, facts_of
 from waysaid.hearing.spoken.frame import worth
@@ -29,7 +30,8 @@ class World:
 
     `lefts` are the left sides of all steps of all ways, and `wrong` the steps of the slips to
     expect, both turned; `numbers` are those that stand in them. `signs` are the problem's own.
-    `unfinished` are the beginnings of slips that are no whole slip, in the order of their steps.
+    `unfinished` are the beginnings of slips that are no whole slip, in the order of their steps,
+    and the slips that end on something else than their answer, as on what is left over.
     """
 
     facts: Facts
@@ -38,6 +40,11 @@ class World:
     numbers: frozenset[Exact]
     signs: frozenset[Sign]
     unfinished: frozenset[tuple[Equation, ...]]
+
+    closed: dict[int, tuple[object, Any]] = field(default_factory=dict, compare=False, repr=False)
+    """What states become when they are closed, by the state itself, while one word is heard."""
+    costs: dict[object, int] = field(default_factory=dict, compare=False, repr=False)
+    """What steps cost, by what was said of them, while one line is heard."""
 
     @property
     def pointed(self) -> bool:
@@ -55,8 +62,14 @@ def world_of(problem: Problem) -> World:
     """Return what is known of the problem."""
     facts = facts_of(problem)
     equations = [step.equation for way in facts.ways for step in way.steps]
-    wrong = [tuple(map(turned, slip.steps)) for slip in foresee(problem)]
+    foreseen = foresee(problem)
+    wrong = [tuple(map(turned, slip.steps)) for slip in foreseen]
     slips = [step for steps in wrong for step in steps]
+    ended = {
+        steps
+        for steps, slip in zip(wrong, foreseen, strict=True)
+        if steps and slip.wrong in (steps[-1].right, None)
+    }
     lefts = frozenset(turned_side(one.left) for one in equations)
     numbers = {value for one in (*equations, *slips) for value in _values(one)}
     return World(
@@ -65,7 +78,7 @@ def world_of(problem: Problem) -> World:
         frozenset(slips),
         frozenset(numbers) | facts.pieces | frozenset(facts.numbers) | _tops_and_bottoms(problem),
         frozenset(sign for side in sides(problem) for sign in _signs(side)),
-        frozenset(steps[:end] for steps in wrong for end in range(1, len(steps))) - {*wrong},
+        frozenset(steps[: end + 1] for steps in wrong for end in range(len(steps))) - ended,
     )
 
 
