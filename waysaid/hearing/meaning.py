@@ -111,6 +111,10 @@ class Meaning(StrEnum):
     """An answer held loosely: I think, maybe."""
     SAME_AS = "same-as"
     """What another child said, agreed with: same as, I agree with, like."""
+    AGREE = "agree"
+    """Another child's answer or way agreed with, or not: I don't agree with, I did what."""
+    ALIKE = "alike"
+    """A problem worth the same comes: it's the same as 54 take away 20."""
     ASK = "ask"
     """A question: how, why, what is."""
 

@@ -215,6 +215,10 @@ def _verb(state: State, item: Item, world: World) -> Iterator[State]:
     sign = Sign.MINUS if item.meaning is Meaning.TAKE else Sign.PLUS
     frame = state.frame
     gives = item.meaning is Meaning.GIVE and not world.groups
+    if frame.left and frame.right is None and frame.sign and frame.wants is Slot.RIGHT:
+        own = frame.left.value in world.facts.numbers and isinstance(frame.left.leaf, int)
+        if own and frame.whole is None and not frame.reach and item.meaning is not Meaning.GIVE:
+            yield state.framed(replace(frame, sign=sign), 1)
     if frame.bare is not None and frame.left is not None:
         yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), 1)
         if gives and frame.left.value in world.facts.numbers:
@@ -270,6 +274,9 @@ def _round(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _break(state: State, item: Item, world: World) -> Iterator[State]:
+    frame = state.frame
+    if item.meaning is Meaning.THEN and frame.sign and not frame.right and not frame.left:
+        yield state
     yield from closed(state, world)
 
 

@@ -24,6 +24,14 @@ def even_count(state: State) -> bool:
     )
 
 
+def ends_there(state: State, world: World) -> bool:
+    """Tell whether the last thing said is the hop that would end the work: and then the seven."""
+    if not state.drafts or (state.bare and state.bare[-1].after == len(state.drafts)):
+        return False
+    last = state.drafts[-1]
+    return last.result is None and last.forced == world.facts.answer
+
+
 def restates(state: State, world: World) -> State:
     """Return the state without what was only named: the problem, or a step said later, whole."""
     kept = tuple(

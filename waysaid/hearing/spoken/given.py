@@ -22,10 +22,13 @@ def given(
 ) -> tuple[Draft, ...]:
     """Return the steps, and the other half of what was given from one number to the other."""
     asked, numbers = world.facts.asked, world.facts.numbers
-    sums = isinstance(asked, Operation) and asked.sign is Sign.PLUS and len(numbers) == 2
-    if not sums:
-        return drafts
     told = Meaning.GIVE in marks
+    if not isinstance(asked, Operation) or len(numbers) != 2:
+        return drafts
+    if Meaning.ALIKE in marks:
+        return _alike(drafts, asked, world)
+    if asked.sign is not Sign.PLUS and not (told and asked.sign is Sign.MINUS):
+        return drafts
     for place, draft in enumerate(drafts):
         for half in _halves(draft, drafts[place + 1 :], told, world):
             if all(other.left != half.left for other in drafts):
@@ -62,3 +65,16 @@ def _halves(
 
 def _whole_leaves(step: Draft) -> tuple[Exact, ...]:
     return tuple(leaves(step.left))
+
+
+def _alike(drafts: tuple[Draft, ...], asked: Operation, world: World) -> tuple[Draft, ...]:
+    """Return the steps, the first of them said to be worth what is asked: the same as 54 - 20."""
+    first = drafts[0] if drafts else None
+    if first is None or not isinstance(first.left, Operation) or first.whole:
+        return drafts
+    own = set(world.facts.numbers)
+    if first.left.sign is not asked.sign or not own.isdisjoint(leaves(first.left)):
+        return drafts
+    if first.forced != world.facts.answer:
+        return drafts
+    return (Draft(asked, (Part.LEFT,), first.span, first.left, whole=True), *drafts)

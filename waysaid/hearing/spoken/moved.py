@@ -26,7 +26,7 @@ def moved(drafts: tuple[Draft, ...], world: World) -> Family | None:
     (one, size), (other, same) = changes.values()
     if size != same or size in numbers:
         return None
-    if asked.sign is Sign.PLUS and one is not other:
+    if asked.sign in (Sign.PLUS, Sign.MINUS) and one is not other:
         return Family.GIVE_AND_TAKE
     return Family.SHIFT_BOTH if asked.sign is Sign.MINUS else None
 

@@ -88,6 +88,8 @@ def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
     held = frame.verb in (Meaning.TAKE, Meaning.ADD) and frame.left is None and not state.drafts
     if held and state.standing is None and said.value in world.facts.numbers:
         yield state.framed(Frame(left=said), 1)
+    if state.dropped and frame.verb in (Meaning.TAKE, Meaning.ADD) and frame.left is None:
+        yield from _other_way(state, said, world)
     if frame.verb is Meaning.ADD and frame.left is None:
         yield replace(state, so=True).framed(Frame(left=said), weights.FREE)
     if frame.verb is Meaning.GIVE and state.amount is not None and frame.left is None:
@@ -101,6 +103,17 @@ def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
                 yield done.framed(Frame(left=said))
     else:
         yield after
+
+
+def _other_way(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """Take the end of a hop taken back and made the other way: no, I take it off, five."""
+    start, amount, frame = state.standing, state.amount, state.frame
+    if start is None or amount is None:
+        return
+    hop = replace(frame, left=replace(start, said=False), right=replace(amount, said=False))
+    if _comes_to(hop) == said.value:
+        whole = replace(hop, result=said, wants=Slot.NONE)
+        yield from closed(state.framed(whole), world)
 
 
 def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
