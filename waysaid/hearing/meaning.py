@@ -48,6 +48,8 @@ class Meaning(StrEnum):
     """The parts that numbers are changed to: to sixths, the same bottom."""
     APART = "apart"
     """How far a number is from one: away from, missing, short of."""
+    POINT = "point"
+    """The point, or the digits, moved one place."""
     SHARE = "share"
     """A number is shared out: share, divide."""
     MULTIPLY = "multiply"

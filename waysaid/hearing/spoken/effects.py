@@ -1,6 +1,7 @@
 """What each meaning does to the step being said. One function a meaning, or a few alike."""
 
 from collections.abc import Callable, Iterator
+from fractions import Fraction
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
@@ -14,7 +15,7 @@ from waysaid.hearing.spoken.part import part_step, taken_part
 from waysaid.hearing.spoken.placed import place_named
 from waysaid.hearing.spoken.refer import both, refer
 from waysaid.hearing.spoken.rest import left_over
-from waysaid.hearing.spoken.scale import twos
+from waysaid.hearing.spoken.scale import scaled_by_two, twos
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.verdict import judged
 from waysaid.hearing.spoken.world import World
@@ -85,6 +86,9 @@ def _going_on(state: State, sign: Sign) -> State:
     return state.framed(Frame(sign=sign, wants=Slot.RIGHT))
 
 
+_HALF = Fraction(1, 2)
+
+
 def _in_whole(state: State, sign: Sign, world: World) -> Iterator[State]:
     """Go on with the parts of a whole: 25 is 3 and, 70 is 10 times."""
     frame = state.frame
@@ -98,7 +102,7 @@ def _in_whole(state: State, sign: Sign, world: World) -> Iterator[State]:
         yield state.framed(replace(frame, wants=Slot.RIGHT, sign=sign))
         for after in closed(state, world):
             yield after.framed(Frame(sign=sign, wants=Slot.RIGHT))
-    else:
+    elif not (isinstance(frame.whole.leaf, int) and frame.left.value == _HALF):
         turned = Frame(left=frame.left, sign=sign, result=frame.whole, wants=Slot.RIGHT)
         yield state.framed(turned)
 
@@ -127,8 +131,11 @@ def _and(state: State, item: Item, world: World) -> Iterator[State]:
         yield state
         return
     yield from _signed(state, Sign.PLUS, item, world)
+    scaled = scaled_by_two(frame)
     for after in closed(state, world):
         yield after.and_costs(weights.NEXT)
+        if scaled is not None:
+            yield after.framed(Frame(verb=scaled, wants=Slot.LEFT), weights.NEXT)
 
 
 def _equals(state: State, item: Item, world: World) -> Iterator[State]:
@@ -185,9 +192,7 @@ def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
     halved = item.meaning is Meaning.HALF
     whole = state.frame.whole
     if whole is not None and isinstance(whole.leaf, int) and state.frame.left is None:
-        yield state.framed(
-            Frame(verb=item.meaning, result=whole, wants=Slot.LEFT), weights.NEXT
-        )
+        yield state.framed(Frame(verb=item.meaning, result=whole, wants=Slot.LEFT), weights.NEXT)
     if state.frame.bare is not None and state.frame.left is not None:
         for one in twos(halved, state.frame.left, world):
             yield state.framed(one, 1)
@@ -322,6 +327,17 @@ def _denied(state: State, item: Item, world: World) -> Iterator[State]:
         yield replace(state, denied=True)
 
 
+def _point(state: State, item: Item, world: World) -> Iterator[State]:
+    """Move the point one place: of the number that stands, or of one of the problem's."""
+    for after in closed(state, world):
+        starts = [after.standing.leaf] if after.standing else list(world.facts.written)
+        for leaf in starts:
+            left = Quantity(leaf, item.span, said=False)
+            for sign in (Sign.OVER, Sign.TIMES):
+                yield after.framed(Frame(left=left, sign=sign, right=Quantity(10, item.span)))
+        yield after.and_costs(1)
+
+
 def _free(state: State, item: Item, world: World) -> Iterator[State]:
     for after in closed(state, world):
         yield replace(after, free=True)
@@ -386,4 +402,5 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.APART: apart,
     **dict.fromkeys((Meaning.HUNDREDS, Meaning.TENS, Meaning.ONES), place_named),
     Meaning.UNIT: _unit,
+    Meaning.POINT: _point,
 }

@@ -86,7 +86,7 @@ def likeliest(
     return (
         _explaining(state, marks, world)
         or restated(drafts, world)
-        or of_parts(drafts)
+        or of_parts(drafts, world)
         or share_repeated(drafts, world)
         or in_turn(drafts, world)
         or opposite(drafts, world, exactly=False)

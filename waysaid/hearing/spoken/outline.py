@@ -8,6 +8,7 @@ from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.part import base_of, share_of
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned_side
 from waysaid.number import (
     BLANK,
     Blank,
@@ -98,7 +99,7 @@ def percents(state: State, world: World) -> bool:
     return bool(found - {*world.facts.numbers})
 
 
-def of_parts(drafts: tuple[Draft, ...]) -> Family | None:
+def of_parts(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell percents of the whole, or what is missing to 1; or a number only written another way."""
     for draft in drafts:
         numbers = list(written(draft.left))
@@ -106,6 +107,8 @@ def of_parts(drafts: tuple[Draft, ...]) -> Family | None:
         if operation and any(has_form(one, Form.PERCENT) for one in numbers if one is not BLANK):
             return Family.BENCHMARK
         if operation and numbers[0] == 1 and any(isinstance(one, Fraction) for one in numbers):
+            return Family.BENCHMARK
+        if operation and world.halves and turned_side(draft.left) in world.halves:
             return Family.BENCHMARK
     if drafts and not any(isinstance(draft.left, Operation) for draft in drafts):
         return Family.RENAME if not any(draft.whole for draft in drafts) else None

@@ -41,7 +41,7 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
                 drafts=(*state.drafts, draft),
                 standing=number,
                 so=False,
-                cost=state.cost + weights.JOINED,
+                cost=state.cost + weights.JOINED - _borne_out(state, pool, world),
             )
             return
 
@@ -57,6 +57,14 @@ def _put_together(pool: tuple[Exact, ...], value: Exact) -> Expression | None:
     if len(pool) == 2 and first - pool[1] == value and pool[1]:
         return Operation(Sign.MINUS, first, pool[1])
     return None
+
+
+def _borne_out(state: State, pool: tuple[Exact, ...], world: World) -> int:
+    """Return what the last hop's unsaid end does not cost where the sum of all hops was said."""
+    last = state.drafts[-1] if state.drafts else None
+    if last is None or last.result is not None or pool != hop_sizes(state, world):
+        return 0
+    return weights.UNSAID
 
 
 def hop_sizes(state: State, world: World) -> tuple[Exact, ...]:

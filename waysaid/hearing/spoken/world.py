@@ -29,7 +29,8 @@ class World:
     """Hypotheses for what is heard.
 
     `lefts` are the left sides of all steps of all ways, and `wrong` the steps of the slips to
-    expect, both turned; `numbers` are those that stand in them. `signs` are the problem's own.
+    expect, both turned; `numbers` are those that stand in them. `signs` are the problem's own;
+    `halves` the steps that halve the bottom of a fraction compared.
     `unfinished` are the beginnings of slips that are no whole slip, in the order of their steps,
     and the slips that end on something else than their answer, as on what is left over.
     """
@@ -40,6 +41,7 @@ class World:
     numbers: frozenset[Exact]
     signs: frozenset[Sign]
     unfinished: frozenset[tuple[Equation, ...]]
+    halves: frozenset[Expression] = frozenset()
 
     closed: dict[int, tuple[object, Any]] = field(default_factory=dict, compare=False, repr=False)
     """What states become when they are closed, by the state itself, while one word is heard."""
@@ -79,7 +81,20 @@ def world_of(problem: Problem) -> World:
         frozenset(numbers) | facts.pieces | frozenset(facts.numbers) | _tops_and_bottoms(problem),
         frozenset(sign for side in sides(problem) for sign in _signs(side)),
         frozenset(steps[: end + 1] for steps in wrong for end in range(len(steps))) - ended,
+        halves=_halves(problem),
     )
+
+
+def _halves(problem: Problem) -> frozenset[Expression]:
+    """Return the steps by which a fraction is held against a half: half of the five of 3/5."""
+    if not isinstance(problem, Compare):
+        return frozenset()
+    values = [worth(problem.left), worth(problem.right)]
+    bottoms = {Fraction(one).denominator for one in values if one is not None and one % 1}
+    half = Fraction(1, 2)
+    made = [Operation(Sign.OVER, one, 2) for one in bottoms - {2}]
+    made += [Operation(Sign.TIMES, half, one) for one in bottoms - {2}]
+    return frozenset(map(turned_side, made))
 
 
 def _tops_and_bottoms(problem: Problem) -> frozenset[Exact]:
