@@ -24,7 +24,7 @@ from waysaid.hearing.spoken.gap import missing
 from waysaid.hearing.spoken.meant import cannot, climbed, meant, pretended, regrouped
 from waysaid.hearing.spoken.part import is_all, part_step
 from waysaid.hearing.spoken.pieces import joined
-from waysaid.hearing.spoken.places import in_places
+from waysaid.hearing.spoken.places import in_other_places, in_places
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
@@ -129,7 +129,8 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         for moved in in_places(frame, state.standing, world):
             if moved.left is not None:
                 more = weights.PLACED if frame.result else weights.PLACED + weights.UNSAID
-                yield _with_step(state, moved, moved.left, world).and_costs(more)
+                placed = _with_step(state, moved, moved.left, world).and_costs(more)
+                yield in_other_places(placed, frame, moved)
         for cut in in_parts(frame, world):
             yield _with_step(state, cut, frame.left, world).and_costs(weights.PLACED)
         return
@@ -137,7 +138,8 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         start = replace(state.standing, said=False)
         yield _with_step(state, frame, start, world).and_costs(weights.GOES_ON)
         for moved in in_places(replace(frame, left=start), state.standing, world):
-            yield _with_step(state, moved, start, world).and_costs(weights.PLACED)
+            placed = _with_step(state, moved, start, world).and_costs(weights.PLACED)
+            yield in_other_places(placed, replace(frame, left=start), moved)
         for cut in in_parts(replace(frame, left=start), world):
             yield _with_step(state, cut, start, world).and_costs(weights.PLACED)
     assert frame.right is not None
@@ -251,7 +253,7 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield from alone(state, whole, world)
         return
     span = (min(whole.span[0], left.span[0]), max(whole.span[1], left.span[1]))
-    taken = part_step(state, whole, left, world)
+    taken = part_step(state, whole, left, world) or part_step(state, left, whole, world)
     if taken is not None and taken.left is not None:
         yield _with_step(state, taken, taken.left, world)
         return
@@ -379,6 +381,8 @@ def _hopped(state: State, number: Quantity, value: Exact, world: World) -> Itera
 
 def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
     """Where a hop from what stands ends that some way makes: 74, so 75."""
+    if not state.drafts:
+        yield from _set_off(state, number, value, world)
     if state.standing is None or state.standing.value is None or not state.drafts:
         return
     here, last = state.standing.value, state.drafts[-1]
@@ -396,6 +400,23 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
         frame = Frame(sign=sign, right=right, result=number, op_said=False)
         start = replace(state.standing, said=False)
         yield _with_step(state, frame, start, world).and_costs(weights.ARRIVED)
+
+
+def _set_off(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Where a first hop ends that some way makes, from a number of the problem: 56, 60, 73."""
+    one = state.bare[0].quantity if len(state.bare) == 1 else None
+    here = one.value if one else None
+    if one is None or here is None or here not in world.facts.numbers or world.groups:
+        return
+    sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
+    hop = Operation(sign, here, exact(size))
+    if not size or hop == world.facts.asked or value in world.facts.numbers:
+        return
+    if value != world.facts.answer and turned_side(hop) in world.lefts:
+        right = Quantity(exact(size), number.span, said=False)
+        frame = Frame(sign=sign, right=right, result=number, op_said=False)
+        before = replace(state, bare=())
+        yield _with_step(before, frame, one, world).and_costs(weights.ARRIVED + 1)
 
 
 def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:

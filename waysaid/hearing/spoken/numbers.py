@@ -1,7 +1,6 @@
 """Where a number goes when it is said: the slot awaited, a result, or a frame of its own."""
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
@@ -85,6 +84,7 @@ def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
     if frame.sign is Sign.OVER and said.value == 0:
         return
     after = state.framed(replace(frame, right=said, wants=Slot.NONE))
+    yield from _times_what_stands(state, said, world)
     held = frame.verb in (Meaning.TAKE, Meaning.ADD) and frame.left is None and not state.drafts
     if held and state.standing is None and said.value in world.facts.numbers:
         yield state.framed(Frame(left=said), 1)
@@ -114,6 +114,19 @@ def _other_way(state: State, said: Quantity, world: World) -> Iterator[State]:
     if _comes_to(hop) == said.value:
         whole = replace(hop, result=said, wants=Slot.NONE)
         yield from closed(state.framed(whole), world)
+
+
+def _times_what_stands(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """Take what so many times the number that stands comes to: five, three times fifteen."""
+    frame, standing = state.frame, state.standing
+    if frame.sign is not Sign.TIMES or frame.left is None or standing is None or frame.reach:
+        return
+    times, one = frame.left.value, standing.value
+    if frame.result is not None or times is None or one is None or times * one != said.value:
+        return
+    right = replace(standing, said=False)
+    step = Frame(left=frame.left, sign=Sign.TIMES, right=right, result=said)
+    yield from closed(state.framed(step, weights.NEXT), world)
 
 
 def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
@@ -201,16 +214,15 @@ def _after_verb(state: State, said: Quantity, world: World) -> Iterator[State]:
 
 
 def _shared(said: Quantity, world: World) -> Frame | None:
-    """Return a fraction as the division it may be, where the problem divides whole numbers."""
+    """Return a fraction as the division it may be, where the problem divides whole numbers.
+
+    Wholes and parts, as one and four fifths, are none.
+    """
     leaf = said.leaf
-    if not isinstance(leaf, Written | Fraction):
+    if not isinstance(leaf, Written) or leaf.form is not Form.PARTS or leaf.whole:
         return None
-    if isinstance(leaf, Written) and leaf.form is not Form.PARTS:
-        return None
-    bottom = leaf.size if isinstance(leaf, Written) else leaf.denominator
-    top = worth(leaf * bottom if isinstance(leaf, Fraction) else leaf)
-    if isinstance(leaf, Written) and top is not None:
-        top *= bottom
+    bottom, value = leaf.size, worth(leaf)
+    top = None if value is None else value * bottom
     if top is None or top < bottom or top != int(top):
         return None
     left, right = Quantity(int(top), said.span), Quantity(bottom, said.span)

@@ -2,8 +2,10 @@
 
 from collections.abc import Iterator
 
+from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Exact, Sign, exact
 
@@ -29,6 +31,22 @@ def in_places(frame: Frame, standing: Quantity | None, world: World) -> Iterator
         own = said in (digits, turned) and min(world.facts.numbers) >= place
         if own or (frame.sign is Sign.PLUS and said[1] == 1 and _carried(left, standing, place)):
             yield _moved(frame, place)
+
+
+def in_other_places(state: State, said: Frame, moved: Frame) -> State:
+    """Return the state with the parts of its last step unsaid that were moved to their place.
+
+    Five and three were said of 50 + 30, and not fifty.
+    """
+    draft = state.drafts[-1]
+    pairs = (
+        (Part.LEFT, said.left, moved.left),
+        (Part.RIGHT, said.right, moved.right),
+        (Part.RESULT, said.result, moved.result),
+    )
+    changed = [part for part, one, other in pairs if one and other and one.leaf != other.leaf]
+    parts = tuple(part for part in Part if part in changed or part in draft.open)
+    return replace(state, drafts=(*state.drafts[:-1], replace(draft, open=parts)))
 
 
 def _carried(left: Quantity, standing: Quantity | None, place: int) -> bool:
