@@ -36,6 +36,8 @@ def said_anew(state: State, number: Quantity, world: World) -> Iterator[State]:
     """Yield the state in which the last result is said in another writing: 6/5, one and a fifth."""
     before = state.standing
     judged = isinstance(world.facts.problem, Compare | Claim)
+    if not judged:
+        yield from _alone_anew(state, number)
     if judged or before is None or not state.drafts or _named_by(state.drafts[-1], number):
         return
     if not _other_writing(before.leaf, number.leaf):
@@ -43,6 +45,18 @@ def said_anew(state: State, number: Quantity, world: World) -> Iterator[State]:
     span = (before.span[0], number.span[1])
     draft = Draft(before.leaf, (), span, number.leaf)
     yield replace(state, drafts=(*state.drafts, draft), standing=number, so=False)
+
+
+def _alone_anew(state: State, number: Quantity) -> Iterator[State]:
+    """Yield the other name of a number said alone just before: twelve eighths, one and a half."""
+    last = state.bare[-1] if state.bare else None
+    if last is None or last.after != len(state.drafts):
+        return
+    if not _other_writing(last.quantity.leaf, number.leaf):
+        return
+    draft = Draft(last.quantity.leaf, (), (last.quantity.span[0], number.span[1]), number.leaf)
+    drafts, bare = (*state.drafts, draft), state.bare[:-1]
+    yield replace(state, drafts=drafts, bare=bare, standing=number, so=False)
 
 
 def _named_by(draft: Draft, number: Quantity) -> bool:

@@ -42,7 +42,7 @@ def part_step(state: State, part: Quantity, result: Quantity, world: World) -> F
         return None
     if result.value is None or result.value == part.value:
         return None
-    if is_part(result) and result.value < exact(base):
+    if is_part(result):
         return None
     start = Quantity(base, (part.span[0], part.span[0]), said=False)
     one = _known_part(state, part, base, world)

@@ -67,6 +67,10 @@ def _borne_out(state: State, pool: tuple[Exact, ...], world: World) -> int:
     return weights.UNSAID
 
 
+_HOPS = 2
+"""How many hops may be put together with only their sum said. Our choice."""
+
+
 def hop_sizes(state: State, world: World) -> tuple[Exact, ...]:
     """Return the sizes of hops that go on from the number taken to the one it is taken from."""
     ends = _ends(world)
@@ -82,7 +86,7 @@ def hop_sizes(state: State, world: World) -> tuple[Exact, ...]:
             return ()
         sizes.append(exact(left.right))
         here = draft.stands if draft.stands is not None else here
-    return tuple(sizes) if here == there else ()
+    return tuple(sizes) if here == there and len(sizes) <= _HOPS else ()
 
 
 def _starts(left: Operation, here: Exact) -> bool:

@@ -184,9 +184,17 @@ def _finished(state: State, world: World) -> Iterator[State]:
         done = joined_late(restates(after, world), world)
         done = done.and_costs(-1 if ends_there(done, world) else 0)
         judges = isinstance(world.facts.problem, Compare | Claim)
-        if judges and done.verdict is None:
+        if judges and done.verdict is None and not _names_a_side(done, world):
             done = done.and_costs(weights.NO_VERDICT)
         yield done.and_costs(_left_over(done, world) + (0 if even_count(done) else weights.LOOSE))
+
+
+def _names_a_side(state: State, world: World) -> bool:
+    """Tell whether one of the numbers compared is named in the end, and no other verdict."""
+    if not isinstance(world.facts.problem, Compare) or not state.bare:
+        return False
+    last = state.bare[-1]
+    return state.verdict is None and last.final and last.quantity.value in world.facts.numbers
 
 
 def _left_over(state: State, world: World) -> int:
@@ -203,6 +211,8 @@ def _left_over(state: State, world: World) -> int:
             cost += weights.LOOSE
         elif not last:
             cost += weights.RESTATED
+        if compared and last and one.after and _names_a_side(state, world):
+            continue
         if last and state.drafts and one.quantity.value not in ends:
             cost += weights.UNREACHED if one.after or one.final else weights.IGNORED
     return cost
