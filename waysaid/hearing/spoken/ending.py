@@ -3,6 +3,7 @@
 from itertools import pairwise
 
 from waysaid.hearing.draft import COUNTED, Draft
+from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import BEGUN
@@ -38,11 +39,20 @@ def restates(state: State, world: World) -> State:
         draft
         for place, draft in enumerate(state.drafts)
         if draft.result is not None
-        or len(state.drafts) == 1
-        or (draft.left != world.facts.asked and not _later(draft, state.drafts[place + 1 :]))
+        or (len(state.drafts) == 1 and not _unnamed(draft))
+        or (
+            not _unnamed(draft)
+            and draft.left != world.facts.asked
+            and not _later(draft, state.drafts[place + 1 :])
+        )
     )
     gone = len(state.drafts) - len(kept)
     return replace(state, drafts=kept, cost=state.cost - gone * weights.UNSAID) if gone else state
+
+
+def _unnamed(draft: Draft) -> bool:
+    """Tell whether neither number of a step was said: the tens, and no more of them."""
+    return Part.LEFT in draft.open and Part.RIGHT in draft.open and not draft.counted
 
 
 def _later(draft: Draft, others: tuple[Draft, ...]) -> bool:

@@ -23,6 +23,7 @@ from waysaid.hearing.spoken.outline import (
 )
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned_side
 from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation
 from waysaid.ways import Family
 
@@ -68,7 +69,7 @@ def likeliest(
         return sure
     if written_anew(drafts, world):
         return Family.RENAME
-    if len(drafts) == 1 and drafts[0].left == world.facts.asked and not drafts[0].whole:
+    if len(drafts) == 1 and _is_asked(drafts[0], world):
         return _at_once(drafts[0], found, marks, world)
     if _one_side(state, world):
         return Family.KNOWN_FACT
@@ -91,6 +92,12 @@ def likeliest(
         or in_turn(drafts, world)
         or opposite(drafts, world, exactly=False)
     )
+
+
+def _is_asked(draft: Draft, world: World) -> bool:
+    """Tell whether a step is all that is asked, in either order of a sum."""
+    asked = world.facts.asked
+    return asked is not None and not draft.whole and turned_side(draft.left) == turned_side(asked)
 
 
 def _one_side(state: State, world: World) -> bool:

@@ -17,9 +17,7 @@ _OPEN = (Part.LEFT, Part.OP, Part.RIGHT)
 _OTHER = {Sign.PLUS: Sign.MINUS, Sign.MINUS: Sign.PLUS}
 
 
-def given(
-    drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World
-) -> tuple[Draft, ...]:
+def given(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) -> tuple[Draft, ...]:
     """Return the steps, and the other half of what was given from one number to the other."""
     asked, numbers = world.facts.asked, world.facts.numbers
     told = Meaning.GIVE in marks
@@ -36,9 +34,7 @@ def given(
     return drafts
 
 
-def _halves(
-    draft: Draft, later: tuple[Draft, ...], told: bool, world: World
-) -> Iterator[Draft]:
+def _halves(draft: Draft, later: tuple[Draft, ...], told: bool, world: World) -> Iterator[Draft]:
     """Yield what giving makes of the other number, where a later step has it.
 
     Where giving was not told but taking, that step must put both new numbers together.

@@ -67,7 +67,8 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
     items = lattice(words_of(line, lexicon), lexicon)
     marks = _marks(items)
     strange = sum(all(item.meaning is None and not item.numeral for item in here) for here in items)
-    talk = _Talk(marks, strange, _unfinished(items), _hangs(items), _asked(items))
+    taken_back = _taken_back(items)
+    talk = _Talk(marks, strange, _unfinished(items), _hangs(items), _asked(items), taken_back)
     found = [_explained(state, talk, world) for state in search(items, world)[:WEIGHED]]
     return tuple(sorted(found, key=lambda one: one.cost))
 
@@ -93,7 +94,8 @@ class _Talk:
     """What else was said: the meanings heard plainly, and how many words mean nothing to us.
 
     `unfinished` is whether something was begun behind the last number: `is forty and then I`;
-    `hangs` whether the line ends so; `asked` whether it begins with a question word.
+    `hangs` whether the line ends so; `asked` whether it begins with a question word; `taken_back` where numbers end
+    behind which comes a word that takes them back, and another number.
     """
 
     marks: frozenset[Meaning]
@@ -101,6 +103,7 @@ class _Talk:
     unfinished: bool
     hangs: bool
     asked: bool
+    taken_back: frozenset[int]
 
 
 _STORY = 2
@@ -153,6 +156,23 @@ def _unfinished(items: Lattice) -> bool:
     numbers = [place for place, here in enumerate(items) if _is_number(here)]
     behind = items[numbers[-1] + 1 :] if numbers else ()
     return any(one.meaning in _BEGIN and not one.noise for here in behind for one in here)
+
+
+def _taken_back(items: Lattice) -> frozenset[int]:
+    """Return where the numbers end that a plain word takes back while another number comes."""
+    numbers = [place for place, here in enumerate(items) if _is_number(here)]
+    last = numbers[-1] if numbers else 0
+    return frozenset(
+        one.span[1]
+        for place in numbers
+        for one in items[place]
+        if one.numeral and one.end < last and _takes_back(items[one.end])
+    )
+
+
+def _takes_back(here: tuple[Item, ...]) -> bool:
+    longest = max((one.end for one in here if one.meaning), default=0)
+    return any(one.meaning is Meaning.CORRECT and one.end == longest for one in here)
 
 
 def _is_number(here: tuple[Item, ...]) -> bool:

@@ -79,9 +79,7 @@ def _comes_to(left: Quantity, sign: Sign, right: Quantity) -> Exact | None:
     return worth(Operation(sign, left.leaf, right.leaf))
 
 
-def climbed(
-    state: State, total: Quantity, world: World
-) -> tuple[tuple[Exact, ...], int] | None:
+def climbed(state: State, total: Quantity, world: World) -> tuple[tuple[Exact, ...], int] | None:
     """Return the hops that went from one number of the problem to another, `total` in all.
 
     With them, how many have no result of their own; None where it is no such climb.

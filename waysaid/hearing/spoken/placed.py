@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity
 from waysaid.hearing.spoken.item import Item
@@ -21,7 +22,7 @@ def place_named(state: State, item: Item, world: World) -> Iterator[State]:
     if size is None or not digits or not all(digits):
         yield state
         return
-    yield state.and_costs(1)
+    yield state.and_costs(weights.UNSAID)
     left, right = (Quantity(exact(one * size), item.span, said=False) for one in digits)
     pair = Frame(left=left, sign=signs[0], right=right)
     if frame.right is None and frame.left is None and frame.whole is None:

@@ -67,7 +67,16 @@ class State(NamedTuple):
         """Return what later words can tell apart: states alike in it differ only in cost."""
         steps = tuple((draft.left, draft.result) for draft in self.drafts)
         loose = tuple(one.quantity.leaf for one in self.bare)
-        flags = (self.so, self.free, self.both, self.knew, self.unsure, self.verdict, self.apart, self.denied)
+        flags = (
+            self.so,
+            self.free,
+            self.both,
+            self.knew,
+            self.unsure,
+            self.verdict,
+            self.apart,
+            self.denied,
+        )
         return (self.frame, steps, loose, flags, self.standing and self.standing.leaf, self.reason)
 
 
