@@ -37,6 +37,7 @@ from waysaid.number import (
     Verdict,
     Written,
     exact,
+    leaves,
 )
 from waysaid.ways import Family, Step
 
@@ -94,8 +95,8 @@ class _Talk:
     """What else was said: the meanings heard plainly, and how many words mean nothing to us.
 
     `unfinished` is whether something was begun behind the last number: `is forty and then I`;
-    `hangs` whether the line ends so; `asked` whether it begins with a question word; `taken_back` where numbers end
-    behind which comes a word that takes them back, and another number.
+    `hangs` whether the line ends so; `asked` whether it begins with a question word;
+    `taken_back` where numbers end behind which a word takes them back and another number comes.
     """
 
     marks: frozenset[Meaning]
@@ -137,7 +138,9 @@ def _unlikely(state: State, match: Match, family: Family | None, world: World) -
     Other names that the last result was given need not be a way's: six fifths, one and a fifth.
     """
     if state.drafts and family is None:
-        return weights.NO_FAMILY
+        only = state.drafts[0] if len(state.drafts) == 1 else None
+        asked = only is not None and only.left == world.facts.asked and not only.open
+        return 0 if asked else weights.NO_FAMILY
     if family is Family.COLUMN:
         return 0
     core = without_last_names(state.drafts)
@@ -200,6 +203,7 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
     verdict = _verdict(state, world)
     if isinstance(world.facts.problem, Compare | Claim):
         return verdict
+    state = _standing(state, talk)
     promised = any(one.final for one in state.bare)
     if not state.drafts and not promised and talk.strange >= _STORY:
         return verdict
@@ -218,6 +222,23 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
     short = match.stops_short or _slip_begun(state, world)
     said = answer_said(heard, world.facts, short)
     return _last_said(state, world) if said is None and not short else said
+
+
+def _standing(state: State, talk: _Talk) -> State:
+    """Return the state without the numbers alone that were taken back, and a claim that stands.
+
+    A result that later work went on from was no claim of the answer.
+    """
+    claimed = state.claimed
+    gone = claimed is not None and (
+        claimed.span[1] in talk.taken_back
+        or any(
+            draft.span[0] > claimed.span[0] and claimed.value in tuple(leaves(draft.left))
+            for draft in state.drafts
+        )
+    )
+    bare = tuple(one for one in state.bare if one.quantity.span[1] not in talk.taken_back)
+    return state._replace(bare=bare, claimed=None if gone else claimed)
 
 
 def _slip_begun(state: State, world: World) -> bool:
