@@ -7,7 +7,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.apart import apart
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.close import closed, reasoned
+from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.hops import HOPS, go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
@@ -17,6 +17,7 @@ from waysaid.hearing.spoken.refer import both, refer
 from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import scaled_by_two, twos
 from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.step import reasoned
 from waysaid.hearing.spoken.verdict import judged
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause

@@ -5,8 +5,8 @@ from itertools import pairwise
 from waysaid.hearing.draft import COUNTED, Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.alone import BEGUN
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.close import BEGUN
 from waysaid.hearing.spoken.pieces import joined
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World

@@ -1,0 +1,207 @@
+"""What a number said alone may be: a result, the end of a hop, the next of a count."""
+
+from collections.abc import Iterator
+
+from waysaid.hearing.draft import COUNTED, Draft
+from waysaid.hearing.reading import Part
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.anew import (
+    held_against,
+    point_put_back,
+    said_anew,
+    side_anew,
+)
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.gap import missing
+from waysaid.hearing.spoken.meant import climbed, pretended
+from waysaid.hearing.spoken.pieces import joined
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.step import filled, loose, with_step
+from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned, turned_side
+from waysaid.number import (
+    Blank,
+    Equation,
+    Exact,
+    Operation,
+    Sign,
+    chain,
+    exact,
+    leaves,
+)
+
+_SKIPS = (1, 2, 5, 10, 100)
+"""What children count by: common practice, no source."""
+
+BEGUN = (Part.LEFT, *COUNTED)
+"""What nobody says of a count that begins one past its start: "six, seven, eight" for 5 + 3."""
+
+
+def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
+    """Yield what a number said alone may be: a result, an end, a sum of pieces, or loose."""
+    value = number.value
+    if value is None:
+        yield loose(state, number)
+        return
+    named = state.spoken
+    state = replace(state, spoken=number)
+    yield from _of_hops(state, number, named, world)
+    if state.free and (value <= 10 or value % 10 == 0 or value in world.facts.numbers):
+        yield replace(state, free=False, cost=state.cost + weights.FREE)
+    if held_against(state, value, world):
+        yield replace(state, apart=False)
+        return
+    explained = False
+    for after in (
+        *said_anew(state, number, world),
+        *side_anew(state, number, value, world),
+        *missing(state, number, world),
+        *point_put_back(state, number, value, world),
+        *_repeated(state, number, value, world),
+        *filled(state, number, value),
+        *_hopped(state, number, value, world),
+        *joined(state, number, value, world),
+        *_arrived(state, number, value, world),
+        *_counted(state, number, value, world),
+    ):
+        explained = True
+        yield after
+    if not explained or not state.drafts:
+        yield loose(state, number)
+    elif state.so:
+        yield loose(state, number).and_costs(weights.ARRIVED)
+
+
+def _of_hops(
+    state: State, number: Quantity, named: Quantity | None, world: World
+) -> Iterator[State]:
+    """Yield what all the hops come to; or what a number used for another comes to."""
+    climb = climbed(state, number, world)
+    if climb is not None:
+        sizes, unsaid = climb
+        whole = chain(sizes[0], *((Sign.PLUS, one) for one in sizes[1:]))
+        draft = Draft(whole, (Part.LEFT, Part.OP, Part.RIGHT), number.span, number.leaf)
+        after = replace(state, drafts=(*state.drafts, draft), standing=number, so=False)
+        yield after.and_costs(-unsaid * weights.UNSAID - 1)
+    for before, step, more in pretended(named, number, state, world) if named else ():
+        if step.left is not None:
+            yield with_step(before, step, step.left, world).and_costs(more)
+
+
+def _repeated(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Yield a result said again; at the end it is the answer said again."""
+    if state.standing is not None and state.standing.value == value and state.drafts:
+        last = state.drafts[-1]
+        if last.result is not None:
+            yield loose(state, replace(number, said=True)).and_costs(weights.REPEATED)
+
+
+def _hopped(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Yield a hop said as its size and its end: after 1, `a third, one and a third`."""
+    if not state.bare or state.standing is None or state.bare[-1].after != len(state.drafts):
+        return
+    size, here = state.bare[-1].quantity, state.standing.value
+    if here is None or size.value is None or not state.drafts:
+        return
+    for sign, end in ((Sign.PLUS, here + size.value), (Sign.MINUS, here - size.value)):
+        if end == value and size.value:
+            frame = Frame(sign=sign, right=size, result=number, op_said=False)
+            before = replace(state, bare=state.bare[:-1])
+            start = replace(state.standing, said=False)
+            yield with_step(before, frame, start, world).and_costs(weights.HOPPED)
+
+
+def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Where a hop from what stands ends that some way makes: 74, so 75."""
+    if not state.drafts:
+        yield from _set_off(state, number, value, world)
+    if state.standing is None or state.standing.value is None or not state.drafts:
+        return
+    here, last = state.standing.value, state.drafts[-1]
+    if here in world.facts.numbers or last.result is None:
+        return
+    sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
+    if size > here:
+        return
+    hop = Operation(sign, here, exact(size))
+    meant = Operation(sign, exact(last.forced or 0), exact(size))
+    known = turned_side(hop) in world.lefts or turned(Equation(hop, exact(value))) in world.wrong
+    known = known or (last.forced != here and turned_side(meant) in world.lefts)
+    if size and hop != world.facts.asked and known:
+        right = Quantity(exact(size), number.span, said=False)
+        frame = Frame(sign=sign, right=right, result=number, op_said=False)
+        start = replace(state.standing, said=False)
+        yield with_step(state, frame, start, world).and_costs(weights.ARRIVED)
+
+
+def _set_off(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Where a first hop ends that some way makes, from a number of the problem: 56, 60, 73."""
+    one = state.bare[0].quantity if len(state.bare) == 1 else None
+    here = one.value if one else None
+    if one is None or here is None or here not in world.facts.numbers or world.groups:
+        return
+    sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
+    hop = Operation(sign, here, exact(size))
+    if not size or hop == world.facts.asked or value in world.facts.numbers:
+        return
+    if value != world.facts.answer and turned_side(hop) in world.lefts:
+        right = Quantity(exact(size), number.span, said=False)
+        frame = Frame(sign=sign, right=right, result=number, op_said=False)
+        before = replace(state, bare=())
+        yield with_step(before, frame, one, world).and_costs(weights.ARRIVED + 1)
+
+
+def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """One more number of a count."""
+    counting = bool(state.drafts) and state.drafts[-1].counted
+    before = state.standing if counting else None
+    if before is None and state.bare and state.bare[-1].after == len(state.drafts):
+        before = state.bare[-1].quantity
+    if before is None and not state.drafts and not state.bare:
+        yield from _count_begun(state, number, value, world)
+    if before is None or before.value is None:
+        return
+    here = before.value
+    skip = value - here if value > here else here - value
+    groups = (*world.facts.numbers, here, *_last_skip(state)) if world.groups else ()
+    if skip not in (*_SKIPS, *groups) or not skip:
+        return
+    sign = Sign.PLUS if value > here else Sign.MINUS
+    last = state.drafts[-1].left if counting else None
+    if isinstance(last, Operation) and last.sign is not sign:
+        return
+    unsaid = COUNTED
+    span = (before.span[0], number.span[1])
+    draft = Draft(Operation(sign, here, exact(skip)), unsaid, span, number.leaf)
+    known = turned_side(draft.left) in world.lefts
+    first = 0 if counting else weights.COUNTING
+    known = known or here in world.facts.numbers or (world.groups and skip == here)
+    yield replace(
+        state,
+        drafts=(*state.drafts, draft),
+        bare=state.bare if counting else state.bare[:-1],
+        standing=number,
+        so=False,
+        cost=state.cost + first + (0 if known or counting else weights.STRANGE),
+    )
+
+
+def _last_skip(state: State) -> tuple[Exact, ...]:
+    """Return by how much the last step counted on."""
+    last = state.drafts[-1] if state.drafts else None
+    if last is None or not last.counted:
+        return ()
+    return tuple(one for one in leaves(last.left) if not isinstance(one, Blank))[1:]
+
+
+def _count_begun(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Yield the first number of a count that begins one past a number of the problem."""
+    signs = [sign for sign in (Sign.PLUS, Sign.MINUS) if sign in world.signs]
+    if value in world.facts.numbers or world.groups or len(signs) != 1:
+        return
+    start = exact(value - 1 if signs[0] is Sign.PLUS else value + 1)
+    if start in world.facts.numbers:
+        draft = Draft(Operation(signs[0], start, 1), BEGUN, number.span, number.leaf)
+        cost = state.cost + weights.COUNTING - 1
+        yield replace(state, drafts=(draft,), standing=number, so=False, cost=cost)

@@ -1,0 +1,113 @@
+"""A step made of its frame: what was said of it, what stands then, and what it costs."""
+
+from collections.abc import Iterator
+
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.reading import Part
+from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.cost import borne_out, step_cost
+from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.state import Bare, State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import (
+    Exact,
+    Operation,
+    leaves,
+)
+
+
+def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State:
+    state, frame = _answering(state, frame, left)
+    assert frame.sign is not None
+    assert frame.right is not None
+    said = [one for one in (left, frame.right, frame.result, frame.whole) if one and one.said]
+    places = [one.span for one in said] or [frame.right.span]
+    open_parts = [Part.LEFT] * (not left.said) + [Part.OP] * (not frame.op_said)
+    open_parts += [Part.RIGHT] * (not frame.right.said)
+    result = frame.result or frame.whole
+    draft = Draft(
+        Operation(frame.sign, left.leaf, frame.right.leaf),
+        tuple(open_parts),
+        (min(start for start, _ in places), max(end for _, end in places)),
+        result.leaf if result and result.said else None,
+    )
+    ends = draft.ends
+    stands = None if ends is None else Quantity(ends, draft.span)
+    state = _said_late(state, (left, frame.right))
+    less = borne_out(draft, (left, frame.right, result), world) + _known_result(state, draft)
+    return replace(
+        state,
+        drafts=(*state.drafts, draft),
+        standing=stands or state.standing,
+        spoken=stands or state.spoken,
+        amount=frame.right,
+        so=False,
+        cost=state.cost + step_cost(draft, world) - less,
+    )
+
+
+def _answering(state: State, frame: Frame, left: Quantity) -> tuple[State, Frame]:
+    """Return a step with the result that was said before it: it's eleven because two and eight.
+
+    A number that the step itself holds is no result of it: seven because seven and four.
+    """
+    assert frame.right is not None
+    if state.reason is None or frame.result is not None or frame.whole is not None:
+        return state, frame
+    held = state.reason.value in (left.value, frame.right.value)
+    if held and state.reason.value != _comes_to(frame, left):
+        return state, frame
+    result = replace(state.reason)
+    return replace(state, reason=None), replace(frame, result=result)
+
+
+def _comes_to(frame: Frame, left: Quantity) -> Exact | None:
+    if frame.sign is None or frame.right is None:
+        return None
+    return worth(Operation(frame.sign, left.leaf, frame.right.leaf))
+
+
+def _known_result(state: State, draft: Draft) -> int:
+    """Return what an unsaid result does not cost where it was named before: 8 x 10, halve 16."""
+    if draft.result is not None or draft.forced is None:
+        return 0
+    named = (one for before in state.drafts for one in leaves(before.left))
+    return weights.UNSAID if draft.forced in named else 0
+
+
+def _said_late(state: State, numbers: tuple[Quantity, ...]) -> State:
+    """Return the state in which numbers just said are the results that steps before left out."""
+    for number in numbers:
+        value = number.value
+        if number.said and value is not None:
+            for late in filled(state, number, value):
+                state = replace(late, standing=state.standing, so=state.so)
+    return state
+
+
+def filled(state: State, number: Quantity, value: Exact) -> Iterator[State]:
+    """Yield the result of an earlier step whose result was not said."""
+    for place in range(len(state.drafts) - 1, -1, -1):
+        draft = state.drafts[place]
+        if draft.result is not None or draft.whole or draft.forced != value:
+            continue
+        span = (draft.span[0], max(draft.span[1], number.span[1]))
+        told = replace(draft, result=number.leaf, span=span)
+        drafts = (*state.drafts[:place], told, *state.drafts[place + 1 :])
+        cost = state.cost - weights.UNSAID + weights.FILLED
+        yield replace(state, drafts=drafts, standing=number, so=False, cost=cost)
+        return
+
+
+def loose(state: State, number: Quantity) -> State:
+    """Return the state with the number still to be explained."""
+    one = Bare(number, len(state.drafts), state.so)
+    return replace(state, bare=(*state.bare, one), so=False, spoken=number)
+
+
+def reasoned(state: State, number: Quantity) -> Iterator[State]:
+    """Yield a number before its reasons: a claim, or the result of the step that comes next."""
+    promised = loose(replace(state, so=True), number)
+    yield promised
+    yield replace(promised, bare=state.bare, reason=number)
