@@ -67,7 +67,7 @@ def _faults(problem: str, way: Heard) -> Iterator[str]:
 
 def _from_nowhere(problem: str, way: Heard) -> Iterator[str]:
     given = _given(problem)
-    told = _Told(problem, set(given), set(_digits(problem)))
+    told = _Told(problem, set(given) | _how_many(problem), set(_digits(problem)))
     gone = Fraction(0)
     for step in way.steps:
         strange = [one for one in _new(step) if not told.knows(one)]
@@ -79,6 +79,12 @@ def _from_nowhere(problem: str, way: Heard) -> Iterator[str]:
         told.known |= {abs(number) for number in numbers(step)}
         told.digits |= _digits(step)
         gone += _gone(step)
+
+
+def _how_many(problem: str) -> set[Fraction]:
+    """Return how many numbers are put together, three or more: 18 + 16 + 20 is near 3 x 20."""
+    together = problem.count(" + ") + 1
+    return {Fraction(together)} if together > 2 else set()
 
 
 def _multiples(problem: str) -> frozenset[Fraction]:

@@ -92,8 +92,22 @@ def _strange(left: Side, right: Side, known: set[Fraction]) -> set[Fraction]:
     """Return the numbers of a step that a listener could not place; of a sum opened, those long."""
     if len(left) == 1 and len(right) > 3:
         return {one for one in numbers(right) if len(_bare(_units(one)[0])) > 2}
+    if _both_by_the_least(left, right, known):
+        return set()
     new = [*numbers(left), *numbers(right if len(right) > 1 else [])]
     return {abs(one) for one in new if not explained(abs(one), known)}
+
+
+def _both_by_the_least(left: Side, right: Side, known: set[Fraction]) -> bool:
+    """Tell whether a known difference is the same one with one of the last place off both.
+
+    3.6 - 3.038 is 3.599 - 3.037: nothing is to be traded then.
+    """
+    if "-" not in left or "-" not in right or (len(left), len(right)) != (3, 3):
+        return False
+    (whole, part), (less, part_less) = numbers(left), numbers(right)
+    place = min(_units(one)[1] for one in (whole, part))
+    return {whole, part} <= known and whole - less == part - part_less == place
 
 
 def explained(number: Fraction, known: set[Fraction]) -> bool:

@@ -19,6 +19,8 @@ _SIGN = re.compile(r" (\+|-|x|/|of) ")
 LANDMARKS = {Fraction(1), Fraction(2), Fraction(1, 2), Fraction(10), Fraction(100)}
 BLOCKS = {Fraction(one) for one in (3, 4, 5, 8, 20)}
 """How many times a well-known percent goes into a hundred, and the parts that it is."""
+FILLED = {5, 10}
+"""What a child fills up to: 4 more than the 1 that 9/9 is makes five."""
 FOUR = 4
 LARGEST = 12
 
@@ -116,7 +118,7 @@ def _counted(size: Fraction, known: set[Fraction]) -> bool:
     count = int(size)
     if any(count * one in wholes or count % one == 0 for one in wholes if one > 1):
         return True
-    if any(one % count == 0 for one in wholes):
+    if any(one % count == 0 or one + count in FILLED for one in wholes):
         return True
     if any(_near(count, one) or _piece(count, one) for one in wholes):
         return True

@@ -26,7 +26,8 @@ def take_plans(problem: FractionTake) -> Iterator[Plan]:
             yield "to-wholes", _hops(part.number, size, exact(rest - whole.over), whole.over)
     elif part.value < HALF < whole.value < 1:
         below, above = exact(HALF - part.value), exact(whole.value - HALF)
-        if one_go(HALF, part.value) and one_go(HALF, whole.value) and one_go(below, above):
+        hops = ((part.value, below), (HALF, above), (below, above))
+        if one_go(HALF, whole.value) and all(one_go(*hop) for hop in hops):
             yield "to-half", _hops(part.number, below, above)
 
 
