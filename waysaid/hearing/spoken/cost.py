@@ -50,6 +50,8 @@ def _known(draft: Draft, world: World) -> bool:
     """Tell whether a step is what is asked, or stands in a way."""
     if isinstance(draft.left, Operation) and of_base(draft.left, world):
         return True
+    if turned_side(draft.left) in world.halves:
+        return True
     side, asked = turned_side(draft.left), world.facts.asked
     return side in world.lefts or (asked is not None and side == turned_side(asked))
 

@@ -18,6 +18,7 @@ from waysaid.hearing.spoken.outline import (
     opposite,
     percents,
     places_alike,
+    said_truly,
     share_repeated,
     written_anew,
 )
@@ -60,6 +61,8 @@ def likeliest(
 
     Where no step was said, the numbers and words that were said alone may still tell it.
     """
+    if state.scaled and found is None and said_truly(state, world):
+        return Family.RENAME
     state = replace(state, drafts=without_last_names(state.drafts) or state.drafts)
     drafts = state.drafts
     if not drafts:

@@ -9,7 +9,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.meant import climbed, pretended
-from waysaid.hearing.spoken.part import base_of, part_step, taken_part
+from waysaid.hearing.spoken.part import base_of, base_value, part_step, taken_part
 from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import twos
@@ -229,6 +229,7 @@ def _shared(said: Quantity, world: World) -> Frame | None:
     whole = all(isinstance(one, int) for one in world.facts.written)
     if not (whole and Sign.OVER in world.signs):
         divided = turned_side(Operation(Sign.OVER, int(top), bottom))
-        if divided not in world.lefts or top not in world.facts.numbers:
+        known = divided in world.lefts or top == base_value(world)
+        if not known or top not in world.facts.numbers:
             return None
     return Frame(left=left, sign=Sign.OVER, right=right)

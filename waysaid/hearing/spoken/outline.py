@@ -12,11 +12,13 @@ from waysaid.hearing.turned import turned_side
 from waysaid.number import (
     BLANK,
     Blank,
+    Compare,
     Exact,
     Expression,
     Form,
     Number,
     Operation,
+    Order,
     Sign,
     exact,
     has_form,
@@ -113,6 +115,18 @@ def of_parts(drafts: tuple[Draft, ...], world: World) -> Family | None:
     if drafts and not any(isinstance(draft.left, Operation) for draft in drafts):
         return Family.RENAME if not any(draft.whole for draft in drafts) else None
     return None
+
+
+def said_truly(state: State, world: World) -> bool:
+    """Tell whether the verdict said on two numbers is the true one."""
+    problem = world.facts.problem
+    if not isinstance(problem, Compare):
+        return False
+    left, right = worth(problem.left), worth(problem.right)
+    if left is None or right is None:
+        return False
+    true = Order.SAME if left == right else Order.MORE if left > right else Order.LESS
+    return state.verdict is true
 
 
 def share_repeated(drafts: tuple[Draft, ...], world: World) -> Family | None:

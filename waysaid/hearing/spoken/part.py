@@ -7,7 +7,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity, worth
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Form, Number, Operation, Sign, Written, exact, has_form
+from waysaid.number import Exact, Form, Number, Operation, Sign, Written, exact, has_form
 
 
 def base_of(world: World) -> Number | None:
@@ -17,6 +17,12 @@ def base_of(world: World) -> Number | None:
         return None
     base = asked.right
     return base if isinstance(base, int | Fraction | Written) else None
+
+
+def base_value(world: World) -> Exact | None:
+    """Return what the number is worth that the problem takes a part of."""
+    base = base_of(world)
+    return None if base is None else exact(base)
 
 
 def is_part(number: Quantity) -> bool:

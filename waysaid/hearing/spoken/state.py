@@ -25,12 +25,12 @@ class State(NamedTuple):
     """One way to have heard the words so far, and what it costs.
 
     `standing` is the number a hop would go on from, `amount` the last number moved, `spoken` the
-    last number named, `claimed` a result said before its reasons,
-    `reason` one that the next step comes to. `so` is whether a result was
-    promised, `free` whether a digit of column work comes, `both` whether the next hop is made from
-    every number, `heard` how many numbers were said, `apart` whether what a number lacks was spoken
-    of. `dropped` are the stretches of words taken back; `undo` holds the states to go back to:
-    before the last number, and at the start of the
+    last number named, `claimed` a result said before its reasons, `reason` one that the next step
+    comes to. `so` is whether a result was promised, `free` whether a digit of column work comes,
+    `both` whether the next hop is made from every number, `heard` how many numbers were said,
+    `apart` whether what a number lacks was spoken of, `scaled` whether a number compared was said
+    in tenths or hundredths. `dropped` are the stretches of words taken back; `undo` holds the
+    states to go back to: before the last number, and at the start of the
     clause.
     """
 
@@ -50,6 +50,7 @@ class State(NamedTuple):
     knew: bool = False
     unsure: bool = False
     apart: bool = False
+    scaled: bool = False
     denied: bool = False
     dropped: tuple[tuple[int, int], ...] = ()
     undo: tuple["State", "State"] | None = None

@@ -66,20 +66,26 @@ def _of_comparison(
         alone = replace(state, frame=Frame(), spoken=left, so=False)
         anew = list(side_anew(alone, left, left.value, world)) if left and left.value else []
         for named in anew or [alone]:
-            yield _judged(named, order, side).and_costs(0 if side is not None else weights.FREE)
+            yield _judged(named, order, side, world).and_costs(
+                0 if side is not None else weights.FREE
+            )
     for after in closed(state, world):
         if order is None:
             yield after
         elif order is Order.SAME:
             yield replace(after, verdict=after.verdict or order, free=True)
         else:
-            yield _judged(after, order, side).and_costs(int(side is None))
+            yield _judged(after, order, side, world).and_costs(int(side is None))
 
 
-def _judged(state: State, order: Order, side: int | None) -> State:
+def _judged(state: State, order: Order, side: int | None, world: World) -> State:
     """Return the state with the verdict on one of the numbers compared; on no other number."""
     said = order if side == 0 else _OPPOSITE[order]
-    return replace(state, verdict=state.verdict if side is None else said, free=True)
+    named = state.spoken
+    whole = named is not None and isinstance(named.leaf, int) and side is not None
+    verdict = state.verdict if side is None else said
+    scaled = state.scaled or (whole and world.pointed)
+    return replace(state, verdict=verdict, free=True, scaled=scaled)
 
 
 def _side(value: Exact | None, problem: Compare) -> int | None:
