@@ -107,14 +107,7 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
     if opened is not None:
         yield from _opened(state.and_costs(1), opened, world)
     if frame.left is not None:
-        yield with_step(state, frame, frame.left, world)
-        for moved in in_places(frame, state.standing, world):
-            if moved.left is not None:
-                more = weights.PLACED if frame.result else weights.PLACED + weights.UNSAID
-                placed = with_step(state, moved, moved.left, world).and_costs(more)
-                yield in_other_places(placed, frame, moved)
-        for cut in in_parts(frame, world):
-            yield with_step(state, cut, frame.left, world).and_costs(weights.PLACED)
+        yield from _with_left(state, frame, frame.left, world)
         return
     if state.standing is not None:
         start = replace(state.standing, said=False)
@@ -130,6 +123,18 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         start = Quantity(number, (place, place), said=False)
         more = weights.BASE + (0 if state.standing is None else weights.BASE)
         yield with_step(state, frame, start, world).and_costs(more)
+
+
+def _with_left(state: State, frame: Frame, left: Quantity, world: World) -> Iterator[State]:
+    """Yield the step of a frame with its left side said: as said, or digits for their places."""
+    yield with_step(state, frame, left, world)
+    for moved in in_places(frame, state.standing, world):
+        if moved.left is not None:
+            more = weights.PLACED if frame.result else weights.PLACED + weights.UNSAID
+            placed = with_step(state, moved, moved.left, world).and_costs(more)
+            yield in_other_places(placed, frame, moved)
+    for cut in in_parts(frame, world):
+        yield with_step(state, cut, left, world).and_costs(weights.PLACED)
 
 
 def both_changed(state: State, frame: Frame, world: World) -> State:

@@ -18,6 +18,7 @@ from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import scaled_by_two, twos
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import reasoned
+from waysaid.hearing.spoken.verbs import by, scaling, verb
 from waysaid.hearing.spoken.verdict import judged
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
@@ -216,43 +217,6 @@ def _again(state: State, item: Item, world: World) -> Iterator[State]:
             yield state.framed(Frame(sign=last.sign, right=right), 1)
 
 
-def _verb(state: State, item: Item, world: World) -> Iterator[State]:
-    """Add, take, give: behind a number alone it may be a sign; else its number comes."""
-    sign = Sign.MINUS if item.meaning is Meaning.TAKE else Sign.PLUS
-    frame = state.frame
-    gives = item.meaning is Meaning.GIVE and not world.groups
-    if frame.left and frame.right is None and frame.sign and frame.wants is Slot.RIGHT:
-        own = frame.left.value in world.facts.numbers and isinstance(frame.left.leaf, int)
-        if own and frame.whole is None and not frame.reach and item.meaning is not Meaning.GIVE:
-            yield state.framed(replace(frame, sign=sign), 1)
-    if frame.bare is not None and frame.left is not None:
-        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), 1)
-        if gives and frame.left.value in world.facts.numbers:
-            giver = Frame(Meaning.GIVE, frame.left, Sign.MINUS, wants=Slot.RIGHT)
-            yield state.framed(giver)
-    for after in closed(state, world):
-        yield after.framed(Frame(verb=item.meaning, sign=sign, wants=Slot.RIGHT))
-
-
-def _scaling(state: State, item: Item, world: World) -> Iterator[State]:
-    """Multiply, share: its first number comes, then the other behind `by`."""
-    sign = Sign.TIMES if item.meaning is Meaning.MULTIPLY else Sign.OVER
-    frame = state.frame
-    if frame.bare is not None:
-        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), 1)
-    for after in closed(state, world):
-        yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
-
-
-def _by(state: State, item: Item, world: World) -> Iterator[State]:
-    frame = state.frame
-    if frame.left is not None and frame.verb in (Meaning.MULTIPLY, Meaning.SHARE):
-        sign = Sign.TIMES if frame.verb is Meaning.MULTIPLY else Sign.OVER
-        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT))
-    else:
-        yield state
-
-
 def _into(state: State, item: Item, world: World) -> Iterator[State]:
     """How many of a number are in another: 4 into 72."""
     left = state.frame.bare
@@ -357,11 +321,11 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.OF: _of,
     Meaning.AND: _and,
     Meaning.EQUALS: _equals,
-    **dict.fromkeys((Meaning.ADD, Meaning.TAKE, Meaning.GIVE), _verb),
-    **dict.fromkeys((Meaning.MULTIPLY, Meaning.SHARE), _scaling),
+    **dict.fromkeys((Meaning.ADD, Meaning.TAKE, Meaning.GIVE), verb),
+    **dict.fromkeys((Meaning.MULTIPLY, Meaning.SHARE), scaling),
     **dict.fromkeys((Meaning.HALF, Meaning.DOUBLE), _scale_verb),
     Meaning.AGAIN: _again,
-    Meaning.BY: _by,
+    Meaning.BY: by,
     Meaning.INTO: _into,
     Meaning.SPLIT: _split,
     Meaning.GO: go,

@@ -11,7 +11,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Exact, Operation, Sign, apply, exact, leaves
+from waysaid.number import Blank, Exact, Operation, Sign, apply, exact, leaves
 
 _OPEN = (Part.LEFT, Part.OP, Part.RIGHT)
 _OTHER = {Sign.PLUS: Sign.MINUS, Sign.MINUS: Sign.PLUS}
@@ -60,7 +60,7 @@ def _halves(draft: Draft, later: tuple[Draft, ...], told: bool, world: World) ->
 
 
 def _whole_leaves(step: Draft) -> tuple[Exact, ...]:
-    return tuple(leaves(step.left))
+    return tuple(one for one in leaves(step.left) if not isinstance(one, Blank))
 
 
 def _alike(drafts: tuple[Draft, ...], asked: Operation, world: World) -> tuple[Draft, ...]:

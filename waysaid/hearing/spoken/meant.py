@@ -33,7 +33,7 @@ def meant(one: Quantity, other: Quantity, state: State, world: World) -> Iterato
 
 
 def _turned(one: Quantity, other: Quantity, state: State, world: World) -> Iterator[Meant]:
-    """A number of the problem that turns into another, by as much as was moved before."""
+    """Yield a number of the problem that turns into another, by as much as was moved before."""
     if state.amount is None or one.value not in world.facts.numbers:
         return
     for sign in _HOPS:
@@ -43,7 +43,7 @@ def _turned(one: Quantity, other: Quantity, state: State, world: World) -> Itera
 
 
 def _hop(size: Quantity, end: Quantity, state: State, world: World) -> Iterator[Meant]:
-    """A hop of which the size and the end were said, from where one stands."""
+    """Yield a hop of which the size and the end were said, from where one stands."""
     for before, start, more in _starts(state, world):
         for sign in _HOPS:
             whole = Operation(sign, start.leaf, size.leaf)
@@ -64,14 +64,16 @@ def _starts(state: State, world: World) -> Iterator[tuple[State, Quantity, int]]
 
 
 def pretended(near: Quantity, end: Quantity, state: State, world: World) -> Iterator[Meant]:
-    """A number used for one of the problem's, and what it comes to with the other."""
+    """Yield a number used for one of the problem's, and what it comes to with the other."""
     numbers, signs = world.facts.numbers, [one for one in _HOPS if one in world.signs]
-    if len(numbers) != 2 or len(signs) != 1 or near.value is None or near.value in numbers:
+    if len(world.facts.written) != 2 or len(signs) != 1 or near.value in (None, *numbers):
         return
     for place, own in enumerate(world.facts.written):
         other = Quantity(world.facts.written[1 - place], near.span, said=False)
         first, second = (near, other) if place == 0 else (other, near)
-        if abs(near.value - exact(own)) < _NEAR and _comes_to(first, signs[0], second) == end.value:
+        gap = worth(Operation(Sign.MINUS, near.leaf, own))
+        close = gap is not None and abs(gap) < _NEAR
+        if close and _comes_to(first, signs[0], second) == end.value:
             yield state, Frame(left=first, sign=signs[0], right=second, result=end), 0
 
 
@@ -127,7 +129,7 @@ def regrouped(frame: Frame, world: World) -> Frame | None:
         return None
     assert frame.left is not None
     whole = Quantity(known[0], frame.left.span, said=False)
-    return replace(frame, whole=whole)  # type: ignore[no-any-return]
+    return replace(frame, whole=whole)
 
 
 def below(state: State) -> State | None:

@@ -18,6 +18,7 @@ from waysaid.number import (
 
 
 def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State:
+    """Return the state after the step of a frame, with its left side, and what the step costs."""
     state, frame = _answering(state, frame, left)
     assert frame.sign is not None
     assert frame.right is not None

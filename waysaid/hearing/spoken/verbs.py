@@ -1,0 +1,50 @@
+"""What a verb does to the step being said: add, take, give, multiply, share."""
+
+from collections.abc import Iterator
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.close import closed
+from waysaid.hearing.spoken.frame import Frame, Slot
+from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Sign
+
+
+def verb(state: State, item: Item, world: World) -> Iterator[State]:
+    """Add, take, give: behind a number alone it may be a sign; else its number comes."""
+    sign = Sign.MINUS if item.meaning is Meaning.TAKE else Sign.PLUS
+    frame = state.frame
+    gives = item.meaning is Meaning.GIVE and not world.groups
+    if frame.left and frame.right is None and frame.sign and frame.wants is Slot.RIGHT:
+        own = frame.left.value in world.facts.numbers and isinstance(frame.left.leaf, int)
+        if own and frame.whole is None and not frame.reach and item.meaning is not Meaning.GIVE:
+            yield state.framed(replace(frame, sign=sign), 1)
+    if frame.bare is not None and frame.left is not None:
+        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), 1)
+        if gives and frame.left.value in world.facts.numbers:
+            giver = Frame(Meaning.GIVE, frame.left, Sign.MINUS, wants=Slot.RIGHT)
+            yield state.framed(giver)
+    for after in closed(state, world):
+        yield after.framed(Frame(verb=item.meaning, sign=sign, wants=Slot.RIGHT))
+
+
+def scaling(state: State, item: Item, world: World) -> Iterator[State]:
+    """Multiply, share: its first number comes, then the other behind `by`."""
+    sign = Sign.TIMES if item.meaning is Meaning.MULTIPLY else Sign.OVER
+    frame = state.frame
+    if frame.bare is not None:
+        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), 1)
+    for after in closed(state, world):
+        yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
+
+
+def by(state: State, item: Item, world: World) -> Iterator[State]:
+    """Behind what is multiplied or shared: by how many."""
+    frame = state.frame
+    if frame.left is not None and frame.verb in (Meaning.MULTIPLY, Meaning.SHARE):
+        sign = Sign.TIMES if frame.verb is Meaning.MULTIPLY else Sign.OVER
+        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT))
+    else:
+        yield state
