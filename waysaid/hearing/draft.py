@@ -1,6 +1,6 @@
 """A step being put together: what was said of it, and what arithmetic forces."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 
 from waysaid.hearing.reading import Part
@@ -27,7 +27,8 @@ class Draft:
     """One step as heard. `result` is None where nobody said it; `right` may be a side of its own.
 
     `open` names the unsaid parts before the result; `whole` marks an equation with its result on
-    the left or with sums on both sides, which is complete as it stands.
+    the left or with sums on both sides, which is complete as it stands. `forced` is what arithmetic
+    makes of the left side; None where a part of it is not known.
     """
 
     left: Expression
@@ -35,14 +36,15 @@ class Draft:
     span: tuple[int, int]
     result: Expression | None = None
     whole: bool = False
+    forced: Exact | None = field(init=False, compare=False, repr=False)
 
-    @property
-    def forced(self) -> Exact | None:
-        """What arithmetic makes of the left side; None where a part of it is not known."""
+    def __post_init__(self) -> None:
+        """Work out the left side, once."""
         try:
-            return value_of(self.left)
+            forced = value_of(self.left)
         except NoValue:
-            return None
+            forced = None
+        object.__setattr__(self, "forced", forced)
 
     @property
     def stands(self) -> Exact | None:

@@ -22,6 +22,8 @@ class Sign(StrEnum):
     OVER = "/"
     OF = "of"
 
+    __hash__ = str.__hash__
+
 
 class Blank(Enum):
     """The unknown of an equation, or a part that nobody said."""

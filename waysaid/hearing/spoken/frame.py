@@ -15,6 +15,8 @@ class Slot(Enum):
     RIGHT = "right"
     RESULT = "result"
 
+    __hash__ = object.__hash__
+
 
 class Quantity(NamedTuple):
     """A number, or a sum of several, as it was said: with its place in the line.

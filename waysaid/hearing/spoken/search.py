@@ -14,7 +14,7 @@ from waysaid.hearing.spoken.ending import ends_there, even_count, joined_late, r
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
-from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.state import Said, State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Claim, Compare, Form, has_form
 
@@ -40,6 +40,7 @@ def search(items: Lattice, world: World) -> list[State]:
     items = items[:MOST_WORDS]
     width = WIDTH if len(items) <= _ORDINARY else max(4, WIDTH * _ORDINARY // len(items))
     beams: list[Beam] = [{} for _ in range(len(items) + 1)]
+    said = Said()
     beams[0][()] = (State(), 0, None, 0)
     for place, here in enumerate(items):
         world.closed.clear()
@@ -49,12 +50,12 @@ def search(items: Lattice, world: World) -> list[State]:
                 if item.end > len(items):
                     continue
                 for after in _taken(state, meant, world):
-                    _keep(beams[item.end], after)
+                    _keep(beams[item.end], after, said)
         beams[place].clear()
     ends = (done for state in _best(beams[-1], width) for done in _finished(state, world))
     kept: Beam = {}
     for state in ends:
-        _keep(kept, (state, state.cost, state.undo, state.heard))
+        _keep(kept, (state, state.cost, state.undo, state.heard), said)
     world.closed.clear()
     world.costs.clear()
     return [one[0] for one in sorted(kept.values(), key=lambda one: one[1])[:width]]
@@ -100,9 +101,9 @@ def _in_measure(item: Item) -> bool:
     return numeral is not None and numeral.places and has_form(numeral.leaf, Form.DECIMAL)
 
 
-def _keep(beam: Beam, taken: Taken) -> None:
+def _keep(beam: Beam, taken: Taken, said: Said) -> None:
     """Keep a state where it costs less than those alike."""
-    key = taken[0].key()
+    key = taken[0].key(said.number(taken[0].drafts))
     other = beam.get(key)
     if other is None or taken[1] < other[1]:
         beam[key] = taken
@@ -184,7 +185,7 @@ def _finished(state: State, world: World) -> Iterator[State]:
         done = joined_late(restates(after, world), world)
         done = done.and_costs(-1 if ends_there(done, world) else 0)
         judges = isinstance(world.facts.problem, Compare | Claim)
-        if judges and done.verdict is None and not _names_a_side(done, world):
+        if judges and done.verdict is None:
             done = done.and_costs(weights.NO_VERDICT)
         yield done.and_costs(_left_over(done, world) + (0 if even_count(done) else weights.LOOSE))
 

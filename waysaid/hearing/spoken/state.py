@@ -1,12 +1,12 @@
 """How far a listener has come: the steps so far, the step being said, the numbers still loose."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.frame import Frame, Quantity
-from waysaid.number import Exact, Order, Remainder, Verdict, exact, leaves
+from waysaid.number import Blank, Exact, Order, Remainder, Verdict, exact, leaves
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,9 +64,11 @@ class State(NamedTuple):
         """Return the state with another frame."""
         return State._make((self.cost + more, frame, *self[2:]))
 
-    def key(self) -> tuple[object, ...]:
-        """Return what later words can tell apart: states alike in it differ only in cost."""
-        steps = tuple((draft.left, draft.result) for draft in self.drafts)
+    def key(self, steps: int) -> tuple[object, ...]:
+        """Return what later words can tell apart: states alike in it differ only in cost.
+
+        `steps` is a number for the steps so far, the same for the same steps: see `Said`.
+        """
         loose = tuple(one.quantity.leaf for one in self.bare)
         flags = (
             self.so,
@@ -81,6 +83,23 @@ class State(NamedTuple):
         return (self.frame, steps, loose, flags, self.standing and self.standing.leaf, self.reason)
 
 
+@dataclass(slots=True)
+class Said:
+    """Numbers for the steps of states: one for all that are the same but for where they stand."""
+
+    given: dict[object, int] = field(default_factory=dict)
+    known: dict[int, tuple[tuple[Draft, ...], int]] = field(default_factory=dict)
+
+    def number(self, drafts: tuple[Draft, ...]) -> int:
+        """Return the number of the steps; the very same ones are looked at once."""
+        found = self.known.get(id(drafts))
+        if found is None:
+            steps = tuple((draft.left, draft.result) for draft in drafts)
+            found = (drafts, self.given.setdefault(steps, len(self.given)))
+            self.known[id(drafts)] = found
+        return found[1]
+
+
 def results(state: State) -> Iterator[tuple[int, Exact]]:
     """Yield the place and the result, said or forced, of every step that ends on a number."""
     for place, draft in enumerate(state.drafts):
@@ -91,12 +110,13 @@ def results(state: State) -> Iterator[tuple[int, Exact]]:
 
 def unused(state: State) -> tuple[Exact, ...]:
     """Return the results that no later step goes on from."""
-    found = []
-    for place, value in results(state):
-        used = (one for later in state.drafts[place + 1 :] for one in leaves(later.left))
-        if value not in used:
-            found.append(value)
-    return tuple(found)
+    found, used = [], set[Exact | Blank]()
+    for draft in reversed(state.drafts):
+        ends = draft.stands
+        if ends is not None and ends not in used:
+            found.append(ends)
+        used.update(leaves(draft.left))
+    return tuple(reversed(found))
 
 
 def counts(state: State) -> tuple[Exact, ...]:
