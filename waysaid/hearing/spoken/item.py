@@ -87,12 +87,14 @@ def _cut_short(
     if not longer:
         return 0
     joined = _may_mean(words, numeral.end, lexicon, _JOINTS)
-    if isinstance(numeral.leaf, int) and numeral.leaf < 100:
-        if not joined or numeral.leaf <= 10:
-            return 1 if numeral.leaf <= 10 else 2
-        end = max(one.end for one in readings)
-        return 1 if _may_mean(words, end, lexicon, _GO_ON) else 3
-    return int(not joined)
+    if not isinstance(numeral.leaf, int) or numeral.leaf % 100 == 0:
+        return int(not joined)
+    if numeral.leaf <= 10:
+        return 1
+    if not joined:
+        return 2 if numeral.leaf < 100 else 3
+    end = max(one.end for one in readings)
+    return 1 if _may_mean(words, end, lexicon, _GO_ON) else 3
 
 
 _JOINTS = (Meaning.AND,)
