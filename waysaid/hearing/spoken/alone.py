@@ -22,6 +22,7 @@ from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.number import (
     Blank,
+    Compare,
     Equation,
     Exact,
     Operation,
@@ -47,7 +48,9 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     named = state.spoken
     state = replace(state, spoken=number)
     yield from _of_hops(state, number, named, world)
-    if state.free and (value <= 10 or value % 10 == 0 or value in world.facts.numbers):
+    judged = state.so and isinstance(world.facts.problem, Compare)
+    known = value <= 10 or value % 10 == 0 or value in world.facts.numbers
+    if state.free and known and not (judged and value in world.facts.numbers):
         yield replace(state, free=False, cost=state.cost + weights.FREE)
     if held_against(state, value, world):
         yield replace(state, apart=False)

@@ -1,6 +1,7 @@
 """Pieces put together of which only what they come to was said."""
 
 from collections.abc import Iterator
+from itertools import combinations
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
@@ -28,8 +29,8 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
     pools = [unused(state), hop_sizes(state, world)]
     if world.groups:
         pools.append(counts(state))
-    if base_of(world) is not None:
-        pools.append(tuple(ends for _, ends in results(state)))
+        ends = tuple(ends for _, ends in results(state))
+        pools += [ends, *_pairs(ends, value, world)]
     for pool in pools:
         whole = _put_together(pool, value)
         if whole is not None and turned_side(whole) not in map(
@@ -57,6 +58,14 @@ def _put_together(pool: tuple[Exact, ...], value: Exact) -> Expression | None:
     if len(pool) == 2 and first - pool[1] == value and pool[1]:
         return Operation(Sign.MINUS, first, pool[1])
     return None
+
+
+def _pairs(ends: tuple[Exact, ...], value: Exact, world: World) -> list[tuple[Exact, Exact]]:
+    """Return the two parts of a number that come to the value, where no other two do."""
+    if base_of(world) is None or len(ends) < 3:
+        return []
+    found = [(one, other) for one, other in combinations(ends, 2) if one + other == value]
+    return found if len(found) == 1 else []
 
 
 def _borne_out(state: State, pool: tuple[Exact, ...], world: World) -> int:
