@@ -218,7 +218,7 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
     worked = any(draft.result is not None for draft in state.drafts)
     if (talk.hangs or talk.asked) and not worked and not promised:
         return verdict
-    heard = Heard(state.drafts, _said(state.bare), _answers(state), verdict)
+    heard = Heard(state.drafts, _said(state.bare), _answers(state, world), verdict)
     short = match.stops_short or _slip_begun(state, world)
     said = answer_said(heard, world.facts, short)
     return _last_said(state, world) if said is None and not short else said
@@ -262,15 +262,29 @@ def _said(bare: tuple[Bare, ...]) -> tuple[Said, ...]:
     )
 
 
-def _answers(state: State) -> tuple[Said, ...]:
+def _answers(state: State, world: World) -> tuple[Said, ...]:
     """Return the numbers alone that may be answers: the last, and those a word promised.
 
-    A plural never is: `I like tens`.
+    A plural never is: `I like tens`; nor is a number of the problem that is only named again.
     """
     last = state.bare[-1:]
     return _said(
-        tuple(one for one in state.bare if (one.final or one in last) and not one.quantity.many)
+        tuple(
+            one
+            for one in state.bare
+            if (one.final or (one in last and not _named_again(one, state, world)))
+            and not one.quantity.many
+        )
     )
+
+
+def _named_again(one: Bare, state: State, world: World) -> bool:
+    """Tell whether a number is one of the problem's, beside others, and ends no step."""
+    value = one.quantity.value
+    if one.quantity.leaf not in world.facts.written or value == world.facts.answer:
+        return False
+    ends = (draft.stands for draft in state.drafts)
+    return value not in ends and len(state.bare) + len(state.drafts) > 1
 
 
 def _verdict(state: State, world: World) -> Remainder | Order | Verdict | None:
