@@ -15,6 +15,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity
 from waysaid.hearing.spoken.gap import missing
 from waysaid.hearing.spoken.meant import climbed, pretended
+from waysaid.hearing.spoken.part import so_many_parts
 from waysaid.hearing.spoken.pieces import joined
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import filled, loose, with_step
@@ -124,6 +125,11 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
     here, last = state.standing.value, state.drafts[-1]
     if here in world.facts.numbers or last.result is None:
         return
+    times = so_many_parts(state, value, world)
+    if times is not None:
+        start, many = replace(state.standing, said=False), Quantity(times, number.span, said=False)
+        frame = Frame(left=start, sign=Sign.TIMES, right=many, result=number, op_said=True)
+        yield with_step(state, frame, start, world).and_costs(weights.NEXT)
     sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
     if size > here:
         return

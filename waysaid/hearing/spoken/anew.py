@@ -106,7 +106,7 @@ def asked_anew(state: State, value: Exact, world: World) -> Expression | None:
     asked = world.facts.asked
     if not isinstance(asked, Operation):
         return None
-    names = _names(state)
+    names = named_anew(state)
     left, right = (names.get(worth(side), side) for side in (asked.left, asked.right))
     if left is asked.left and right is asked.right:
         return None
@@ -115,7 +115,7 @@ def asked_anew(state: State, value: Exact, world: World) -> Expression | None:
     return anew if worth(anew) == value else None
 
 
-def _names(state: State) -> dict[Exact | None, Number]:
+def named_anew(state: State) -> dict[Exact | None, Number]:
     """Return the numbers that were said to be others: 2/4 for 1/2."""
     found: dict[Exact | None, Number] = {}
     for draft in state.drafts:
@@ -135,7 +135,7 @@ def in_parts(frame: Frame, world: World) -> Iterator[Frame]:
     left, right = frame.left, frame.right
     if left is None or right is None or frame.sign not in (Sign.PLUS, Sign.MINUS):
         return
-    bottom = _bottom(left.leaf)
+    bottom = bottom_of(left.leaf)
     size = right.leaf
     if world.pointed and _point(left.leaf) and isinstance(size, int) and 10 <= size < 100:
         yield replace(frame, right=right._replace(leaf=decimal(Fraction(size, 100), 2)))
@@ -146,7 +146,8 @@ def in_parts(frame: Frame, world: World) -> Iterator[Frame]:
     yield replace(frame, right=right._replace(leaf=parts(size, bottom)))
 
 
-def _bottom(leaf: Expression) -> int | None:
+def bottom_of(leaf: Expression) -> int | None:
+    """Return the bottom number of a number written in parts; None of any other."""
     if isinstance(leaf, Fraction):
         return leaf.denominator
     if isinstance(leaf, Written) and leaf.form is Form.PARTS:

@@ -19,7 +19,7 @@ from waysaid.hearing.spoken.scale import scaled_by_two, twos
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import reasoned
 from waysaid.hearing.spoken.verbs import by, scaling, verb
-from waysaid.hearing.spoken.verdict import judged
+from waysaid.hearing.spoken.verdict import judged, named_first
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
 from waysaid.number import BLANK, Operation, Sign
@@ -262,6 +262,7 @@ def _because(state: State, item: Item, world: World) -> Iterator[State]:
     """Await what led to a result: to the step just said, or to a number said alone."""
     if state.frame.bare is not None and state.frame.left is not None:
         yield from reasoned(replace(state, frame=Frame()), state.frame.left)
+        yield from named_first(state, world)
         state = state.and_costs(1)
     for after in closed(replace(state, so=True), world):
         said = bool(after.drafts) and after.drafts[-1].result is not None and not after.bare

@@ -122,7 +122,7 @@ def _at_once(
     A wrong result of fractions or decimals tells no way.
     """
     if not all(isinstance(one, int) for one in world.facts.numbers):
-        return found if draft.stands == world.facts.answer else None
+        return (found or Family.KNOWN_FACT) if draft.stands == world.facts.answer else None
     if found is None and Meaning.DOUBLE in marks:
         return Family.NEAR_DOUBLE
     return found or Family.KNOWN_FACT

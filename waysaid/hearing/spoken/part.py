@@ -96,6 +96,19 @@ def _share(draft: Draft, base: Number) -> Fraction | None:
     return None
 
 
+def so_many_parts(state: State, value: Exact, world: World) -> int | None:
+    """Return how many of the part just told the problem takes: a fifth is eight, so sixteen."""
+    asked = world.facts.asked
+    if base_of(world) is None or not isinstance(asked, Operation) or not state.drafts:
+        return None
+    share, ends = share_of(state.drafts[-1], world), state.drafts[-1].stands
+    whole = worth(asked.left)
+    if share is None or ends is None or whole is None or not share < whole:
+        return None
+    times = Fraction(whole) / share
+    return int(times) if times.denominator == 1 and ends * times == value else None
+
+
 def divided(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:
     """Return the steps, one of several equal parts of the base written as what it is shared by."""
     base = base_of(world)

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
-from waysaid.hearing.spoken.anew import side_anew
+from waysaid.hearing.spoken.anew import bottom_of, named_anew, side_anew
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame
@@ -57,7 +57,7 @@ def _of_comparison(
     """Say that the number last named is larger, smaller or the same, whatever it was called."""
     order = _ORDERS.get(meaning)
     subject = state.frame.left or state.spoken
-    side = None if subject is None else _side(subject.value, problem)
+    side = None if subject is None else _side(subject.value, problem, state)
     if order in (Order.LESS, Order.MORE) and state.frame.left is not None and state.apart:
         for after in missing(replace(state, frame=Frame()), state.frame.left, world):
             yield replace(after, free=True)
@@ -88,7 +88,7 @@ def _judged(state: State, order: Order, side: int | None, world: World) -> State
     return replace(state, verdict=verdict, free=True, scaled=scaled)
 
 
-def _side(value: Exact | None, problem: Compare) -> int | None:
+def _side(value: Exact | None, problem: Compare, state: State) -> int | None:
     """Return which of the two numbers compared is meant: 0 the left, 1 the right.
 
     A number is also meant by its tenths or hundredths, 70 for 0.7, and one of two with the same
@@ -98,11 +98,32 @@ def _side(value: Exact | None, problem: Compare) -> int | None:
     if value is None or sides[0] == sides[1]:
         return None
     ways = [sides, *([exact(one * size) for one in sides] for size in _SIZES)]
-    bottoms = {Fraction(one).denominator for one in sides}
-    if len(bottoms) == 1:
-        ways.append([Fraction(one).numerator for one in sides])
+    tops = _tops(sides, state)
+    if tops is not None:
+        ways.append(tops)
     found = {named.index(value) for named in ways if value in named}
     return found.pop() if len(found) == 1 else None
+
+
+def _tops(sides: list[Exact], state: State) -> list[Exact] | None:
+    """Return how many parts each number has, as it was last named; None where they differ."""
+    names = named_anew(state)
+    bottoms = [bottom_of(names.get(one, one)) or Fraction(one).denominator for one in sides]
+    if bottoms[0] != bottoms[1]:
+        return None
+    return [exact(one * bottom) for one, bottom in zip(sides, bottoms, strict=True)]
+
+
+def named_first(state: State, world: World) -> Iterator[State]:
+    """Yield the state in which a number compared is named before its reasons: it is the larger."""
+    problem, named = world.facts.problem, state.frame.left
+    if not isinstance(problem, Compare) or state.frame.bare is None or named is None:
+        return
+    sides = [value_of(problem.left), value_of(problem.right)]
+    if state.verdict is not None or state.drafts or named.value not in sides:
+        return
+    verdict = Order.MORE if named.value == sides[0] else Order.LESS
+    yield replace(state, frame=Frame(), spoken=None, verdict=verdict, so=False)
 
 
 _SIZES = (10, 100, 1000)
