@@ -1,7 +1,7 @@
 """Pieces put together of which only what they come to was said."""
 
+from collections import Counter
 from collections.abc import Iterator
-from itertools import combinations
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
@@ -64,7 +64,12 @@ def _pairs(ends: tuple[Exact, ...], value: Exact, world: World) -> list[tuple[Ex
     """Return the two parts of a number that come to the value, where no other two do."""
     if base_of(world) is None or len(ends) < 3:
         return []
-    found = [(one, other) for one, other in combinations(ends, 2) if one + other == value]
+    found: list[tuple[Exact, Exact]] = []
+    before = Counter[Exact]()
+    for other in ends:
+        one = exact(value - other)
+        found += [(one, other)] * before[one]
+        before[other] += 1
     return found if len(found) == 1 else []
 
 

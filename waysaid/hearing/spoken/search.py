@@ -24,6 +24,12 @@ WIDTH = 24
 _ORDINARY = 40
 """Up to how many words a line is ordinary; a longer one keeps fewer states. Our choice."""
 
+_LONG = 60
+"""From how many words on the states get fewer still, for each holds more steps. Our choice."""
+
+_FEWEST = 4
+"""The states kept for each word of the longest lines. Our choice."""
+
 MOST_WORDS = 160
 """The words of a line that are listened to: our choice; a child speaks some forty."""
 
@@ -38,7 +44,7 @@ Beam = dict[tuple[object, ...], Taken]
 def search(items: Lattice, world: World) -> list[State]:
     """Return the states at the end of the line, the least costly first."""
     items = items[:MOST_WORDS]
-    width = WIDTH if len(items) <= _ORDINARY else max(4, WIDTH * _ORDINARY // len(items))
+    width = _width(len(items))
     beams: list[Beam] = [{} for _ in range(len(items) + 1)]
     said = Said()
     beams[0][()] = (State(), 0, None, 0)
@@ -59,6 +65,18 @@ def search(items: Lattice, world: World) -> list[State]:
     world.closed.clear()
     world.costs.clear()
     return [one[0] for one in sorted(kept.values(), key=lambda one: one[1])[:width]]
+
+
+def _width(words: int) -> int:
+    """Return how many states are kept for each word, so that a line of any length is bounded.
+
+    The states of a line are as many for any length over the ordinary; over the long, the states
+    times the words that each has behind it are.
+    """
+    if words <= _ORDINARY:
+        return WIDTH
+    states = WIDTH * _ORDINARY
+    return max(_FEWEST, states // words if words < _LONG else states * _LONG // words**2)
 
 
 def _may_stand(item: Item, world: World) -> bool:
