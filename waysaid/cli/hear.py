@@ -47,6 +47,7 @@ def _step(told: Told) -> dict[str, object]:
         "from": "implied" if set(told.unsaid) == set(Part) else "said",
         "unsaid": [part.value for part in told.unsaid],
         "span": list(told.span),
+        "by_digits": told.by_digits,
     }
 
 
@@ -62,7 +63,8 @@ def show_hear(answer: dict[str, object], language: Language) -> Iterator[str]:
     assert isinstance(steps, list)
     for step in steps:
         unsaid = f"   ({', '.join(step['unsaid'])} unsaid)" if step["unsaid"] else ""
-        yield f"  {step['equation']}{unsaid}"
+        digits = "   (told as digits)" if step["by_digits"] else ""
+        yield f"  {step['equation']}{unsaid}{digits}"
     if not steps:
         yield f"  {_UNHEARD[language]}"
     yield ""

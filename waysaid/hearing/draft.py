@@ -28,7 +28,8 @@ class Draft:
 
     `open` names the unsaid parts before the result; `whole` marks an equation with its result on
     the left or with sums on both sides, which is complete as it stands. `forced` is what arithmetic
-    makes of the left side; None where a part of it is not known.
+    makes of the left side; None where a part of it is not known. `by_digits` marks tens or hundreds
+    that were told as digits.
     """
 
     left: Expression
@@ -36,6 +37,7 @@ class Draft:
     span: tuple[int, int]
     result: Expression | None = None
     whole: bool = False
+    by_digits: bool = False
     forced: Exact | None = field(init=False, compare=False, repr=False)
 
     def __post_init__(self) -> None:

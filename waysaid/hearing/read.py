@@ -12,7 +12,7 @@ from waysaid.hearing.hear import hear
 from waysaid.hearing.lexicon import lexicon_of
 from waysaid.hearing.match import matched
 from waysaid.hearing.reading import Reading, Rival, Told
-from waysaid.hearing.spoken import Explained, Share, listen, shares
+from waysaid.hearing.spoken import ONLY, Explained, Share, listen, named, shares
 from waysaid.hearing.token import LONGEST_LINE, spelling_of
 from waysaid.number import Language, Order, Problem, Unreadable, parse_equation, text
 from waysaid.ways import Family, Step
@@ -30,7 +30,9 @@ def read(
     Shorthand is numbers, +, −, x, / and `of`, equals signs, gaps and breaks (`, ; : | →`), and
     `5 r 1`, `>` or `true` for an answer; see `waysaid.hearing.hear`. Any other line is words of the
     language; see `waysaid.hearing.spoken`. Words that hold no mathematics, and signs without a
-    letter that are long or come to less than two steps, give no steps and no answer. `before` is
+    letter that are long or come to less than two steps, give no steps and no answer. Shorthand is
+    sure of its family where a way has the steps; else it is the likeliest of several steps, and less sure.
+    `before` is
     what the children of the class said of the problem, by name, for `same as Noor`. `leaning` says
     how often a family was meant in this class; it only orders readings that the words leave equal.
     Never raises.
@@ -65,7 +67,10 @@ def _shorthand(problem: Problem, line: str) -> Reading | None:
         return None
     match = matched(heard.drafts, facts)
     told = _told(match.steps, heard.drafts)
-    return Reading(told, answer_said(heard, facts, match.stops_short), match.family, line)
+    answer = answer_said(heard, facts, match.stops_short)
+    if match.family or len(heard.drafts) < _STEPS_OF_SIGNS:
+        return Reading(told, answer, match.family, line)
+    return Reading(told, answer, named(heard.drafts, problem), line, ONLY)
 
 
 def _words(
@@ -105,7 +110,8 @@ def _rival(heard: Explained, sure: int) -> Rival:
 
 def _told(steps: tuple[Step, ...], drafts: tuple[Draft, ...]) -> tuple[Told, ...]:
     return tuple(
-        Told(step, draft.unsaid, draft.span) for step, draft in zip(steps, drafts, strict=True)
+        Told(step, draft.unsaid, draft.span, draft.by_digits)
+        for step, draft in zip(steps, drafts, strict=True)
     )
 
 

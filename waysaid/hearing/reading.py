@@ -25,12 +25,14 @@ class Told:
     """A step as it was said, true or not.
 
     `unsaid` names the parts that arithmetic alone supplied; `span` is (start, end) in the words,
-    in characters. A number that ends one step and begins the next lies in both spans.
+    in characters. A number that ends one step and begins the next lies in both spans. `by_digits`
+    marks tens or hundreds that were told as digits: "three and two" of 37 + 25, read as 30 + 20.
     """
 
     step: Step
     unsaid: tuple[Part, ...]
     span: tuple[int, int]
+    by_digits: bool = False
 
 
 @dataclass(frozen=True, slots=True)

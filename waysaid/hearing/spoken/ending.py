@@ -1,5 +1,6 @@
 """What is settled at the end of a line: what was only said again, and sums said early."""
 
+from collections.abc import Iterator
 from itertools import pairwise
 
 from waysaid.hearing.draft import COUNTED, Draft
@@ -8,9 +9,11 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.alone import BEGUN
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.pieces import joined
+from waysaid.hearing.spoken.places import PLACES
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
+from waysaid.number import Expression, Operation, Sign
 
 
 def even_count(state: State) -> bool:
@@ -47,7 +50,14 @@ def restates(state: State, world: World) -> State:
         )
     )
     gone = len(state.drafts) - len(kept)
-    return replace(state, drafts=kept, cost=state.cost - gone * weights.UNSAID) if gone else state
+    if not gone:
+        return state
+    tens = {side for draft in state.drafts if draft not in kept for side in _in_tens(draft.left)}
+    marked = tuple(
+        replace(draft, by_digits=True) if turned_side(draft.left) in tens else draft
+        for draft in kept
+    )
+    return replace(state, drafts=marked, cost=state.cost - gone * weights.UNSAID)
 
 
 def _unnamed(draft: Draft) -> bool:
@@ -56,9 +66,24 @@ def _unnamed(draft: Draft) -> bool:
 
 
 def _later(draft: Draft, others: tuple[Draft, ...]) -> bool:
-    """Tell whether a step is said again later."""
-    side = turned_side(draft.left)
-    return any(turned_side(other.left) == side for other in others)
+    """Tell whether a step is said again later, or in digits first: three and two, so thirty..."""
+    sides = {turned_side(draft.left), *_in_tens(draft.left)}
+    return any(turned_side(other.left) in sides for other in others)
+
+
+def _in_tens(side: Expression) -> Iterator[Expression]:
+    """Yield the sum or difference of two digits as one of so many tens and hundreds."""
+    if not isinstance(side, Operation) or side.sign not in (Sign.PLUS, Sign.MINUS):
+        return
+    left, right = side.left, side.right
+    if (
+        isinstance(left, int)
+        and isinstance(right, int)
+        and min(left, right) > 0
+        and max(left, right) < 10
+    ):
+        for place in PLACES:
+            yield turned_side(Operation(side.sign, left * place, right * place))
 
 
 def joined_late(state: State, world: World) -> State:

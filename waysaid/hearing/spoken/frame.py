@@ -41,7 +41,7 @@ class Frame(NamedTuple):
     """Left, sign, right, and the result; `whole` is a number said to be made of what follows.
 
     `verb` is the act that opened it, `wants` the part awaited; `reach` marks a hop told by where it
-    ends, `from 34 to 40`, whose size is then its right.
+    ends, `from 34 to 40`, whose size is then its right; `by_digits` tens told as digits.
     """
 
     verb: Meaning | None = None
@@ -53,6 +53,7 @@ class Frame(NamedTuple):
     wants: Slot = Slot.NONE
     reach: bool = False
     op_said: bool = True
+    by_digits: bool = False
 
     @property
     def empty(self) -> bool:

@@ -9,7 +9,7 @@ from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Exact, Sign, exact
 
-_PLACES = (10, 100)
+PLACES = (10, 100)
 """The places whose digits are told without their place: common practice, no source."""
 
 
@@ -25,7 +25,7 @@ def in_places(frame: Frame, standing: Quantity | None, world: World) -> Iterator
     if world.groups or len(world.facts.numbers) != 2 or not _digit(right):
         return
     said = (left.value, right.value)
-    for place in _PLACES:
+    for place in PLACES:
         digits = digits_at(world, place)
         turned = digits[::-1] if frame.sign is Sign.PLUS else digits
         own = said in (digits, turned) and min(world.facts.numbers) >= place
@@ -74,7 +74,7 @@ def _moved(frame: Frame, place: int) -> Frame:
     assert frame.right is not None
     result = frame.result and _times(frame.result, place)
     left, right = _times(frame.left, place), _times(frame.right, place)
-    return replace(frame, left=left, right=right, result=result)
+    return replace(frame, left=left, right=right, result=result, by_digits=True)
 
 
 def _times(number: Quantity, place: int) -> Quantity:

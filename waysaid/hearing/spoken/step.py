@@ -32,6 +32,7 @@ def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State
         tuple(open_parts),
         (min(start for start, _ in places), max(end for _, end in places)),
         result.leaf if result and result.said else None,
+        by_digits=frame.by_digits,
     )
     ends = draft.ends
     stands = None if ends is None else Quantity(ends, draft.span)
