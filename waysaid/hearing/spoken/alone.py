@@ -129,7 +129,7 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
     if times is not None:
         start, many = replace(state.standing, said=False), Quantity(times, number.span, said=False)
         frame = Frame(left=start, sign=Sign.TIMES, right=many, result=number, op_said=True)
-        yield with_step(state, frame, start, world).and_costs(weights.NEXT)
+        yield with_step(state, frame, start, world).and_costs(weights.ARRIVED)
     sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
     if size > here:
         return

@@ -137,11 +137,11 @@ def _unlikely(state: State, match: Match, family: Family | None, world: World) -
 
     Other names that the last result was given need not be a way's: six fifths, one and a fifth.
     """
+    only = state.drafts[0] if len(state.drafts) == 1 else None
+    asked = only is not None and only.left == world.facts.asked and not only.open
     if state.drafts and family is None:
-        only = state.drafts[0] if len(state.drafts) == 1 else None
-        asked = only is not None and only.left == world.facts.asked and not only.open
         return 0 if asked else weights.NO_FAMILY
-    if family is Family.COLUMN:
+    if family is Family.COLUMN or (asked and family is Family.KNOWN_FACT):
         return 0
     core = without_last_names(state.drafts)
     if share_repeated(state.drafts, world):
@@ -252,6 +252,11 @@ def _family(state: State, match: Match, marks: frozenset[Meaning], world: World)
     if state.knew and len(state.drafts) == 1 and state.drafts[0].left == world.facts.asked:
         return Family.KNOWN_FACT
     return likeliest(state, match.family, marks, world)
+
+
+def named(drafts: tuple[Draft, ...], problem: Problem) -> Family | None:
+    """Return the family that steps in no known way are likeliest of, or None."""
+    return likeliest(State(drafts=drafts), None, frozenset(), world_of(problem))
 
 
 def _said(bare: tuple[Bare, ...]) -> tuple[Said, ...]:

@@ -103,6 +103,8 @@ def so_many_parts(state: State, value: Exact, world: World) -> int | None:
         return None
     share, ends = share_of(state.drafts[-1], world), state.drafts[-1].stands
     whole = worth(asked.left)
+    if state.bare and state.bare[-1].after == len(state.drafts):
+        return None
     if share is None or ends is None or whole is None or not share < whole:
         return None
     times = Fraction(whole) / share
