@@ -254,11 +254,6 @@ def _family(state: State, match: Match, marks: frozenset[Meaning], world: World)
     return likeliest(state, match.family, marks, world)
 
 
-def named(drafts: tuple[Draft, ...], problem: Problem) -> Family | None:
-    """Return the family that steps in no known way are likeliest of, or None."""
-    return likeliest(State(drafts=drafts), None, frozenset(), world_of(problem))
-
-
 def _said(bare: tuple[Bare, ...]) -> tuple[Said, ...]:
     return tuple(
         Said(one.quantity.leaf, one.quantity.span)

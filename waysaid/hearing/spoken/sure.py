@@ -4,13 +4,13 @@ from dataclasses import dataclass
 
 from waysaid.hearing.spoken.listen import Explained
 
-_HALVING = 2
+_HALVING = 1
 """How much more a reading must cost to be half as likely. Our choice, by trial on sentences."""
 
 _FINEST = 12
 """Beyond so many halvings a reading has no share."""
 
-_OTHERWISE = 6
+_OTHERWISE = 12
 """One part in so many of all that was heard is left to what was not thought of: as
 often, about, as the family is another where only one was heard (docs/reference/hearing.md)."""
 
