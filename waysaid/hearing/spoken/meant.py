@@ -72,7 +72,7 @@ def pretended(near: Quantity, end: Quantity, state: State, world: World) -> Iter
         other = Quantity(world.facts.written[1 - place], near.span, said=False)
         first, second = (near, other) if place == 0 else (other, near)
         gap = worth(Operation(Sign.MINUS, near.leaf, own))
-        close = gap is not None and abs(gap) < _NEAR
+        close = gap is not None and -_NEAR < gap < _NEAR
         if close and _comes_to(first, signs[0], second) == end.value:
             yield state, Frame(left=first, sign=signs[0], right=second, result=end), 0
 
