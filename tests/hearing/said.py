@@ -4,6 +4,7 @@ import hashlib
 import json
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 
 from waysaid.hearing import Reading, read
@@ -64,8 +65,9 @@ class Measure:
         return 100 * part / whole if whole else 100.0
 
 
+@cache
 def heard(sentence: Sentence) -> Reading:
-    """Return the reading of a sentence."""
+    """Return the reading of a sentence; each is heard once."""
     return read(parse(sentence.problem), sentence.said, sentence.language)
 
 

@@ -4,13 +4,13 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from waysaid.hearing.reading import Part
+from waysaid.hearing.worth import worth
 from waysaid.number import (
     BLANK,
     Equation,
     Exact,
     Expression,
     Form,
-    NoValue,
     Number,
     Written,
     decimal,
@@ -42,11 +42,7 @@ class Draft:
 
     def __post_init__(self) -> None:
         """Work out the left side, once."""
-        try:
-            forced = value_of(self.left)
-        except NoValue:
-            forced = None
-        object.__setattr__(self, "forced", forced)
+        object.__setattr__(self, "forced", worth(self.left))
 
     @property
     def stands(self) -> Exact | None:

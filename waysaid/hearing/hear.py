@@ -16,12 +16,12 @@ from waysaid.hearing.side import (
     end_of,
     even,
     order,
-    value,
     whole_of,
     worth,
     worth_as_written,
 )
 from waysaid.hearing.turned import turned_side
+from waysaid.hearing.worth import worth as value
 from waysaid.number import (
     BLANK,
     Compare,

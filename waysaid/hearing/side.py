@@ -4,11 +4,11 @@ from itertools import pairwise, takewhile
 
 from waysaid.hearing.clause import Hop, Said, Side
 from waysaid.hearing.turned import turned_side
+from waysaid.hearing.worth import worth as value
 from waysaid.number import (
     Compare,
     Exact,
     Expression,
-    NoValue,
     Operation,
     Order,
     Problem,
@@ -17,7 +17,6 @@ from waysaid.number import (
     Verdict,
     apply,
     negative,
-    value_of,
 )
 from waysaid.ways import Way
 
@@ -48,10 +47,7 @@ def order(
     asked = (value(problem.left), value(problem.right))
     if between == asked:
         return said
-    return _TURNED[said] if between == asked[::-1] else None
-
-
-_TURNED = {Order.LESS: Order.MORE, Order.SAME: Order.SAME, Order.MORE: Order.LESS}
+    return said.turned if between == asked[::-1] else None
 
 
 def below_zero(whole: Operation, hops: list[Hop]) -> Said | None:
@@ -76,14 +72,6 @@ def worth(side: Side) -> Exact | None:
 def worth_as_written(side: Side) -> Expression | None:
     """Return a side as an expression; None where it does not say where it starts."""
     return side.whole(side.first.leaf) if side.first else None
-
-
-def value(expression: Expression) -> Exact | None:
-    """Return the value; None where there is none."""
-    try:
-        return value_of(expression)
-    except NoValue:
-        return None
 
 
 def end_of(side: Side) -> int:

@@ -57,6 +57,11 @@ class Order(StrEnum):
     SAME = "="
     MORE = ">"
 
+    @property
+    def turned(self) -> "Order":
+        """The same comparison seen from the other side."""
+        return {Order.LESS: Order.MORE, Order.MORE: Order.LESS}.get(self, self)
+
 
 @dataclass(frozen=True, slots=True)
 class Span:

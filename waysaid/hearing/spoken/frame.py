@@ -4,7 +4,10 @@ from enum import Enum
 from typing import NamedTuple
 
 from waysaid.hearing.meaning import Meaning
-from waysaid.number import Blank, Exact, Expression, NoValue, Operation, Sign, exact, value_of
+from waysaid.hearing.worth import worth
+from waysaid.number import Exact, Expression, Sign
+
+__all__ = ["Frame", "Quantity", "Slot", "worth"]
 
 
 class Slot(Enum):
@@ -73,15 +76,3 @@ class Frame(NamedTuple):
 
 
 _EMPTY = Frame()
-
-
-def worth(expression: Expression) -> Exact | None:
-    """Return what an expression comes to; None where it has no value."""
-    if type(expression) is int:
-        return expression
-    if isinstance(expression, Operation):
-        try:
-            return value_of(expression)
-        except NoValue:
-            return None
-    return None if isinstance(expression, Blank) else exact(expression)

@@ -15,7 +15,6 @@ from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Claim, Compare, Exact, Order, Sign, Verdict, exact, value_of
 
-_OPPOSITE = {Order.LESS: Order.MORE, Order.SAME: Order.SAME, Order.MORE: Order.LESS}
 _ORDERS = {
     Meaning.LARGER: Order.MORE,
     Meaning.SMALLER: Order.LESS,
@@ -80,7 +79,7 @@ def _of_comparison(
 
 def _judged(state: State, order: Order, side: int | None, world: World) -> State:
     """Return the state with the verdict on one of the numbers compared; on no other number."""
-    said = order if side == 0 else _OPPOSITE[order]
+    said = order if side == 0 else order.turned
     named = state.spoken
     whole = named is not None and isinstance(named.leaf, int) and side is not None
     verdict = state.verdict if side is None else said
