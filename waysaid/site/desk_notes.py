@@ -118,6 +118,15 @@ def flags_of(state: State, way: WayTold, language: str) -> list[str]:
     return list(_flags(problem, way, language))
 
 
+def slip_heard(problem: Problem, answer: str | None, language: str) -> str | None:
+    """Return the note of the likeliest slip behind an answer that is not right, if one is known."""
+    if answer is None or isinstance(problem, About) or fits(problem, answer) is not False:
+        return None
+    ended = parse_said(answer)
+    found = slips(problem, ended)[:1] if ended is not None else ()
+    return next((slip_note(slip, Language(language)) for slip in found), None)
+
+
 def _flags(problem: Problem, way: WayTold, language: str) -> Iterator[str]:
     for said in way.steps:
         if Step(said.kind, said.equation).true is False:
@@ -128,9 +137,9 @@ def _flags(problem: Problem, way: WayTold, language: str) -> Iterator[str]:
     if way.answer is None or isinstance(problem, About) or fits(problem, way.answer) is not False:
         return
     yield _("It ends at %(said)s.") % {"said": way.answer}
-    ended = parse_said(way.answer)
-    for slip in slips(problem, ended)[:1] if ended is not None else ():
-        yield slip_note(slip, Language(language))
+    note = slip_heard(problem, way.answer, language)
+    if note is not None:
+        yield note
 
 
 def drawn_instead(telling: Telling | None, asked: Picture) -> list[str]:

@@ -152,6 +152,7 @@ def _way(desk: Desk, way: WayTold, names: dict[str, str]) -> dict[str, Any]:
         "family_name": desk.wording.name(family) if family else None,
         "lines": list(lines(telling, desk.wording.language)) if telling else [],
         "words": way.words,
+        "foreseen": way.foreseen,
         "answer": way.answer,
         "flags": [*flags_of(desk.state, way, desk.language), *drawn_instead(telling, way.picture)],
         "picture": way.picture.value,

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
 from typing import Any
 
 from django.utils.translation import get_language
@@ -9,6 +10,7 @@ from django.utils.translation import gettext as _
 
 from waysaid.drawing import Picture
 from waysaid.number import Language, Unreadable, parse
+from waysaid.site.ears import ears_for
 from waysaid.site.models import Talk
 from waysaid.site.reading import usual_picture, way_from_line
 from waysaid.site.record import FIRST, SERVER, Sent, at_hand
@@ -68,8 +70,8 @@ def delivery(
         raise RefusalError(400, _("‘events’ takes a list of 1 to %(most)s events.") % most)
     children = {str(pk) for pk in talk.school_class.children.values_list("pk", flat=True)}
     state = at_hand(talk.pk, FIRST).state
-    texts = _texts(events, state)
-    sent = [_sent(event, state, texts, kinds) for event in events]
+    at = _At(talk, state, _texts(events, state), kinds)
+    sent = [_sent(event, at) for event in events]
     for each in sent:
         child = getattr(each.body, "child", None)
         if child is not None and child not in children:
@@ -77,7 +79,20 @@ def delivery(
     return client, sent
 
 
-def _sent(event: object, state: State, texts: Mapping[str, str], kinds: Collection[str]) -> Sent:
+@dataclass(frozen=True, slots=True)
+class _At:
+    """Where events arrive: the talk as it stands, its texts, and what may be sent here.
+
+    `texts` are those of the problems, by the id of each problem and of each way.
+    """
+
+    talk: Talk
+    state: State
+    texts: Mapping[str, str]
+    kinds: Collection[str]
+
+
+def _sent(event: object, at: _At) -> Sent:
     if not isinstance(event, Mapping):
         raise RefusalError(400, _("An event is a JSON object."))
     sequence = event.get("sequence")
@@ -85,13 +100,12 @@ def _sent(event: object, state: State, texts: Mapping[str, str], kinds: Collecti
         raise RefusalError(400, _("‘sequence’ takes a whole number from 0."))
     _check_problem(event)
     try:
-        told = _with_reading(event, texts, kinds == DRAWER, state.board_language)
-        body = body_from_json(told)
+        body = body_from_json(_with_reading(event, at))
     except BadEventError as error:
         raise RefusalError(400, str(error)) from None
     kind = kind_of(body)
-    allowed = kind in kinds if kinds else kind not in SERVER_ONLY
-    if not allowed or (kinds == HAND and not _by_hand(kind, event, state)):
+    allowed = kind in at.kinds if at.kinds else kind not in SERVER_ONLY
+    if not allowed or (at.kinds == HAND and not _by_hand(kind, event, at.state)):
         raise RefusalError(422, _("This screen may not record that."))
     return Sent(sequence, body)
 
@@ -107,29 +121,27 @@ def _check_problem(event: Mapping[str, Any]) -> None:
             raise RefusalError(400, error.sentence(language)) from None
 
 
-def _with_reading(
-    event: Mapping[str, Any], texts: Mapping[str, str], drawer: bool, board_language: str
-) -> Mapping[str, Any]:
+def _with_reading(event: Mapping[str, Any], at: _At) -> Mapping[str, Any]:
     """Return the event; a way told as a `line` is read here, and drawn as nobody asked otherwise.
 
     So what was understood never reaches the one screen, and a line that a desk typed while it was
-    out of touch is read once it comes through. `texts` are those of the problems, by the id of
-    each problem and of each way.
+    out of touch is read once it comes through.
     """
     kind = event.get("kind")
     if kind not in TELLING:
         return event
-    if drawer and (event.get("foreseen") or event.get("family")):
+    if at.kinds == DRAWER and any(event.get(part) for part in ("foreseen", "family", "proposed")):
         raise RefusalError(422, _("This screen may not record that."))
     line = event.get("line")
     if not isinstance(line, str):
         return event
-    text = texts.get(str(event.get("problem" if kind == "way-shared" else "way")))
+    text = at.texts.get(str(event.get("problem" if kind == "way-shared" else "way")))
     if text is None:
         raise RefusalError(400, _("No problem of this talk has the id that was sent."))
     rest = {key: value for key, value in event.items() if key != "line"}
-    told = way_from_line(text, line, board_language)
-    picture = rest.get("picture") or usual_picture(text, line, board_language)
+    ears = ears_for(at.talk, at.state, text)
+    told = way_from_line(text, line, ears)
+    picture = rest.get("picture") or usual_picture(text, line, ears)
     return {**rest, **told, "picture": picture if told["steps"] else Picture.WORDS.value}
 
 

@@ -112,7 +112,10 @@ class Plan(models.Model):
 
 
 class Talk(models.Model):
-    """A talk. `history` is false on a substitute's talk: the desk then tells nothing of before."""
+    """A talk. `history` is false on a substitute's talk: the desk then tells nothing of before.
+
+    `set_aside` are the ids of ways whose correction the teacher erased: it counts no more.
+    """
 
     school_class = models.ForeignKey(SchoolClass, on_delete=models.CASCADE, related_name="talks")
     plan = models.ForeignKey(
@@ -122,6 +125,7 @@ class Talk(models.Model):
     history = models.BooleanField(default=True)
     board_token = models.CharField(max_length=64, unique=True, default=new_token)
     one_token = models.CharField(max_length=64, unique=True, default=new_token)
+    set_aside = models.JSONField(default=list, blank=True)
     made_at = models.DateTimeField(auto_now_add=True)
     closed_at = models.DateTimeField(null=True, blank=True)
 

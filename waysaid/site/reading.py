@@ -3,23 +3,71 @@
 from functools import lru_cache
 from typing import Any
 
-from waysaid.drawing import Telling, lines
-from waysaid.hearing import Reading, read
-from waysaid.number import Language, parse
+from waysaid.drawing import Picture, Telling, lines
+from waysaid.hearing import Part, Reading, read
+from waysaid.number import parse
 from waysaid.site.answer_view import in_words
 from waysaid.site.chips import pictures_of, thumbnail
+from waysaid.site.desk_notes import slip_heard
+from waysaid.site.ears import Ears
+from waysaid.site.heard_view import parts_of, rivals_of, taken_back
 from waysaid.site.image_view import seen_view
 from waysaid.site.wording import Wording
 
+CLEAR = 60
+"""How sure in 100 a reading is that the desk shows without `perhaps`: our choice."""
+
 
 @lru_cache(maxsize=512)
-def _read(problem_text: str, line: str, language: str) -> Reading:
-    return read(parse(problem_text), line, Language(language))
+def _read(problem_text: str, line: str, ears: Ears) -> Reading:
+    problem = parse(problem_text)
+    return read(problem, line, ears.language, dict(ears.before), dict(ears.leaning))
 
 
-def way_from_line(problem_text: str, line: str, board_language: str) -> dict[str, Any]:
+def way_from_line(problem_text: str, line: str, ears: Ears) -> dict[str, Any]:
     """Return what a line says as the parts of a `way-shared` event."""
-    reading = _read(problem_text, line, board_language)
+    return _told(_read(problem_text, line, ears), ears)
+
+
+def usual_picture(problem_text: str, line: str, ears: Ears) -> str:
+    """Return how what a line says is drawn when nobody asks for a picture."""
+    return str(_drawn(problem_text, _read(problem_text, line, ears))["picture"])
+
+
+def preview(problem_text: str, line: str, wording: Wording, ears: Ears) -> dict[str, Any]:
+    """Return what the desk shows of a line while it is typed; it corrects nothing.
+
+    `told` are the steps in parts, said or implied; `taken_back` the words that no longer stand;
+    `rivals` the runners-up, each as it would be recorded; `slip` a note for the teacher alone.
+    """
+    reading = _read(problem_text, line, ears)
+    telling = _telling(problem_text, reading)
+    return {
+        **_shown(problem_text, reading, wording, ears),
+        "perhaps": reading.sure < CLEAR,
+        "told": [parts_of(told, wording.language) for told in reading.told],
+        "by_digits": any(told.by_digits for told in reading.told),
+        "slip": slip_heard(parse(problem_text), reading.answer_text, wording.language.value),
+        "taken_back": taken_back(reading),
+        "rivals": [_shown(problem_text, rival, wording, ears) for rival in rivals_of(reading)],
+        "scene": thumbnail(telling, wording.language.value),
+    }
+
+
+def _shown(problem_text: str, reading: Reading, wording: Wording, ears: Ears) -> dict[str, Any]:
+    """Return a reading as it would be recorded, with its lines and its family's name."""
+    telling = _telling(problem_text, reading)
+    family = reading.family
+    return {
+        **_told(reading, ears),
+        "lines": list(lines(telling, wording.language)) if telling.steps else [],
+        "family_name": wording.name(family) if family else None,
+        **_drawn(problem_text, reading),
+        **seen_view(telling, wording.language.value),
+    }
+
+
+def _told(reading: Reading, ears: Ears) -> dict[str, Any]:
     return {
         "steps": [
             {
@@ -31,33 +79,19 @@ def way_from_line(problem_text: str, line: str, board_language: str) -> dict[str
         ],
         "words": reading.words,
         "family": reading.family.value if reading.family else None,
-        "answer": in_words(reading.answer_text, board_language),
+        "answer": in_words(reading.answer_text, ears.language.value),
     }
 
 
-def usual_picture(problem_text: str, line: str, board_language: str) -> str:
-    """Return how what a line says is drawn when nobody asks for a picture."""
-    return str(
-        pictures_of(_telling(problem_text, _read(problem_text, line, board_language)))["picture"]
-    )
+def _drawn(problem_text: str, reading: Reading) -> dict[str, Any]:
+    """Return the picture, and those that suit; the words where no part of a step was said."""
+    drawn = pictures_of(_telling(problem_text, reading))
+    if all(set(told.unsaid) == set(Part) for told in reading.told):
+        return {**drawn, "picture": Picture.WORDS.value}
+    return drawn
 
 
 def _telling(problem_text: str, reading: Reading) -> Telling:
     hidden = tuple(frozenset(part.value for part in told.unsaid) for told in reading.told)
     steps = tuple(told.step for told in reading.told)
     return Telling(parse(problem_text), steps, hidden, reading.number)
-
-
-def preview(problem_text: str, line: str, wording: Wording, board_language: str) -> dict[str, Any]:
-    """Return what the desk shows of a line while it is typed; it corrects nothing."""
-    reading = _read(problem_text, line, board_language)
-    telling = _telling(problem_text, reading)
-    family = reading.family
-    return {
-        **way_from_line(problem_text, line, board_language),
-        "lines": list(lines(telling, wording.language)) if telling.steps else [],
-        "family_name": wording.name(family) if family else None,
-        "scene": thumbnail(telling, wording.language.value),
-        **pictures_of(telling),
-        **seen_view(telling, wording.language.value),
-    }

@@ -40,6 +40,7 @@ urlpatterns: list[URLPattern] = [
     path("class/words", pages_families.words_page, name="class-words"),
     path("ways/<slug:slug>", pages_families.family_page, name="family"),
     path("settings", pages_settings.settings_page, name="settings"),
+    path("settings/leanings", pages_settings.forget_leanings, name="forget-leanings"),
     path("settings/copy", pages_settings.backup, name="backup"),
     path("settings/old-talks", pages_settings.forget_old_talks, name="forget-old"),
 ]

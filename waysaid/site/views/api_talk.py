@@ -9,6 +9,7 @@ from django.views.decorators.http import require_POST, require_safe
 
 from waysaid.number import Language, NoValue, Problem
 from waysaid.site.desk_notes import problem_of
+from waysaid.site.ears import ears_for
 from waysaid.site.hub import Looking, Room
 from waysaid.site.payload import payload
 from waysaid.site.reading import preview
@@ -49,7 +50,8 @@ def read_line(request: HttpRequest, talk_id: int) -> HttpResponse:
                 400, _("A line takes at most %(most)s characters.") % {"most": LONGEST_LINE}
             )
         wording = wording_of(seat.talk.school_class)
-        return JsonResponse(preview(planned.text, line, wording, state.board_language))
+        ears = ears_for(seat.talk, state, planned.text)
+        return JsonResponse(preview(planned.text, line, wording, ears))
 
 
 @require_safe

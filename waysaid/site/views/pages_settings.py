@@ -13,6 +13,7 @@ from django.views.decorators.http import require_http_methods, require_POST
 
 from waysaid.site.backup import can_copy, copy_of_data
 from waysaid.site.erasing import forget_talks
+from waysaid.site.leanings import erase_leanings, leanings_of
 from waysaid.site.models import Language, SchoolClass, Talk
 from waysaid.site.refusal import not_here
 from waysaid.site.views.guards import teacher_of, teachers_own
@@ -32,8 +33,10 @@ def settings_page(request: HttpRequest) -> HttpResponse:
         response = redirect("settings")
         speak(response, language)
         return response
+    classes = SchoolClass.objects.filter(owner=teacher_of(request))
     context = {
         "here": "settings",
+        "leanings": [(each, found) for each in classes if (found := leanings_of(each))],
         "languages": Language.choices,
         "version": version("waysaid"),
         "local": can_copy(),
@@ -42,6 +45,19 @@ def settings_page(request: HttpRequest) -> HttpResponse:
         "ages": [(days, _older(request, days).count()) for days in AGES],
     }
     return render(request, "waysaid/settings.html", context)
+
+
+@require_POST
+@teachers_own
+def forget_leanings(request: HttpRequest) -> HttpResponse:
+    """Let corrections of one of her classes count no more: those of a key, or all."""
+    own = SchoolClass.objects.filter(owner=teacher_of(request))
+    asked = request.POST.get("class", "")
+    school_class = own.filter(pk=int(asked)).first() if asked.isdecimal() else None
+    if school_class is None:
+        raise not_here()
+    erase_leanings(school_class, request.POST.get("key"))
+    return redirect("settings")
 
 
 @require_POST

@@ -17,6 +17,8 @@ export class Desk {
     this.speaker = /** @type {string | null} */ (null);
     this.relation = /** @type {Relation} */ ({ kind: "own", to: null });
     this.editing = /** @type {string | null} */ (null);
+    /** A way was just put on the board, and nobody was chosen since. */
+    this.shared = false;
     /** @type {((desk: Desk) => void)[]} */
     this.panels = [];
     /** Told when a way was put on the board and the desk is ready for the next child. */
@@ -42,6 +44,7 @@ export class Desk {
 
   /** Choose who is speaking; the same child again means nobody. */
   choose(/** @type {string | null} */ child) {
+    this.shared = false;
     this.speaker = this.speaker === child ? null : child;
     this.relation = { kind: "own", to: null };
     this.update();
@@ -100,21 +103,33 @@ export class Desk {
 
   /**
    * Put a way on the board and be ready for the next. This screen changes with its next frame, as
-   * it would anyway; done at once, the work would hold up what was just sent.
+   * it would anyway; done at once, the work would hold up what was just sent. Until then a second
+   * tap is the same tap again: it tells nothing.
    */
   share(/** @type {any} */ way) {
-    if (!this.problem) return;
+    if (!this.problem || this.shared) return;
     this.record(way);
-    requestAnimationFrame(() => this.done());
+    this.letGo();
+    this.shared = true;
+    requestAnimationFrame(() => {
+      this.shared = false;
+      this.onDone();
+      this.update();
+    });
   }
 
   /** Be ready for the next child. */
   done() {
+    this.letGo();
+    this.onDone();
+    this.update();
+  }
+
+  /** Choose nobody. */
+  letGo() {
     this.speaker = null;
     this.editing = null;
     this.relation = { kind: "own", to: null };
-    this.onDone();
-    this.update();
   }
 
   /** Take back the last thing done, saved or not yet. */

@@ -4,38 +4,15 @@
  */
 
 import { fill, make, put } from "./dom.js";
-import { groupingButtons } from "./groupings.js";
+import { heard } from "./heard.js";
 import { splitLine } from "./names.js";
 import { reader } from "./reader.js";
 
 /** Pictures that have a button; the others are in the list beside. */
 const BUTTONS = ["number-line", "equations", "words"];
 
-/** @param {any} reading @param {any} words @param {(grouping: any) => void} choose */
-function preview(reading, words, choose) {
-  if (!reading) return null;
-  if (!reading.steps.length) return make("p", { class: "note" }, words.only_words_kept);
-  return [
-    make(
-      "p",
-      { class: "note" },
-      reading.family_name
-        ? put(words.heard_as, { family: reading.family_name })
-        : words.heard_as_steps,
-    ),
-    make(
-      "p",
-      { class: "read" },
-      reading.lines.map((/** @type {string} */ line) => make("span", { class: "step" }, line)),
-      reading.answer === null && make("span", { class: "note" }, words.no_total_yet),
-    ),
-    groupingButtons(reading.groupings, words, {
-      key: "line-seen",
-      chosen: (grouping) => String(grouping.seen) === String(reading.seen),
-      choose,
-    }),
-  ];
-}
+/** Words, not shorthand: more letters in a row than a sign or an abbreviation has. */
+const WORDS = /\p{L}{3}/u;
 
 export class Line {
   /**
@@ -102,12 +79,32 @@ export class Line {
 
   /** @param {any} reading */
   show(reading) {
-    const choose = (/** @type {any} */ { seen }) => {
+    const group = (/** @type {any} */ { seen }) => {
       // The reading itself keeps the choice: another line is another reading.
       reading.seen = seen;
       this.show(reading);
     };
-    fill(this.nodes.preview, preview(reading, this.desk.words, choose));
+    const family = (/** @type {any} */ chosen) => {
+      reading.first ??= { family: reading.family };
+      reading.family = chosen.family;
+      reading.family_name = chosen.name;
+      reading.perhaps = false;
+      this.show(reading);
+      this.input.focus();
+    };
+    const rival = (/** @type {any} */ chosen) => this.put(null, { reading, chosen });
+    const choose = { group, family, rival };
+    fill(this.nodes.preview, heard(reading, this.desk.words, this.families, choose));
+  }
+
+  /** The families that are likely for the problem of the moment, each once. */
+  get families() {
+    /** @type {Map<string, any>} */
+    const found = new Map();
+    for (const { family, name } of this.desk.state?.chips ?? []) {
+      if (family && !found.has(family)) found.set(family, { family, name });
+    }
+    return [...found.values()];
   }
 
   drawButtons() {
@@ -138,8 +135,12 @@ export class Line {
     );
   }
 
-  /** Put the line on the board, drawn as asked, or as the desk would draw it. */
-  put(/** @type {string | null} */ picture) {
+  /**
+   * Put the line on the board, drawn as asked, or as the desk would draw it. With an `instead` it
+   * is the runner-up that was chosen, unless the line has gone on since it was read.
+   * @param {string | null} picture @param {{reading: any, chosen: any} | null} [instead]
+   */
+  put(picture, instead = null) {
     const { desk } = this;
     const { who, said } = this.parted();
     if (who.length > 1) return this.showWho(who);
@@ -148,11 +149,14 @@ export class Line {
       desk.choose(who[0].id);
     }
     if (!desk.problem || !said) return this.input.focus();
+    const read = this.reader.known(desk.problem, said);
+    if (instead && instead.reading !== read) return this.input.focus();
     if (who.length === 1) desk.speaker = who[0].id;
     const { telling } = desk;
-    const told = this.told(this.reader.known(desk.problem, said), said, picture);
+    const told = this.told(instead?.chosen ?? read, said, picture);
+    const proposed = this.proposed(told.family, read);
     desk.done();
-    desk.record(told, telling);
+    desk.record(proposed === undefined ? told : { ...told, proposed }, telling);
   }
 
   /**
@@ -165,7 +169,32 @@ export class Line {
     if (!reading) return { line: said, words: said, steps: [], picture, foreseen: false };
     const { steps, family, answer, seen } = reading;
     const drawn = steps.length ? (picture ?? reading.picture ?? "equations") : "words";
-    return { steps, words: said, family, answer, picture: drawn, seen: seen ?? [], foreseen: false };
+    const words = this.wordsOf(said);
+    return { steps, words, family, answer, picture: drawn, seen: seen ?? [], foreseen: false };
+  }
+
+  /** The way that is being written anew, if any. */
+  get edited() {
+    const { editing, state } = this.desk;
+    return editing && state?.ways.find((/** @type {any} */ way) => way.id === editing);
+  }
+
+  /** What the child said: her words stay where a way is written anew as shorthand. */
+  wordsOf(/** @type {string} */ said) {
+    const before = this.edited?.words ?? "";
+    return WORDS.test(before) && !WORDS.test(said) ? before : said;
+  }
+
+  /**
+   * What the line was read as first, where that is another family than is put on the board now.
+   * @param {string | null | undefined} family @param {any} read
+   * @returns {{family: string | null} | undefined}
+   */
+  proposed(family, read) {
+    const { edited } = this;
+    const first = edited && !edited.foreseen && edited.family ? edited : (read?.first ?? read);
+    if (!first || family === undefined || first.family === family) return undefined;
+    return { family: first.family };
   }
 
   /** Write a way of the board anew. */

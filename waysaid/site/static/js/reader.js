@@ -1,29 +1,33 @@
-/** Ask the server how it reads a line, soon after the last key and never out of order. */
+/**
+ * Ask the server how it reads a line, at every key and never out of order. While an answer is on its
+ * way the newest line waits, so that a slow machine is asked about fewer lines, not later ones.
+ */
 
 import { post } from "./outbox.js";
 
-const PAUSE = 80;
+const PATIENCE = 5000;
 
 /**
  * @param {{address: string, csrf: string, onRead: (reading: any | null) => void}} options
  */
 export function reader({ address, csrf, onRead }) {
-  let timer = 0;
   let newest = "";
-  /** @type {AbortController | null} */
-  let previewing = null;
+  let asking = false;
+  /** @type {{problem: string, line: string} | null} */
+  let wanted = null;
   /** @type {{key: string, reading: any} | null} */
   let last = null;
 
   const keyOf = (/** @type {string} */ problem, /** @type {string} */ line) =>
     `${problem}\n${line}`;
 
-  /** @param {string} problem @param {string} line @param {AbortSignal} signal */
-  async function ask(problem, line, signal) {
+  /** @param {string} problem @param {string} line */
+  async function ask(problem, line) {
     const key = keyOf(problem, line);
     if (last?.key === key) return last.reading;
     try {
-      const answer = await post(address, csrf, { problem, line }, signal);
+      const patience = AbortSignal.timeout(PATIENCE);
+      const answer = await post(address, csrf, { problem, line }, patience);
       if (!answer.ok) return null;
       last = { key, reading: answer.json };
       return answer.json;
@@ -32,11 +36,15 @@ export function reader({ address, csrf, onRead }) {
     }
   }
 
-  /** Let go of a preview that nobody waits for any more. */
-  function letGo() {
-    clearTimeout(timer);
-    previewing?.abort();
-    previewing = null;
+  async function askOn() {
+    asking = true;
+    while (wanted) {
+      const { problem, line } = wanted;
+      wanted = null;
+      const reading = await ask(problem, line);
+      if (reading && newest === keyOf(problem, line)) onRead(reading);
+    }
+    asking = false;
   }
 
   return {
@@ -52,14 +60,10 @@ export function reader({ address, csrf, onRead }) {
      * @param {string} problem @param {string} line
      */
     soon(problem, line) {
-      letGo();
       newest = keyOf(problem, line);
-      if (!line.trim()) return onRead(null);
-      timer = setTimeout(async () => {
-        previewing = new AbortController();
-        const reading = await ask(problem, line, previewing.signal);
-        if (newest === keyOf(problem, line) && reading) onRead(reading);
-      }, PAUSE);
+      wanted = line.trim() ? { problem, line } : null;
+      if (!wanted) return onRead(null);
+      if (!asking) askOn();
     },
   };
 }
