@@ -47,7 +47,23 @@ def _nothing(state: State, item: Item, world: World) -> Iterator[State]:
 
 def _infix(state: State, item: Item, world: World) -> Iterator[State]:
     assert item.meaning is not None
+    if item.meaning is Meaning.TIMES:
+        yield from _so_many_times(state, item)
     yield from _signed(state, _INFIX[item.meaning], item, world)
+
+
+def _so_many_times(state: State, item: Item) -> Iterator[State]:
+    """How often a number goes into another: five goes into seventeen three times, or before it."""
+    frame, last = state.frame, state.drafts[-1] if state.drafts else None
+    if frame.empty and last and last.result is not None and item.span[0] <= last.span[1] + 1:
+        if isinstance(last.left, Operation) and last.left.sign is Sign.OVER:
+            yield state
+    if frame.sign is not Sign.OVER or frame.right is None or frame.left is None:
+        return
+    if frame.result is not None:
+        yield state
+    elif frame.right.span < frame.left.span and frame.right.said:
+        yield state.framed(replace(frame, left=None, result=frame.left, wants=Slot.LEFT))
 
 
 def _of(state: State, item: Item, world: World) -> Iterator[State]:

@@ -36,6 +36,8 @@ def number(state: State, said: Quantity, world: World) -> Iterator[State]:
 def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
     frame = state.frame
     match frame.wants:
+        case Slot.RIGHT if frame.verb is Meaning.LEFT_OVER and state.so:
+            yield state.framed(Frame(left=said))
         case Slot.RIGHT if frame.verb is Meaning.LEFT_OVER:
             yield from with_rest(replace(state, frame=Frame()), said, world)
         case Slot.RIGHT if frame.verb is Meaning.APART:
@@ -94,7 +96,9 @@ def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield replace(state, so=True).framed(Frame(left=said), weights.FREE)
     if frame.verb is Meaning.GIVE and state.amount is not None and frame.left is None:
         given = replace(state.amount, said=False)
-        yield state.framed(replace(frame, left=said, right=given, wants=Slot.NONE))
+        taken = replace(frame, left=said, right=given, wants=Slot.NONE)
+        own = said.value in world.facts.numbers and not world.groups
+        yield state.framed(taken, -weights.STRANGE if own else 0)
     if frame.reach and frame.result is not None:
         for done in closed(after, world):
             yield replace(done, claimed=said) if undoes(done, world) else done
