@@ -42,9 +42,9 @@ def work(monkeypatch):
         counter["gone on from"] += len(found)
         return found
 
-    def counting_keep(beam, state):
+    def counting_keep(beam, *made):
         counter["made"] += 1
-        keep(beam, state)
+        keep(beam, *made)
 
     monkeypatch.setattr(search, "_best", counting_best)
     monkeypatch.setattr(search, "_keep", counting_keep)
