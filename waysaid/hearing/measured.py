@@ -18,7 +18,8 @@ def measured(scan: Scan, wholes: tuple[Whole, ...]) -> Iterator[Measured]:
         yield from _hundredths(scan, head)
         yield from _whole_and_rest(scan, head)
         for rest in wholes_at(scan, head.end):
-            if 0 < head.value < _HUNDRED and _two_digits(rest):
+            worded = not head.digits and not rest.digits
+            if worded and 0 < head.value < _HUNDRED and _two_digits(rest):
                 yield _joined(head, rest, rest.end, max(1, head.noise, rest.noise), False)
     for article in scan.lexicon.numbers.articles:
         if scan.has(article, 0):
