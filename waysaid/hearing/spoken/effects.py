@@ -55,8 +55,9 @@ def _infix(state: State, item: Item, world: World) -> Iterator[State]:
 def _so_many_times(state: State, item: Item) -> Iterator[State]:
     """How often a number goes into another: five goes into seventeen three times, or before it."""
     frame, last = state.frame, state.drafts[-1] if state.drafts else None
-    if frame.empty and last and last.result is not None and item.span[0] <= last.span[1] + 1:
-        if isinstance(last.left, Operation) and last.left.sign is Sign.OVER:
+    behind = frame.empty and last is not None and item.span[0] <= last.span[1] + 1
+    if behind and last and last.result is not None and isinstance(last.left, Operation):
+        if last.left.sign is Sign.OVER:
             yield state
     if frame.sign is not Sign.OVER or frame.right is None or frame.left is None:
         return

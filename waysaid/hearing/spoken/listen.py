@@ -10,7 +10,7 @@ from waysaid.hearing.hear import Heard
 from waysaid.hearing.lexicon import lexicon_of
 from waysaid.hearing.match import Match, matched
 from waysaid.hearing.meaning import Meaning
-from waysaid.hearing.reading import AnswerSaid
+from waysaid.hearing.reading import AnswerSaid, Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import told_anew, without_last_names
 from waysaid.hearing.spoken.family import likeliest
@@ -69,7 +69,15 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
     marks = _marks(items)
     strange = sum(all(item.meaning is None and not item.numeral for item in here) for here in items)
     taken_back = _taken_back(items)
-    talk = _Talk(marks, strange, _unfinished(items), _hangs(items), _asked(items), taken_back)
+    talk = _Talk(
+        marks,
+        strange,
+        _unfinished(items),
+        _hangs(items),
+        _asked(items),
+        taken_back,
+        _promised(items),
+    )
     found = [_explained(state, talk, world) for state in search(items, world)[:WEIGHED]]
     return tuple(sorted(found, key=lambda one: one.cost))
 
@@ -96,7 +104,8 @@ class _Talk:
 
     `unfinished` is whether something was begun behind the last number: `is forty and then I`;
     `hangs` whether the line ends so; `asked` whether it begins with a question word;
-    `taken_back` where numbers end behind which a word takes them back and another number comes.
+    `taken_back` where numbers end behind which a word takes them back and another number comes;
+    `promised` is the last number, where a word such as `so` comes before it.
     """
 
     marks: frozenset[Meaning]
@@ -105,6 +114,7 @@ class _Talk:
     hangs: bool
     asked: bool
     taken_back: frozenset[int]
+    promised: Item | None
 
 
 _STORY = 2
@@ -138,7 +148,7 @@ def _unlikely(state: State, match: Match, family: Family | None, world: World) -
     Other names that the last result was given need not be a way's: six fifths, one and a fifth.
     """
     only = state.drafts[0] if len(state.drafts) == 1 else None
-    asked = only is not None and only.left == world.facts.asked and not only.open
+    asked = only is not None and only.left == world.facts.asked and set(only.open) <= {Part.LEFT}
     if state.drafts and family is None:
         return 0 if asked else weights.NO_FAMILY
     if family is Family.COLUMN or (asked and family is Family.KNOWN_FACT):
@@ -159,6 +169,28 @@ def _unfinished(items: Lattice) -> bool:
     numbers = [place for place, here in enumerate(items) if _is_number(here)]
     behind = items[numbers[-1] + 1 :] if numbers else ()
     return any(one.meaning in _BEGIN and not one.noise for here in behind for one in here)
+
+
+_PROMISES = (Meaning.SO, Meaning.EQUALS, Meaning.FILLER, Meaning.IT)
+"""What may stand between `so` and the answer: so um it's nine."""
+
+
+def _promised(items: Lattice) -> Item | None:
+    """Return the number that ends the line, where `so` comes before it."""
+    for place in range(len(items) - 1, 0, -1):
+        plain = [one for one in items[place] if one.numeral and not one.noise]
+        last = max(plain, key=lambda one: one.end, default=None)
+        if last is None or last.end != len(items):
+            continue
+        before = place - 1
+        while before >= 0:
+            said = {one.meaning for one in items[before] if not one.noise}
+            if Meaning.SO in said:
+                return last
+            if said.isdisjoint(_PROMISES):
+                break
+            before -= 1
+    return None
 
 
 def _taken_back(items: Lattice) -> frozenset[int]:
@@ -205,6 +237,8 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
         return verdict
     state = _standing(state, talk)
     promised = any(one.final for one in state.bare)
+    if isinstance(verdict, Remainder) and _shared_out(state, verdict):
+        verdict = None
     if not state.drafts and not promised and talk.strange >= _STORY:
         return verdict
     got = Meaning.EQUALS in talk.marks and Meaning.NOT not in talk.marks
@@ -221,7 +255,19 @@ def _answer(state: State, talk: _Talk, match: Match, world: World) -> AnswerSaid
     heard = Heard(state.drafts, _said(state.bare), _answers(state, world), verdict)
     short = match.stops_short or _slip_begun(state, world)
     said = answer_said(heard, world.facts, short)
-    return _last_said(state, world) if said is None and not short else said
+    if said is None and not short:
+        said = _last_said(state, world)
+    return _said_again(state, talk) if said is None else said
+
+
+def _said_again(state: State, talk: _Talk) -> Number | None:
+    """Return the last number, promised by `so`, where it is not only the end of the last step."""
+    last = talk.promised
+    if last is None or last.numeral is None or not state.drafts or last.numeral.many:
+        return None
+    if state.drafts[-1].stands == exact(last.numeral.leaf):
+        return None
+    return last.numeral.leaf
 
 
 def _standing(state: State, talk: _Talk) -> State:
@@ -300,6 +346,15 @@ def _verdict(state: State, world: World) -> Remainder | Order | Verdict | None:
     if value not in sides:
         return state.verdict
     return Order.MORE if sides.index(value) == 0 else Order.LESS
+
+
+def _shared_out(state: State, told: Remainder) -> bool:
+    """Tell whether what was left over is shared out in the end: two left, so six and a half."""
+    last = state.bare[-1] if state.bare else None
+    if last is None or not last.final or last.after < len(state.drafts):
+        return False
+    value = last.quantity.value
+    return value is not None and told.groups < value < told.groups + 1
 
 
 def _overrules(last: Bare, state: State) -> bool:

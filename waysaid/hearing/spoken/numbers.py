@@ -9,6 +9,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.meant import climbed, pretended
+from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.part import base_of, base_value, part_step, taken_part
 from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
@@ -98,6 +99,9 @@ def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
         given = replace(state.amount, said=False)
         taken = replace(frame, left=said, right=given, wants=Slot.NONE)
         own = said.value in world.facts.numbers and not world.groups
+        last = state.drafts[-1] if state.drafts else None
+        pair = pair_of(last) if last is not None and last.result is None else None
+        own = own and pair is not None and pair[1] is Sign.MINUS and pair[0] != said.value
         yield state.framed(taken, -weights.STRANGE if own else 0)
     if frame.reach and frame.result is not None:
         for done in closed(after, world):
