@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterator
 from fractions import Fraction
 
+from waysaid.hearing.draft import Draft
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.apart import apart
@@ -55,16 +56,20 @@ def _infix(state: State, item: Item, world: World) -> Iterator[State]:
 def _so_many_times(state: State, item: Item) -> Iterator[State]:
     """How often a number goes into another: five goes into seventeen three times, or before it."""
     frame, last = state.frame, state.drafts[-1] if state.drafts else None
-    behind = frame.empty and last is not None and item.span[0] <= last.span[1] + 1
-    if behind and last and last.result is not None and isinstance(last.left, Operation):
-        if last.left.sign is Sign.OVER:
-            yield state
+    if last and frame.empty and item.span[0] <= last.span[1] + 1 and _tells_groups(last):
+        yield state
     if frame.sign is not Sign.OVER or frame.right is None or frame.left is None:
         return
     if frame.result is not None:
         yield state
     elif frame.right.span < frame.left.span and frame.right.said:
         yield state.framed(replace(frame, left=None, result=frame.left, wants=Slot.LEFT))
+
+
+def _tells_groups(draft: Draft) -> bool:
+    """Tell whether a step says how many groups there are."""
+    left = draft.left
+    return isinstance(left, Operation) and left.sign is Sign.OVER and draft.result is not None
 
 
 def _of(state: State, item: Item, world: World) -> Iterator[State]:

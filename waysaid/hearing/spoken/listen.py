@@ -148,7 +148,9 @@ def _unlikely(state: State, match: Match, family: Family | None, world: World) -
     Other names that the last result was given need not be a way's: six fifths, one and a fifth.
     """
     only = state.drafts[0] if len(state.drafts) == 1 else None
-    asked = only is not None and only.left == world.facts.asked and set(only.open) <= {Part.LEFT}
+    shared = isinstance(state.verdict, Remainder)
+    named = only is not None and (not only.open or (shared and only.open == (Part.LEFT,)))
+    asked = named and only is not None and only.left == world.facts.asked
     if state.drafts and family is None:
         return 0 if asked else weights.NO_FAMILY
     if family is Family.COLUMN or (asked and family is Family.KNOWN_FACT):

@@ -24,8 +24,14 @@ def left_over(state: State, item: Item, world: World) -> Iterator[State]:
     for after in closed(state, world):
         yield after.and_costs(weights.IGNORED)
         yield after.framed(Frame(verb=Meaning.LEFT_OVER, wants=Slot.RIGHT))
-    if rest is not None:
+    if rest is not None and not _groups_again(rest, state):
         yield from with_rest(replace(state, frame=Frame()), rest, world)
+
+
+def _groups_again(number: Quantity, state: State) -> bool:
+    """Tell whether a number is the groups once more, where the rest was said: three, and two."""
+    told = state.verdict
+    return isinstance(told, Remainder) and told.groups == number.value != told.left
 
 
 def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
@@ -37,20 +43,21 @@ def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
         state = replace(state, bare=state.bare[:-1])
     after = _taken_off(state, rest, world)
     divisor = world.facts.numbers[-1]
-    if groups is not None and rest.leaf < divisor:
+    if groups is not None and (rest.leaf < divisor or after is state):
+        whole = groups * divisor + rest.leaf == world.facts.numbers[0]
+        cost = 0 if whole or after is not state else weights.FALSE
         found = Remainder(groups, rest.leaf)
-        yield replace(after, verdict=found, spoken=rest)
+        yield replace(after, verdict=found, spoken=rest).and_costs(cost)
     elif after is not state:
         yield replace(after, spoken=rest)
-    elif groups is not None:
-        yield replace(after, verdict=Remainder(groups, rest.leaf), spoken=rest)
 
 
 def _groups(state: State, world: World) -> int | None:
     """Return how many groups stand: a number said alone since, or those of the last step."""
     if state.bare and state.bare[-1].after == len(state.drafts):
         said = state.bare[-1].quantity.value
-        return said if isinstance(said, int) else None
+        if said != world.facts.numbers[0]:
+            return said if isinstance(said, int) else None
     if not state.drafts:
         return None
     for draft in reversed(state.drafts):
