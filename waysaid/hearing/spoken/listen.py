@@ -28,6 +28,7 @@ from waysaid.number import (
     Blank,
     Claim,
     Compare,
+    Form,
     Language,
     Number,
     Operation,
@@ -327,9 +328,15 @@ def _answers(state: State, world: World) -> tuple[Said, ...]:
 
 
 def _named_again(one: Bare, state: State, world: World) -> bool:
-    """Tell whether a number is one of the problem's, beside others, and ends no step."""
-    value = one.quantity.value
-    if one.quantity.leaf not in world.facts.written or value == world.facts.answer:
+    """Tell whether a number is one of the problem's, beside others, and ends no step.
+
+    Parts worth a whole number, beside steps, are a division rather: 198 over 3.
+    """
+    value, leaf = one.quantity.value, one.quantity.leaf
+    parts = isinstance(leaf, Written) and leaf.form is Form.PARTS
+    if parts and state.drafts and isinstance(value, int):
+        return True
+    if leaf not in world.facts.written or value == world.facts.answer:
         return False
     ends = (draft.stands for draft in state.drafts)
     return value not in ends and len(state.bare) + len(state.drafts) > 1
