@@ -20,6 +20,7 @@ sys.path.insert(0, str(ROOT))
 
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright  # noqa: E402
 
+from scripts.bench_line import bench_line  # noqa: E402
 from scripts.bench_ways import ratio, spread  # noqa: E402
 from tests.browser import FLAGS, program  # noqa: E402
 from tests.plain_user import is_root  # noqa: E402
@@ -301,10 +302,14 @@ def machine() -> dict[str, Any]:
 
 
 def main() -> None:
-    """Run every part and print what was seen; with `tap`, the taps and their echo alone."""
-    only_tap = sys.argv[1:] == ["tap"]
+    """Run every part and print what was seen.
+
+    With `tap`, the taps and their echo alone; with `line`, the line's preview alone.
+    """
+    only_tap, only_line = sys.argv[1:] == ["tap"], sys.argv[1:] == ["line"]
+    whole = not (only_tap or only_line)
     found: dict[str, Any] = {"machine": machine()}
-    if not only_tap:
+    if whole:
         found |= bench_apart("bench_ways.py")
         found |= {"hearing": bench_apart("bench_hearing.py"), "start": bench_starts()}
     flags = [*FLAGS, "--no-sandbox"] if is_root() else list(FLAGS)
@@ -313,12 +318,15 @@ def main() -> None:
         assert chosen, "Chromium is not installed; `make setup` installs it."
         browser = playwright.chromium.launch(executable_path=chosen, args=flags)
         hall = Hall(Path(folder) / "hall")
-        tap, echo = spread(bench_taps(hall, browser)), spread(bench_echo(browser))
-        found["tap_to_board"] = {"tap": tap, "echo": echo, "ratio": ratio(tap, echo)}
+        if not only_line:
+            tap, echo = spread(bench_taps(hall, browser)), spread(bench_echo(browser))
+            found["tap_to_board"] = {"tap": tap, "echo": echo, "ratio": ratio(tap, echo)}
         if not only_tap:
+            found["line"] = bench_line(hall, browser)
+        if whole:
             found["weight"] = bench_weight(hall, browser)
         hall.server.kill()
-        if not only_tap:
+        if whole:
             found["memory"] = bench_memory(Path(folder) / "memory", browser)
         browser.close()
     found["machine"]["load_after"] = [round(one, 2) for one in os.getloadavg()]
