@@ -52,8 +52,21 @@ def _in_pieces(drafts: tuple[Draft, ...], groups: Exact, size: Exact) -> Family 
     rest_size = apply(Sign.TIMES, off if off > 0 else -off, size)
     mended = pair is not None and off != 0 and pair[1] == rest_size
     if not mended:
-        return None
+        return _ill_mended(pair, off, groups, drafts[0].stands)
     return Family.BREAK_UP if off > _NEAR else Family.NEAR_FACT
+
+
+def _ill_mended(
+    pair: tuple[Exact, Exact] | None, off: Exact, groups: Exact, made: Exact | None
+) -> Family | None:
+    """Tell a fact a little too large, put right by a number that is not the size of a group.
+
+    What is taken off is how many groups there were too many, or how many there should be: common
+    practice, no source.
+    """
+    if pair is None or not -_NEAR <= off < 0:
+        return None
+    return Family.NEAR_FACT if pair[0] == made and pair[1] in (-off, groups) else None
 
 
 def _pair(draft: Draft, sign: Sign) -> tuple[Exact, Exact] | None:
