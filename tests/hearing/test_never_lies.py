@@ -15,13 +15,13 @@ PARTS = 8
 """The utterances are tried in so many parts, so that several processes can share them."""
 MOST = {
     Fault.WORDS: 0,
-    Fault.TRUE_ANSWER: 2,
-    Fault.ANSWER: 6,
-    Fault.TAKEN_BACK: 4,
-    Fault.NONE: 120,
-    Fault.NUMBER: 16,
-    Fault.CHANGED: 15,
-    Fault.REPAIRED: 4,
+    Fault.TRUE_ANSWER: 1,
+    Fault.ANSWER: 3,
+    Fault.TAKEN_BACK: 2,
+    Fault.NONE: 13,
+    Fault.NUMBER: 8,
+    Fault.CHANGED: 7,
+    Fault.REPAIRED: 2,
 }
 """How many of a thousand utterances may have each fault: a little more than was measured.
 
@@ -92,10 +92,7 @@ def test_each_lie_is_seen():
 
 
 CUT = "a number is cut where its first part makes a true step"
-FIRST = "a result said first is left out where another makes a true step"
 SLASH = "a division after its result is taken for a fraction, and that for the answer"
-STOPPED = "the result of a first step alone is taken for the answer"
-BACK = "a result that was taken back is claimed as the answer all the same"
 
 
 def short(problem, line, steps, answer, reason):
@@ -106,20 +103,23 @@ def short(problem, line, steps, answer, reason):
 
 CASES = [
     ("540 x 8", "five hundred forty times ate makes four thousand three hundred twenty one",
-     ["540 x 8 = 4321"], "4321", CUT),
-    ("45 / 5", "five times ate that's forty five and then like forty five divided by five is eight",
-     ["5 x 8 = 45", "45 / 5 = 8"], "8", CUT),
+     ["540 x 8 = 4321"], "4321"),
     ("53 - 27", "twenty three because I took twenty off fifty three, take off seven is sixteen",
-     ["53 - 20 = 23", "23 - 7 = 16"], "16", CUT),
-    ("2 + 8", "it's eleven because two and eight", ["2 + 8 = 11"], "11", FIRST),
+     ["53 - 20 = 23", "23 - 7 = 16"], "16"),
+    ("2 + 8", "it's eleven because two and eight", ["2 + 8 = 11"], "11"),
     ("108 / 6", "it's twenty eight because I shared one hundred eight by six",
-     ["108 / 6 = 28"], "28", FIRST),
-    ("96 / 6", "es seis porque dividí noventa y seis entre seis", ["96 / 6 = 6"], "6", SLASH),
-    ("81 + 82", "eighty one plus two is eighty three", ["81 + 2 = 83"], None, STOPPED),
+     ["108 / 6 = 28"], "28"),
+    ("81 + 82", "eighty one plus two is eighty three", ["81 + 2 = 83"], None),
+]  # fmt: skip
+
+SHORT = [
+    short("45 / 5", "five times ate that's forty five then forty five divided by five is eight",
+     ["5 x 8 = 45", "45 / 5 = 8"], "8", CUT),
+    short("96 / 6", "es seis porque dividí noventa y seis entre seis", ["96 / 6 = 6"], "6", SLASH),
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("problem", "line", "steps", "answer"), [short(*one) for one in CASES])
+@pytest.mark.parametrize(("problem", "line", "steps", "answer"), [*CASES, *SHORT])
 def test_a_wrong_result_or_an_early_end_is_kept_as_it_was_said(problem, line, steps, answer):
     language = Language.ES if line.startswith("es ") else Language.EN
     heard = read(parse(problem), line, language)
@@ -127,7 +127,6 @@ def test_a_wrong_result_or_an_early_end_is_kept_as_it_was_said(problem, line, st
     assert heard.answer_text == answer
 
 
-@pytest.mark.xfail(reason=BACK, strict=True)
 def test_a_result_that_was_taken_back_is_no_answer():
     line = "doscientos cuarenta y tres entre nueve son treinta y siete digo dividí doscientos"
     line += " cuarenta y tres entre nueve es veintisiete"
