@@ -245,7 +245,8 @@ class _Listener:
         whole = side.whole(left)
         at_once = whole in self.facts.lefts or whole == self.facts.asked or side.mixed
         if len(side.hops) > 1 and at_once:
-            self._step(whole, (said, start), side.hops[-1], result)
+            place = side.hops[0].start if start is None else start
+            self._step(whole, (said, place), side.hops[-1], result)
             return
         hops = list(side.hops)
         while hops:

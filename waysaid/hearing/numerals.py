@@ -12,7 +12,17 @@ from waysaid.hearing.measured import measured
 from waysaid.hearing.near import near_values
 from waysaid.hearing.wholes import Scan, Whole, wholes_at
 from waysaid.hearing.word import Pause, Word
-from waysaid.number import MOST_DIGITS, Number, decimal, exact, mixed, parts, percent
+from waysaid.number import (
+    MOST_DIGITS,
+    Form,
+    Number,
+    decimal,
+    exact,
+    has_form,
+    mixed,
+    parts,
+    percent,
+)
 
 REACH = 16
 """How many words one number takes at most: our choice, more than any number to a million takes."""
@@ -192,7 +202,7 @@ def _percents(scan: Scan, wholes: tuple[Whole, ...]) -> Iterator[Numeral]:
         for w in wholes if w.value and not w.many for n in _mixed(scan, w)
     ]  # fmt: skip
     for leaf, many, noise in written_number(scan.texts[0], scan.lexicon):
-        if not many and not isinstance(leaf, int):
+        if not many and has_form(leaf, Form.DECIMAL):
             values.append((Fraction(exact(leaf)), 1, noise))
     for sign in scan.lexicon.numbers.percents:
         for value, end, noise in values:
