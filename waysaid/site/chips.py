@@ -128,13 +128,18 @@ def steps_json(steps: Sequence[Step]) -> list[dict[str, Any]]:
 
 def pictures_of(telling: Telling) -> dict[str, Any]:
     """Return how a telling is drawn when nobody asks for a picture, and the ones that suit it."""
-    suiting = [picture.value for picture in Picture if suits(picture, telling)]
     if not telling.steps:
         return {"picture": Picture.WORDS.value, "pictures": [Picture.WORDS.value]}
-    if Picture.DOTS in suiting:
-        return {"picture": Picture.DOTS.value, "pictures": suiting}
-    line = Picture.NUMBER_LINE.value
-    return {"picture": line if line in suiting else Picture.EQUATIONS.value, "pictures": suiting}
+    suiting = [picture.value for picture in Picture if suits(picture, telling)]
+    return {"picture": picture_of(telling).value, "pictures": suiting}
+
+
+def picture_of(telling: Telling) -> Picture:
+    """Return how a telling is drawn when nobody asks for a picture."""
+    if not telling.steps:
+        return Picture.WORDS
+    fitting = (each for each in (Picture.DOTS, Picture.NUMBER_LINE) if suits(each, telling))
+    return next(fitting, Picture.EQUATIONS)
 
 
 def thumbnail(telling: Telling, language: str) -> dict[str, Any] | None:

@@ -7,7 +7,7 @@ from waysaid.drawing import Picture, Telling, lines
 from waysaid.hearing import Part, Reading, read
 from waysaid.number import parse
 from waysaid.site.answer_view import in_words
-from waysaid.site.chips import pictures_of, thumbnail
+from waysaid.site.chips import picture_of
 from waysaid.site.desk_notes import slip_heard
 from waysaid.site.ears import Ears
 from waysaid.site.heard_view import parts_of, rivals_of, taken_back
@@ -31,7 +31,8 @@ def way_from_line(problem_text: str, line: str, ears: Ears) -> dict[str, Any]:
 
 def usual_picture(problem_text: str, line: str, ears: Ears) -> str:
     """Return how what a line says is drawn when nobody asks for a picture."""
-    return str(_drawn(problem_text, _read(problem_text, line, ears))["picture"])
+    reading = _read(problem_text, line, ears)
+    return _picture(_telling(problem_text, reading), reading)
 
 
 def preview(problem_text: str, line: str, wording: Wording, ears: Ears) -> dict[str, Any]:
@@ -41,7 +42,6 @@ def preview(problem_text: str, line: str, wording: Wording, ears: Ears) -> dict[
     `rivals` the runners-up, each as it would be recorded; `slip` a note for the teacher alone.
     """
     reading = _read(problem_text, line, ears)
-    telling = _telling(problem_text, reading)
     return {
         **_shown(problem_text, reading, wording, ears),
         "perhaps": reading.sure < CLEAR,
@@ -50,7 +50,6 @@ def preview(problem_text: str, line: str, wording: Wording, ears: Ears) -> dict[
         "slip": slip_heard(parse(problem_text), reading.answer_text, wording.language.value),
         "taken_back": taken_back(reading),
         "rivals": [_shown(problem_text, rival, wording, ears) for rival in rivals_of(reading)],
-        "scene": thumbnail(telling, wording.language.value),
     }
 
 
@@ -62,7 +61,7 @@ def _shown(problem_text: str, reading: Reading, wording: Wording, ears: Ears) ->
         **_told(reading, ears),
         "lines": list(lines(telling, wording.language)) if telling.steps else [],
         "family_name": wording.name(family) if family else None,
-        **_drawn(problem_text, reading),
+        "picture": _picture(telling, reading),
         **seen_view(telling, wording.language.value),
     }
 
@@ -83,12 +82,11 @@ def _told(reading: Reading, ears: Ears) -> dict[str, Any]:
     }
 
 
-def _drawn(problem_text: str, reading: Reading) -> dict[str, Any]:
-    """Return the picture, and those that suit; the words where no part of a step was said."""
-    drawn = pictures_of(_telling(problem_text, reading))
+def _picture(telling: Telling, reading: Reading) -> str:
+    """Return the picture it is drawn as; the words where no part of a step was said."""
     if all(set(told.unsaid) == set(Part) for told in reading.told):
-        return {**drawn, "picture": Picture.WORDS.value}
-    return drawn
+        return Picture.WORDS.value
+    return picture_of(telling).value
 
 
 def _telling(problem_text: str, reading: Reading) -> Telling:
