@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from waysaid.hearing import Reading, Told
 from waysaid.number import Language
-from waysaid.site.history import corrections_of, history_before
+from waysaid.site.history import corrections_before, corrections_of
 from waysaid.site.models import Talk
 from waysaid.talk import State, WayTold
 from waysaid.ways import Family, Step
@@ -31,7 +31,7 @@ def ears_for(talk: Talk, state: State, problem_text: str) -> Ears:
     """
     chosen = Counter(corrections_of(state, talk.set_aside).values())
     if talk.history:
-        chosen.update(history_before(talk).corrections)
+        chosen.update(corrections_before(talk))
     meant: Counter[Family] = Counter()
     for (_proposed, family), times in chosen.items():
         if family is not None:

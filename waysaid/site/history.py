@@ -9,7 +9,7 @@ from statistics import median
 from django.db.models import Max
 
 from waysaid.site.models import EventRow, Talk
-from waysaid.site.record import record_of
+from waysaid.site.record import MOST_TALKS, mark, record_of
 from waysaid.talk import Record, State, fold, kind_of
 from waysaid.ways import Family
 
@@ -48,6 +48,21 @@ def history_before(talk: Talk) -> History:
     talks = tuple((pk, tuple(set_aside)) for pk, set_aside in listed)
     rows = EventRow.objects.filter(talk__in=[pk for pk, _ in talks])
     return _history(talks, rows.aggregate(Max("pk"))["pk__max"] or 0, rows.count())
+
+
+_kept: dict[int, tuple[object, Mapping[Correction, int]]] = {}
+
+
+def corrections_before(talk: Talk) -> Mapping[Correction, int]:
+    """Return the corrections alone: looked up once until an event is written or one is erased."""
+    now = mark()
+    known, corrections = _kept.get(talk.pk, (None, {}))
+    if known is not now:
+        corrections = history_before(talk).corrections
+        if len(_kept) >= MOST_TALKS:
+            _kept.clear()
+        _kept[talk.pk] = (now, corrections)
+    return corrections
 
 
 @lru_cache(maxsize=32)

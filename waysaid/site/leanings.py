@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from waysaid.site.history import TALKS_BACK, Correction, corrections_of
 from waysaid.site.models import SchoolClass, Talk
-from waysaid.site.record import at_hand
+from waysaid.site.record import at_hand, mark_change
 from waysaid.site.wording import wording_of
 from waysaid.ways import Family
 
@@ -55,6 +55,7 @@ def erase_leanings(school_class: SchoolClass, key: str | None) -> None:
         if erased:
             talk.set_aside = [*talk.set_aside, *erased]
             talk.save(update_fields=["set_aside"])
+    mark_change()
 
 
 def _counted(talk: Talk) -> dict[str, Correction]:

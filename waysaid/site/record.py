@@ -96,6 +96,8 @@ class TalkAtHand:
 
 _at_hand: OrderedDict[int, TalkAtHand] = OrderedDict()
 _at_hand_lock = threading.Lock()
+_marks = [object()]
+"""One mark, another after every change of what is on disk."""
 
 
 def at_hand(talk_id: int, least: int | None = None) -> TalkAtHand:
@@ -119,6 +121,20 @@ def forget_all() -> None:
     """Forget every state, as a restart does."""
     with _at_hand_lock:
         _at_hand.clear()
+    mark_change()
+
+
+def mark() -> object:
+    """Return a mark of what is on disk now: the same one until an event of any talk is written.
+
+    What is worked out from several talks is kept with the mark that was there before reading.
+    """
+    return _marks[0]
+
+
+def mark_change() -> None:
+    """Let nothing count that was worked out before."""
+    _marks[0] = object()
 
 
 def milliseconds(moment: datetime) -> int:
@@ -168,6 +184,7 @@ def append(
 
 def _heard(talk_id: int, records: Sequence[Record]) -> None:
     """Put what was just written on the state at hand, if the talk is at hand."""
+    mark_change()
     talk = _at_hand.get(talk_id)
     if talk is not None:
         talk.hear(records)
