@@ -18,6 +18,9 @@ from waysaid.site.live import live  # noqa: E402
 WORKERS = 8
 """Threads that answer pages; each keeps a database connection."""
 
+READ_FIRST = ("/events", "/read")
+"""How the addresses end whose answers somebody waits for at every tap or key."""
+
 BODY = "waysaid.body"
 """The key in the scope for a body that was read before a thread was asked to answer."""
 
@@ -38,7 +41,7 @@ async def application(scope: Scope, receive: Receive, send: Send) -> None:
     """Answer one request; a stream never enters Django."""
     if scope["path"].startswith("/live/"):
         await live(scope, receive, send)
-    elif scope["path"].endswith("/events"):
+    elif scope["path"].endswith(READ_FIRST):
         await _pages({**scope, BODY: await _body(receive)}, receive, send)
     else:
         await _pages(scope, receive, send)

@@ -2,6 +2,7 @@
 
 import asyncio
 import contextlib
+import gc
 import json
 import signal
 import socket
@@ -19,6 +20,8 @@ from django.core.management import call_command
 from django.db import DatabaseError, connection
 from django.db.migrations.executor import MigrationExecutor
 
+from waysaid.hearing import read
+from waysaid.number import Language, parse
 from waysaid.site.asgi import application
 from waysaid.site.demo import make_demo
 from waysaid.site.errors import NotReadyError
@@ -114,3 +117,16 @@ def _announce(server: MainServer, address: str, open_browser: bool) -> None:
     print(f"Waysaid is ready: {address}", flush=True)
     if open_browser:
         webbrowser.open(address)
+    _settle()
+
+
+def _settle() -> None:
+    """Read a line in each language, so that the first one typed waits for no word list.
+
+    What is there then stays until the end: without looking through it again and again, as the
+    interpreter does at whatever moment, a line is never held up by it (30 ms and more).
+    """
+    for language in Language:
+        read(parse("8 + 5"), "8 + 2 = 10", language)
+    gc.collect()
+    gc.freeze()
