@@ -142,7 +142,7 @@ def both_changed(state: State, frame: Frame, world: World) -> State:
     assert frame.right is not None
     for one in world.facts.written:
         state = with_step(state, frame, Quantity(one, frame.right.span), world)
-    first = len(state.drafts) == len(world.facts.written)
+    first = 0 < len(state.drafts) == len(world.facts.written)
     return state.and_costs(-2 * weights.UNSAID if first else 0)
 
 

@@ -231,12 +231,16 @@ def _again(state: State, item: Item, world: World) -> Iterator[State]:
         left = replace(state.standing, said=False)
         yield from _scaled(state, left, world)
         return
-    yield state
-    if state.drafts and frame.empty:
-        last = state.drafts[-1].left
-        if isinstance(last, Operation) and not isinstance(last.right, Operation):
-            right = Quantity(last.right, item.span)
-            yield state.framed(Frame(sign=last.sign, right=right), 1)
+    last = state.drafts[-1].left if state.drafts else None
+    scaled = isinstance(last, Operation) and last.sign in (Sign.TIMES, Sign.OVER)
+    if scaled and frame.empty and state.standing is not None:
+        yield state.framed(Frame(left=replace(state.standing, said=False)))
+        yield state.and_costs(weights.IGNORED)
+    else:
+        yield state
+    if frame.empty and isinstance(last, Operation) and not isinstance(last.right, Operation):
+        right = Quantity(last.right, item.span)
+        yield state.framed(Frame(sign=last.sign, right=right), 1)
 
 
 def _into(state: State, item: Item, world: World) -> Iterator[State]:

@@ -10,7 +10,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.item import Item
-from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Exact, Operation, Remainder, Sign, exact, leaves
 
@@ -43,7 +43,8 @@ def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
         state = replace(state, bare=state.bare[:-1])
     after = _taken_off(state, rest, world)
     divisor = world.facts.numbers[-1]
-    if groups is not None and (rest.leaf < divisor or after is state):
+    wrong = after.cost > state.cost
+    if groups is not None and (rest.leaf < divisor or after is state or wrong):
         whole = groups * divisor + rest.leaf == world.facts.numbers[0]
         cost = 0 if whole or after is not state else weights.FALSE
         found = Remainder(groups, rest.leaf)
@@ -61,7 +62,9 @@ def _groups(state: State, world: World) -> int | None:
     if not state.drafts:
         return None
     for draft in reversed(state.drafts):
-        if draft.counted or not isinstance(draft.left, Operation):
+        if not isinstance(draft.left, Operation):
+            continue
+        if draft.counted and not {*leaves(draft.left)} <= {*counts(state)}:
             continue
         if draft.left.sign is Sign.TIMES:
             return _other_factor(draft.left, world)
@@ -86,7 +89,7 @@ def _taken_off(state: State, rest: Quantity, world: World) -> State:
         return state
     left = Operation(Sign.MINUS, exact(there), exact(used))
     draft = Draft(left, (Part.LEFT, Part.OP, Part.RIGHT), rest.span, rest.leaf)
-    cost = 0 if worth(left) == rest.value else weights.FALSE
+    cost = 0 if worth(left) == rest.value else weights.SLIP
     return replace(
         state,
         drafts=(*state.drafts, draft),

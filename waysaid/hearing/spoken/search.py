@@ -232,6 +232,6 @@ def _left_over(state: State, world: World) -> int:
             cost += weights.RESTATED
         if compared and last and one.after and _names_a_side(state, world):
             continue
-        if last and state.drafts and one.quantity.value not in ends:
+        if last and state.drafts and one.quantity.value not in ends[max(0, one.after - 1) :]:
             cost += weights.UNREACHED if one.after or one.final else weights.IGNORED
     return cost

@@ -6,7 +6,17 @@ from typing import NamedTuple
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.frame import Frame, Quantity
-from waysaid.number import Blank, Exact, Order, Remainder, Verdict, exact, leaves
+from waysaid.number import (
+    Blank,
+    Exact,
+    Operation,
+    Order,
+    Remainder,
+    Sign,
+    Verdict,
+    exact,
+    leaves,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,10 +130,14 @@ def unused(state: State) -> tuple[Exact, ...]:
 
 
 def counts(state: State) -> tuple[Exact, ...]:
-    """Return how many groups each step of groups took: the 10 and the 3 of 10 x 7 and 3 x 7."""
-    found = []
-    for draft in state.drafts:
-        numbers = [one for one in leaves(draft.left) if isinstance(one, int)]
-        if len(numbers) == 2:
-            found.append(exact(numbers[0]))
-    return tuple(found)
+    """Return how many groups each step of groups took: the 10 and the 3 of 10 x 7 and 7 x 3."""
+    pairs = [
+        [exact(one) for one in leaves(draft.left) if isinstance(one, int)]
+        for draft in state.drafts
+        if isinstance(draft.left, Operation) and draft.left.sign is Sign.TIMES
+    ]
+    pairs = [pair for pair in pairs if len(pair) == 2]
+    alike = [one for one in pairs[0] if all(one in pair for pair in pairs)] if pairs else []
+    if len(alike) != 1:
+        return tuple(pair[0] for pair in pairs)
+    return tuple(pair[1] if pair[0] == alike[0] else pair[0] for pair in pairs)

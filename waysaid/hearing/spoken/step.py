@@ -13,6 +13,7 @@ from waysaid.hearing.spoken.world import World
 from waysaid.number import (
     Exact,
     Operation,
+    Sign,
     leaves,
 )
 
@@ -74,8 +75,14 @@ def _known_result(state: State, draft: Draft) -> int:
     """Return what an unsaid result does not cost where it was named before: 8 x 10, halve 16."""
     if draft.result is not None or draft.forced is None:
         return 0
-    named = (one for before in state.drafts for one in leaves(before.left))
-    return weights.UNSAID if draft.forced in named else 0
+    named = [one for before in state.drafts for one in leaves(before.left)]
+    rests = [before.result for before in state.drafts[-1:] if _takes(before)]
+    return weights.UNSAID if draft.forced in (*named, *rests) else 0
+
+
+def _takes(draft: Draft) -> bool:
+    """Tell whether a step takes away: what it leaves is then so many groups, 32 left, 8 fours."""
+    return isinstance(draft.left, Operation) and draft.left.sign is Sign.MINUS
 
 
 def _said_late(state: State, numbers: tuple[Quantity, ...]) -> State:
