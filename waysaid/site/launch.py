@@ -120,7 +120,8 @@ def running_port(folder: Path) -> int | None:
 def _listen(port: int, *, exact: bool) -> socket.socket:
     """Return a listening socket on the loopback address; another port unless one was asked for."""
     for wanted in (port,) if exact else (port, 0):
-        made = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
+        # Named as TCP, or the loop lets the end of an answer wait for a receipt, up to 40 ms.
+        made = socket.socket(socket.AF_INET, socket.SOCK_STREAM, socket.IPPROTO_TCP)
         made.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         try:
             made.bind(("127.0.0.1", wanted))

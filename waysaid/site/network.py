@@ -164,7 +164,8 @@ def _listener(port: int) -> socket.socket:
     """Return a listening socket on the network's address, on this port if it is free."""
     address = own_network_address()
     for wanted in (port, 0):
-        made = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
+        # Named as TCP, or the loop lets the end of an answer wait for a receipt, up to 40 ms.
+        made = socket.socket(socket.AF_INET, socket.SOCK_STREAM, socket.IPPROTO_TCP)
         made.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         try:
             made.bind((address, wanted))
