@@ -26,6 +26,8 @@ from waysaid.number import (
     Compare,
     Equation,
     Exact,
+    Image,
+    ImageKind,
     Operation,
     Sign,
     chain,
@@ -174,6 +176,9 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     here = before.value
     skip = value - here if value > here else here - value
     groups = (*world.facts.numbers, here, *_last_skip(state)) if world.groups else ()
+    problem = world.facts.problem
+    if isinstance(problem, Image) and problem.kind is ImageKind.ARRAY:
+        groups = problem.numbers
     if skip not in (*_SKIPS, *groups) or not skip:
         return
     sign = Sign.PLUS if value > here else Sign.MINUS
@@ -186,6 +191,7 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     known = turned_side(draft.left) in world.lefts
     first = 0 if counting else weights.COUNTING
     known = known or here in world.facts.numbers or (world.groups and skip == here)
+    known = known or (isinstance(problem, Image) and skip == here)
     yield replace(
         state,
         drafts=(*state.drafts, draft),

@@ -18,6 +18,7 @@ from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.meant import cannot, meant, regrouped
 from waysaid.hearing.spoken.part import is_all, part_step
 from waysaid.hearing.spoken.places import in_other_places, in_places
+from waysaid.hearing.spoken.sharing import from_count, so_many
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import with_step
 from waysaid.hearing.spoken.world import World
@@ -112,6 +113,9 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
     if state.standing is not None:
         start = replace(state.standing, said=False)
         yield with_step(state, frame, start, world).and_costs(weights.GOES_ON)
+        count = from_count(state, frame) if world.groups else None
+        if count is not None:
+            yield with_step(state, frame, count, world).and_costs(weights.PLACED)
         for moved in in_places(replace(frame, left=start), state.standing, world):
             placed = with_step(state, moved, start, world).and_costs(weights.PLACED)
             yield in_other_places(placed, replace(frame, left=start), moved)
@@ -167,6 +171,10 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     taken = part_step(state, whole, left, world) or part_step(state, left, whole, world)
     if taken is not None and taken.left is not None:
         yield with_step(state, taken, taken.left, world)
+        return
+    shared = so_many(whole, left, state, world)
+    if shared is not None and shared.left is not None:
+        yield with_step(state, shared, shared.left, world)
         return
     for before, hop, more in meant(whole, left, state, world):
         if hop.left is not None:

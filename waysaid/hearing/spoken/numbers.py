@@ -14,6 +14,7 @@ from waysaid.hearing.spoken.part import base_of, base_value, part_step, taken_pa
 from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import twos
+from waysaid.hearing.spoken.sharing import unit_named
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
@@ -157,6 +158,8 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
 def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Take a number behind a whole pair: its result with no word before it, or something new."""
     frame = state.frame
+    if unit_named(frame, said, world):
+        yield state
     if frame.verb is Meaning.FROM and frame.left is None and said.value in world.facts.numbers:
         yield state.framed(replace(frame, verb=Meaning.ADD))
     if frame.right is not None and said.many and frame.sign in (Sign.PLUS, Sign.MINUS):

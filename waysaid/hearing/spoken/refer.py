@@ -9,7 +9,9 @@ from waysaid.hearing.spoken.close import both_changed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
+from waysaid.hearing.spoken.scale import twos
 from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.step import with_step
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Blank, Compare, Number, exact, leaves
 
@@ -101,6 +103,8 @@ def _rest(state: State, world: World) -> Iterator[tuple[Number, int]]:
 def both(state: State, item: Item, world: World) -> Iterator[State]:
     """Yield the state in which a hop is made from every number of the problem."""
     frame = state.frame
+    if frame.verb in (Meaning.HALF, Meaning.DOUBLE) and frame.left is None and not state.drafts:
+        yield _both_by_two(state, item, world)
     hop = frame.sign is not None and frame.right is not None
     if frame.wants is Slot.LEFT and hop:
         yield both_changed(replace(state, frame=Frame()), replace(frame, wants=Slot.NONE), world)
@@ -114,3 +118,14 @@ def both(state: State, item: Item, world: World) -> Iterator[State]:
     begun = frame.verb is not None and frame.right is None
     told = frame.reach or not (frame.empty or whole or begun)
     yield state.and_costs(weights.IGNORED if told and not world.groups else 1)
+
+
+def _both_by_two(state: State, item: Item, world: World) -> State:
+    """Return the state in which every number was halved, or doubled: 48 and 3 are still to come."""
+    halved = state.frame.verb is Meaning.HALF
+    after = replace(state, frame=Frame())
+    for one in world.facts.written:
+        left = Quantity(one, item.span)
+        for frame in twos(halved, left, world):
+            after = with_step(after, frame, left, world)
+    return after.and_costs(-weights.UNSAID)

@@ -10,6 +10,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.sharing import rest_shared
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Exact, Operation, Remainder, Sign, exact, leaves
@@ -21,6 +22,9 @@ def left_over(state: State, item: Item, world: World) -> Iterator[State]:
         yield state
         return
     rest = state.frame.bare
+    share = rest_shared(state, rest, world) if rest is not None else None
+    if share is not None:
+        yield state.framed(share)
     for after in closed(state, world):
         yield after.and_costs(weights.IGNORED)
         yield after.framed(Frame(verb=Meaning.LEFT_OVER, wants=Slot.RIGHT))

@@ -14,6 +14,7 @@ from waysaid.hearing.spoken.ending import ends_there, even_count, joined_late, r
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
+from waysaid.hearing.spoken.sharing import rest_told
 from waysaid.hearing.spoken.state import Said, State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Claim, Compare, Form, has_form
@@ -200,7 +201,7 @@ def _finished(state: State, world: World) -> Iterator[State]:
     for after in closed(state, world):
         if after.frame != Frame() or after.reason is not None:
             continue
-        done = joined_late(restates(after, world), world)
+        done = rest_told(joined_late(restates(after, world), world), world)
         done = done.and_costs(-1 if ends_there(done, world) else 0)
         judges = isinstance(world.facts.problem, Compare | Claim)
         if judges and done.verdict is None:

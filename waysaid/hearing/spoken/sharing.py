@@ -1,0 +1,83 @@
+"""What is said short of a sharing: 21 are three, the 4 left is one, one group too many."""
+
+from waysaid.hearing.draft import COUNTED, Draft
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.state import State, counts
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Operation, Remainder, Sign, exact
+
+
+def so_many(whole: Quantity, groups: Quantity, state: State, world: World) -> Frame | None:
+    """Return the step of a number that is so many groups: 70 would be ten, and 21 are three.
+
+    It is written as the groups before it, 3 x 7 = 21 behind 10 x 7 = 70, else as 21 / 7 = 3.
+    """
+    if Sign.OVER not in world.signs or len(world.facts.numbers) != 2:
+        return None
+    divisor = Quantity(world.facts.numbers[1], groups.span, said=False)
+    if worth(Operation(Sign.TIMES, groups.leaf, divisor.leaf)) != whole.value:
+        return None
+    if whole.value in (None, divisor.value) or divisor.value in (0, 1):
+        return None
+    if counts(state):
+        return Frame(left=groups, sign=Sign.TIMES, right=divisor, result=whole)
+    return Frame(left=whole, sign=Sign.OVER, right=divisor, result=groups)
+
+
+def rest_shared(state: State, rest: Quantity, world: World) -> Frame | None:
+    """Return the sharing of what the number shared before left over: the 4 left is one each."""
+    last = state.drafts[-1].left if state.drafts else None
+    if not isinstance(last, Operation) or last.sign is not Sign.OVER:
+        return None
+    used, divisor = worth(last.left), worth(last.right)
+    if used is None or divisor is None or len(world.facts.numbers) != 2:
+        return None
+    if divisor != world.facts.numbers[1] or exact(world.facts.numbers[0] - used) != rest.value:
+        return None
+    return Frame(left=rest, sign=Sign.OVER, right=Quantity(exact(divisor), rest.span, said=False))
+
+
+def from_count(state: State, frame: Frame) -> Quantity | None:
+    """Return the groups counted last, where the hop is made from them: one six too many, so 9."""
+    count, size, end = counts(state)[-1:], frame.right, frame.result
+    if not count or size is None or end is None or frame.sign not in (Sign.PLUS, Sign.MINUS):
+        return None
+    hop = Operation(frame.sign, count[0], size.leaf)
+    return Quantity(count[0], size.span, said=False) if worth(hop) == end.value else None
+
+
+def rest_told(state: State, world: World) -> State:
+    """Return the state with the step that left the rest, where the rest was said first."""
+    told = state.verdict
+    if not isinstance(told, Remainder) or len(state.drafts) != 1 or not world.facts.numbers:
+        return state
+    only = state.drafts[0]
+    used, there = only.stands, world.facts.numbers[0]
+    product = isinstance(only.left, Operation) and only.left.sign is Sign.TIMES
+    if not product or used is None or there - used != told.left or not told.left:
+        return state
+    step = Draft(Operation(Sign.MINUS, there, used), COUNTED, only.span, told.left)
+    return replace(state, drafts=(only, step))
+
+
+def doubled(drafts: tuple[Draft, ...]) -> tuple[Draft, ...]:
+    """Return the steps of one who kept doubling: 30 x 2 where a count has 30 + 30."""
+    return tuple(_doubled(draft) for draft in drafts)
+
+
+def _doubled(draft: Draft) -> Draft:
+    left = draft.left
+    if not isinstance(left, Operation) or left.sign is not Sign.PLUS or not draft.counted:
+        return draft
+    if worth(left.left) is None or worth(left.left) != worth(left.right):
+        return draft
+    return replace(draft, left=Operation(Sign.TIMES, left.left, 2))
+
+
+def unit_named(frame: Frame, said: Quantity, world: World) -> bool:
+    """Tell whether a number only names what is in a group: one less seven."""
+    if Sign.OVER not in world.signs or frame.left is not None or frame.result is not None:
+        return False
+    small = frame.right is not None and frame.right.value == 1
+    return small and frame.sign is Sign.MINUS and said.value == world.facts.numbers[-1]
