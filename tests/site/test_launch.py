@@ -1,5 +1,6 @@
 """Starting: one address, another port when one is taken, a plain sentence when it cannot be."""
 
+import asyncio
 import os
 import socket
 import subprocess
@@ -10,6 +11,7 @@ import pytest
 
 from tests.plain_user import plain_argv
 from tests.site.server import START, running
+from waysaid.site import launch, network
 
 ROOT = Path(__file__).parents[2]
 
@@ -87,6 +89,25 @@ def test_the_data_folder_is_its_owners_alone(tmp_path):
             assert path.stat().st_mode & 0o077 == 0, path.name
     finally:
         server.kill()
+
+
+def test_no_answer_waits_for_a_receipt_of_its_beginning(monkeypatch):
+    async def accepted(listener):
+        delays = asyncio.get_running_loop().create_future()
+
+        def came(_reader, writer):
+            chosen = writer.get_extra_info("socket")
+            delays.set_result(chosen.getsockopt(socket.IPPROTO_TCP, socket.TCP_NODELAY))
+            writer.close()
+
+        async with await asyncio.start_server(came, sock=listener):
+            _, writer = await asyncio.open_connection(*listener.getsockname())
+            writer.close()
+            return await delays
+
+    monkeypatch.setattr(network, "own_network_address", lambda: "127.0.0.1")
+    for listener in (launch._listen(0, exact=False), network._listener(0)):
+        assert asyncio.run(accepted(listener)) != 0
 
 
 def test_the_database_is_set_for_safety_over_speed(tmp_path):

@@ -5,6 +5,7 @@ import pytest
 from tests.site.made import child_id, problem_id, sent, way
 from waysaid.number import Language
 from waysaid.site.ears import ears_for
+from waysaid.site.erasing import forget_talks
 from waysaid.site.history import history_before
 from waysaid.site.leanings import leanings_of
 from waysaid.site.models import Talk
@@ -97,6 +98,19 @@ def test_what_was_erased_stays_erased_and_the_record_stays_whole(cast):
     corrected(cast, 1)
     assert keys(cast) == {"split<bridge": 1}
     assert leaning(later) == {Family.SPLIT: 1}
+
+
+def test_a_correction_in_an_earlier_talk_counts_at_once_in_one_that_is_going_on(cast):
+    later = start_talk(cast.school_class, problems=["39 + 27"])
+    assert leaning(later) == {}
+    corrected(cast)
+    assert leaning(later) == {Family.SPLIT: 1}
+    erase(cast)
+    assert leaning(later) == {}
+    corrected(cast, 1)
+    assert leaning(later) == {Family.SPLIT: 1}
+    forget_talks([cast.talk])
+    assert leaning(later) == {}
 
 
 @pytest.mark.parametrize("who", ["colleague", "outsider", "panel"])
