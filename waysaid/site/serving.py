@@ -34,6 +34,11 @@ from waysaid.site.views.running import RUNNING_KEY
 HAND_OVER_SECONDS = 0.0005
 """How long a thread that makes a desk's state may keep the streams' loop waiting (our choice; the
 interpreter's own 5 ms is as long as all the rest of a tap)."""
+SPOKEN = {
+    Language.EN: "eight and two is ten and three more is thirteen",
+    Language.ES: "ocho y dos son diez y tres son trece",
+}
+"""A line in each language that needs its word list."""
 STOPPING = (signal.SIGINT, signal.SIGTERM)
 
 
@@ -126,7 +131,7 @@ def _settle() -> None:
     What is there then stays until the end: without looking through it again and again, as the
     interpreter does at whatever moment, a line is never held up by it (30 ms and more).
     """
-    for language in Language:
-        read(parse("8 + 5"), "8 + 2 = 10", language)
+    for language, line in SPOKEN.items():
+        read(parse("8 + 5"), line, language)
     gc.collect()
     gc.freeze()
