@@ -17,6 +17,7 @@ from waysaid.hearing.spoken.gap import missing
 from waysaid.hearing.spoken.meant import climbed, pretended
 from waysaid.hearing.spoken.part import so_many_parts
 from waysaid.hearing.spoken.pieces import joined
+from waysaid.hearing.spoken.sharing import both_scaled, both_sides
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import filled, loose, with_step
 from waysaid.hearing.spoken.world import World
@@ -69,6 +70,8 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         *_hopped(state, number, value, world),
         *joined(state, number, value, world),
         *_arrived(state, number, value, world),
+        *both_sides(state, number, world),
+        *both_scaled(state, number, world),
         *_counted(state, number, value, world),
     ):
         explained = True

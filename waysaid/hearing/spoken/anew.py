@@ -9,6 +9,7 @@ from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.sharing import doubled
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import (
@@ -177,6 +178,8 @@ def told_anew(
     Only where the change itself was said: I made them sixths, 3/6 and 2/6.
     """
     asked = world.facts.asked
+    if Meaning.DOUBLE in marks and world.groups:
+        drafts = doubled(drafts)
     if Meaning.UNIT not in marks or not isinstance(asked, Operation):
         return drafts
     known = {text(one.left) for one in drafts if not isinstance(one.left, Operation)}

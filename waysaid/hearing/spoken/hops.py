@@ -11,7 +11,7 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.meant import below
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Sign
+from waysaid.number import Image, Sign
 
 HOPS = (Sign.PLUS, Sign.MINUS)
 """The signs of hops."""
@@ -111,6 +111,8 @@ def to(state: State, item: Item, world: World) -> Iterator[State]:
     elif frame.bare is not None or (frame.empty and state.standing is not None):
         if frame.left is not None and not isinstance(frame.left.leaf, int):
             yield state.framed(Frame(whole=frame.left, wants=Slot.RESULT))
+        if isinstance(world.facts.problem, Image) and frame.left is not None:
+            yield state.framed(Frame(sign=Sign.MINUS, right=frame.left, wants=Slot.LEFT))
         for sign in HOPS:
             yield from _reaching(state, frame.left, sign, item)
         yield state.and_costs(1)

@@ -13,7 +13,7 @@ from waysaid.hearing.spoken.scale import twos
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import with_step
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Blank, Compare, Number, exact, leaves
+from waysaid.number import Blank, Compare, Image, Number, exact, leaves
 
 
 def refer(state: State, item: Item, world: World) -> Iterator[State]:
@@ -105,6 +105,9 @@ def both(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
     if frame.verb in (Meaning.HALF, Meaning.DOUBLE) and frame.left is None and not state.drafts:
         yield _both_by_two(state, item, world)
+    if isinstance(world.facts.problem, Image):
+        yield state.and_costs(weights.IGNORED)
+        return
     hop = frame.sign is not None and frame.right is not None
     if frame.wants is Slot.LEFT and hop:
         yield both_changed(replace(state, frame=Frame()), replace(frame, wants=Slot.NONE), world)
@@ -128,4 +131,4 @@ def _both_by_two(state: State, item: Item, world: World) -> State:
         left = Quantity(one, item.span)
         for frame in twos(halved, left, world):
             after = with_step(after, frame, left, world)
-    return after.and_costs(-weights.UNSAID)
+    return after.and_costs(-len(world.facts.written) * weights.UNSAID)

@@ -1,11 +1,15 @@
 """What is said short of a sharing: 21 are three, the 4 left is one, one group too many."""
 
+from collections.abc import Iterator
+
 from waysaid.hearing.draft import COUNTED, Draft
+from waysaid.hearing.reading import Part
+from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity, worth
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Operation, Remainder, Sign, exact
+from waysaid.number import Claim, Operation, Remainder, Sign, exact, sides
 
 
 def so_many(whole: Quantity, groups: Quantity, state: State, world: World) -> Frame | None:
@@ -81,3 +85,41 @@ def unit_named(frame: Frame, said: Quantity, world: World) -> bool:
         return False
     small = frame.right is not None and frame.right.value == 1
     return small and frame.sign is Sign.MINUS and said.value == world.facts.numbers[-1]
+
+
+def both_sides(state: State, number: Quantity, world: World) -> Iterator[State]:
+    """Yield both sides of a claim worked out with what they come to: both make twelve."""
+    problem = world.facts.problem
+    if not state.both or not isinstance(problem, Claim) or state.drafts:
+        return
+    worked = sides(problem)
+    if number.value not in map(worth, worked):
+        return
+    open_parts = (Part.LEFT, Part.OP, Part.RIGHT)
+    drafts = tuple(
+        Draft(side, open_parts, number.span, number.leaf)
+        for side in worked
+        if isinstance(side, Operation)
+    )
+    cost = state.cost - weights.UNTRACED * all(worth(side) == number.value for side in worked)
+    yield replace(state, drafts=drafts, both=False, so=False, standing=number, cost=cost)
+
+
+def both_scaled(state: State, number: Quantity, world: World) -> Iterator[State]:
+    """Yield the sharing of both numbers, halved or doubled, of which the answer was said."""
+    if Sign.OVER not in world.signs or len(state.drafts) != 2:
+        return
+    lefts = [draft.left for draft in state.drafts]
+    pairs = [one for one in lefts if isinstance(one, Operation)]
+    ends = [draft.stands for draft in state.drafts]
+    starts = [worth(one.left) for one in pairs]
+    alike = len({(one.sign, worth(one.right)) for one in pairs}) == 1
+    if starts != list(world.facts.numbers) or not alike or None in ends or not ends[1]:
+        return
+    if pairs[0].sign not in (Sign.TIMES, Sign.OVER):
+        return
+    left = Operation(Sign.OVER, exact(ends[0] or 0), exact(ends[1]))
+    if worth(left) != number.value:
+        return
+    draft = Draft(left, COUNTED, number.span, number.leaf)
+    yield replace(state, drafts=(*state.drafts, draft), standing=number, so=False)
