@@ -15,7 +15,7 @@ from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import twos
 from waysaid.hearing.spoken.sharing import unit_named
-from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
 from waysaid.number import Exact, Form, Operation, Sign, Written, exact
@@ -197,6 +197,9 @@ def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]
     if left is not None and said.many and left.value == 2 and not world.groups:
         for doubled in twos(False, said, world):
             yield state.framed(doubled)
+    elif left is not None and left.value == 1 and not said.many and counts(state):
+        if said.value in world.facts.numbers:
+            yield state.and_costs(weights.POINTED)
     elif left is not None and said.many:
         yield state.framed(Frame(left=left, sign=Sign.TIMES, right=said, op_said=True))
     elif left is not None and part_step(state, left, said, world) is not None:

@@ -93,7 +93,7 @@ def _taken_off(state: State, rest: Quantity, world: World) -> State:
         return state
     left = Operation(Sign.MINUS, exact(there), exact(used))
     draft = Draft(left, (Part.LEFT, Part.OP, Part.RIGHT), rest.span, rest.leaf)
-    cost = 0 if worth(left) == rest.value else weights.SLIP
+    cost = -1 if worth(left) == rest.value else weights.SLIP
     return replace(
         state,
         drafts=(*state.drafts, draft),
