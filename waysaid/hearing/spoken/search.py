@@ -6,6 +6,7 @@ The work is bounded by counts alone: so many states a word, so many words.
 from collections.abc import Iterator
 
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
@@ -17,7 +18,7 @@ from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.sharing import rest_told
 from waysaid.hearing.spoken.state import Said, State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Claim, Compare, Form, has_form
+from waysaid.number import Claim, Compare, Form, Operation, has_form
 
 WIDTH = 24
 """The states kept for each word of a line of ordinary length. Our choice, by trial."""
@@ -221,6 +222,11 @@ def _left_over(state: State, world: World) -> int:
     """Return what the numbers cost that nothing explains: all but an answer, and the problem's."""
     cost = 0
     ends = [draft.stands for draft in state.drafts]
+    ends += [
+        worth(draft.left.right)
+        for draft in state.drafts[-1:]
+        if isinstance(draft.left, Operation) and draft.open == (Part.RIGHT,)
+    ]
     compared = isinstance(world.facts.problem, Compare)
     for place, one in enumerate(state.bare):
         last = place == len(state.bare) - 1
