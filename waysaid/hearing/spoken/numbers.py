@@ -1,6 +1,7 @@
 """Where a number goes when it is said: the slot awaited, a result, or a frame of its own."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
@@ -20,6 +21,9 @@ from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
 from waysaid.number import Exact, Form, Operation, Sign, Written, exact
 
+_HALF = Fraction(1, 2)
+"""Among whole numbers a half is rather an act, as in cut it in half, than a number."""
+
 
 def number(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Yield the states after a number; in a problem that divides, 60/4 is a division, too."""
@@ -31,6 +35,8 @@ def number(state: State, said: Quantity, world: World) -> Iterator[State]:
             for after in closed(state, world):
                 yield replace(after.framed(pair), spoken=said)
         state = state.and_costs(weights.IGNORED)
+    if said.value == _HALF and world.whole:
+        state = state.and_costs(weights.UNSAID)
     for after in _placed(state, said, world):
         yield replace(after, spoken=said) if after.spoken is state.spoken else after
 

@@ -54,6 +54,12 @@ class World:
         return any(has_form(one, Form.DECIMAL) for one in self.facts.written)
 
     @property
+    def whole(self) -> bool:
+        """Whether all numbers of the problem are whole, and nothing is shared out."""
+        numbers = self.facts.numbers
+        return Sign.OVER not in self.signs and all(isinstance(one, int) for one in numbers)
+
+    @property
     def groups(self) -> bool:
         """Whether the problem multiplies or divides."""
         return not self.signs.isdisjoint((Sign.TIMES, Sign.OVER, Sign.OF))
