@@ -123,6 +123,21 @@ def typed(page, text):
     page.keyboard.type(text)
 
 
+QUIET = """() => new Promise((done) => {
+  let still = setTimeout(done, 400);
+  new MutationObserver(() => {
+    clearTimeout(still);
+    still = setTimeout(done, 400);
+  }).observe(document.querySelector("#preview"), {childList: true, subtree: true});
+})"""
+
+
+def read_through(page):
+    """Wait until the line's last letter is read: a choice belongs to the line it was made of."""
+    page.locator("#preview .heard-as").wait_for()
+    page.evaluate(QUIET)
+
+
 def names_in(value):
     if isinstance(value, dict):
         return set(value).union(*map(names_in, value.values()))
@@ -181,6 +196,7 @@ def test_a_runner_up_is_tapped_and_kept_as_a_correction(halls, open_page):
     talk, page, _board = opened(halls["en"], open_page, "16 - 7")
     said = "seven and eight makes sixteen so eight"
     typed(page, f"Noor, {said}")
+    read_through(page)
     rival = page.locator("#preview .rival").first
     rival.wait_for()
     box = rival.bounding_box()
@@ -197,6 +213,7 @@ def test_a_runner_up_is_tapped_and_kept_as_a_correction(halls, open_page):
 def test_another_family_chosen_is_kept_with_what_was_proposed(halls, open_page):
     talk, page, _board = opened(halls["en"], open_page, "39 + 27")
     typed(page, "Wren, 39+1=40 40+26=66")
+    read_through(page)
     choice = page.locator('#preview [data-key="line-family"]')
     choice.wait_for()
     choice.select_option("split")
@@ -221,6 +238,7 @@ def test_corrections_are_erased_in_the_settings(halls, open_page):
     hall = halls["es"]
     talk, page, _board = opened(hall, open_page, "39 + 27")
     typed(page, "Uma, 39+1=40 40+26=66")
+    read_through(page)
     page.locator('#preview [data-key="line-family"]').select_option("split")
     page.keyboard.press("Enter")
     assert waited(lambda: len(talk.record()), 1) == 1
