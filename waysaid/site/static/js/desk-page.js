@@ -97,8 +97,8 @@ desk.onChosen = () => {
   const middle = desk.state.phase === "connect" ? "connecting" : "telling";
   if (stacked.matches) at(middle).scrollIntoView();
 };
+desk.onLetGo = () => line.clear();
 desk.onDone = () => {
-  line.clear();
   if (stacked.matches) at("names").scrollIntoView({ block: "nearest" });
   if (!matchMedia("(pointer: coarse)").matches) line.input.focus();
 };

@@ -23,6 +23,8 @@ export class Desk {
     this.panels = [];
     /** Told when a way was put on the board and the desk is ready for the next child. */
     this.onDone = () => {};
+    /** Told at once when nobody is chosen any more. */
+    this.onLetGo = () => {};
     /** Asks for a problem of the teacher's own. */
     this.onAdd = () => {};
     /** The child whose name is typed in the line. */
@@ -125,11 +127,12 @@ export class Desk {
     this.update();
   }
 
-  /** Choose nobody. */
+  /** Choose nobody; what is typed from now on is the next child's. */
   letGo() {
     this.speaker = null;
     this.editing = null;
     this.relation = { kind: "own", to: null };
+    this.onLetGo();
   }
 
   /** Take back the last thing done, saved or not yet. */
