@@ -21,6 +21,9 @@ from waysaid.number import (
 COUNTED = (Part.OP, Part.RIGHT)
 """What nobody says while counting: "eight, nine" leaves out plus and one."""
 
+RESULT_ALONE = (Part.LEFT, *COUNTED)
+"""What nobody says of a step of which only the result was said."""
+
 
 @dataclass(frozen=True, slots=True)
 class Draft:

@@ -2,8 +2,7 @@
 
 from collections.abc import Iterator
 
-from waysaid.hearing.draft import COUNTED, Draft
-from waysaid.hearing.reading import Part
+from waysaid.hearing.draft import COUNTED, RESULT_ALONE, Draft
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import (
     held_against,
@@ -39,7 +38,7 @@ from waysaid.number import (
 _SKIPS = (1, 2, 5, 10, 100)
 """What children count by: common practice, no source."""
 
-BEGUN = (Part.LEFT, *COUNTED)
+BEGUN = RESULT_ALONE
 """What nobody says of a count that begins one past its start: "six, seven, eight" for 5 + 3."""
 
 
@@ -90,9 +89,8 @@ def _of_hops(
     if climb is not None:
         sizes, unsaid = climb
         whole = chain(sizes[0], *((Sign.PLUS, one) for one in sizes[1:]))
-        draft = Draft(whole, (Part.LEFT, Part.OP, Part.RIGHT), number.span, number.leaf)
-        after = replace(state, drafts=(*state.drafts, draft), standing=number, so=False)
-        yield after.and_costs(-unsaid * weights.UNSAID - 1)
+        draft = Draft(whole, RESULT_ALONE, number.span, number.leaf)
+        yield state.stepped(draft, -unsaid * weights.UNSAID - 1, standing=number)
     for before, step, more in pretended(named, number, state, world) if named else ():
         if step.left is not None:
             yield with_step(before, step, step.left, world).and_costs(more)
@@ -108,9 +106,10 @@ def _repeated(state: State, number: Quantity, value: Exact, world: World) -> Ite
 
 def _hopped(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
     """Yield a hop said as its size and its end: after 1, `a third, one and a third`."""
-    if not state.bare or state.standing is None or state.bare[-1].after != len(state.drafts):
+    latest = state.latest
+    if latest is None or state.standing is None:
         return
-    size, here = state.bare[-1].quantity, state.standing.value
+    size, here = latest.quantity, state.standing.value
     if here is None or size.value is None or not state.drafts:
         return
     for sign, end in ((Sign.PLUS, here + size.value), (Sign.MINUS, here - size.value)):
@@ -170,8 +169,8 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     """One more number of a count."""
     counting = bool(state.drafts) and state.drafts[-1].counted
     before = state.standing if counting else None
-    if before is None and state.bare and state.bare[-1].after == len(state.drafts):
-        before = state.bare[-1].quantity
+    if before is None and state.latest is not None:
+        before = state.latest.quantity
     if before is None and not state.drafts and not state.bare:
         yield from _count_begun(state, number, value, world)
     if before is None or before.value is None:
@@ -195,14 +194,9 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     first = 0 if counting else weights.COUNTING
     known = known or here in world.facts.numbers or (world.groups and skip == here)
     known = known or (isinstance(problem, Image) and skip == here)
-    yield replace(
-        state,
-        drafts=(*state.drafts, draft),
-        bare=state.bare if counting else state.bare[:-1],
-        standing=number,
-        so=False,
-        cost=state.cost + first + (0 if known or counting else weights.STRANGE),
-    )
+    more = first + (0 if known or counting else weights.STRANGE)
+    bare = state.bare if counting else state.bare[:-1]
+    yield state.stepped(draft, more, bare=bare, standing=number)
 
 
 def _last_skip(state: State) -> tuple[Exact, ...]:
@@ -215,11 +209,11 @@ def _last_skip(state: State) -> tuple[Exact, ...]:
 
 def _count_begun(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
     """Yield the first number of a count that begins one past a number of the problem."""
-    signs = [sign for sign in (Sign.PLUS, Sign.MINUS) if sign in world.signs]
-    if value in world.facts.numbers or world.groups or len(signs) != 1:
+    hop = world.hop
+    if value in world.facts.numbers or world.groups or hop is None:
         return
-    start = exact(value - 1 if signs[0] is Sign.PLUS else value + 1)
+    start = exact(value - 1 if hop is Sign.PLUS else value + 1)
     if start in world.facts.numbers:
-        draft = Draft(Operation(signs[0], start, 1), BEGUN, number.span, number.leaf)
+        draft = Draft(Operation(hop, start, 1), BEGUN, number.span, number.leaf)
         cost = state.cost + weights.COUNTING - 1
         yield replace(state, drafts=(draft,), standing=number, so=False, cost=cost)

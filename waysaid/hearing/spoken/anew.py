@@ -3,15 +3,18 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from waysaid.hearing.draft import Draft
+from waysaid.hearing.draft import RESULT_ALONE, Draft
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
+from waysaid.hearing.spoken.gap import MARKS
+from waysaid.hearing.spoken.scale import HALF
 from waysaid.hearing.spoken.sharing import doubled
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import (
     Claim,
     Compare,
@@ -30,8 +33,6 @@ from waysaid.number import (
     written,
 )
 
-_OPEN = (Part.LEFT, Part.OP, Part.RIGHT)
-
 
 def said_anew(state: State, number: Quantity, world: World) -> Iterator[State]:
     """Yield the state in which the last result is said in another writing: 6/5, one and a fifth."""
@@ -45,19 +46,18 @@ def said_anew(state: State, number: Quantity, world: World) -> Iterator[State]:
         return
     span = (before.span[0], number.span[1])
     draft = Draft(before.leaf, (), span, number.leaf)
-    yield replace(state, drafts=(*state.drafts, draft), standing=number, so=False)
+    yield state.stepped(draft, standing=number)
 
 
 def _alone_anew(state: State, number: Quantity) -> Iterator[State]:
     """Yield the other name of a number said alone just before: twelve eighths, one and a half."""
-    last = state.bare[-1] if state.bare else None
-    if last is None or last.after != len(state.drafts):
+    last = state.latest
+    if last is None:
         return
     if not _other_writing(last.quantity.leaf, number.leaf):
         return
     draft = Draft(last.quantity.leaf, (), (last.quantity.span[0], number.span[1]), number.leaf)
-    drafts, bare = (*state.drafts, draft), state.bare[:-1]
-    yield replace(state, drafts=drafts, bare=bare, standing=number, so=False)
+    yield state.stepped(draft, bare=state.bare[:-1], standing=number)
 
 
 def _named_by(draft: Draft, number: Quantity) -> bool:
@@ -86,8 +86,10 @@ def point_put_back(state: State, number: Quantity, value: Exact, world: World) -
         return
     for size in _moved_by(world):
         if exact(Fraction(before.value, size)) == value:
-            draft = Draft(Operation(Sign.OVER, before.value, size), _OPEN, number.span, number.leaf)
-            yield replace(state, drafts=(*state.drafts, draft), standing=number, so=False)
+            draft = Draft(
+                Operation(Sign.OVER, before.value, size), RESULT_ALONE, number.span, number.leaf
+            )
+            yield state.stepped(draft, standing=number)
 
 
 def _moved_by(world: World) -> set[int]:
@@ -134,7 +136,7 @@ def in_parts(frame: Frame, world: World) -> Iterator[Frame]:
     Or hundredths behind a number with a point: one twenty five, and fifty.
     """
     left, right = frame.left, frame.right
-    if left is None or right is None or frame.sign not in (Sign.PLUS, Sign.MINUS):
+    if left is None or right is None or frame.sign not in HOPS:
         return
     bottom = bottom_of(left.leaf)
     size = right.leaf
@@ -201,9 +203,8 @@ def reckoned_anew(state: State, number: Quantity, value: Exact, world: World) ->
     anew = asked_anew(state, value, world)
     if anew is None or any(draft.left == anew for draft in state.drafts):
         return
-    draft = Draft(anew, _OPEN, number.span, number.leaf)
-    cost = state.cost + weights.JOINED
-    yield replace(state, drafts=(*state.drafts, draft), standing=number, so=False, cost=cost)
+    draft = Draft(anew, RESULT_ALONE, number.span, number.leaf)
+    yield state.stepped(draft, weights.JOINED, standing=number)
 
 
 def side_anew(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
@@ -215,18 +216,16 @@ def side_anew(state: State, number: Quantity, value: Exact, world: World) -> Ite
         return
     if odd_writing(sides[0], number.leaf):
         return
-    cost = state.cost
     draft = Draft(sides[0], (Part.LEFT,), number.span, number.leaf)
     if any(draft.left == one.left for one in state.drafts):
-        cost += weights.REPEATED
-        yield replace(state, cost=cost, spoken=number, so=False)
+        yield replace(state, spoken=number, so=False).and_costs(weights.REPEATED)
         return
-    yield replace(state, drafts=(*state.drafts, draft), spoken=number, so=False, cost=cost)
+    yield state.stepped(draft, spoken=number)
 
 
 def _as_fraction(number: Quantity, world: World) -> bool:
     """Tell whether a fraction is named for a percentage, or behind a point: a quarter."""
-    if number.leaf == Fraction(1, 2) or number.noise:
+    if number.leaf == HALF or number.noise:
         return False
     fraction = isinstance(number.leaf, Fraction)
     own = [one for one in world.facts.written if exact(one) == number.value]
@@ -270,11 +269,7 @@ def nearly(own: Quantity, name: Quantity) -> bool:
 
 def held_against(state: State, value: Exact, world: World) -> bool:
     """Tell whether a number said behind `away from` is only what another is held against."""
-    return state.apart and isinstance(world.facts.problem, Compare) and value in _MARKS
-
-
-_MARKS = (1, Fraction(1, 2))
-"""What numbers less than one are held against: common practice, no source."""
+    return state.apart and isinstance(world.facts.problem, Compare) and value in map(exact, MARKS)
 
 
 def in_small_parts(whole: Quantity, named: Quantity, world: World) -> bool:

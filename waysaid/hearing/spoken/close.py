@@ -14,7 +14,7 @@ from waysaid.hearing.spoken.anew import (
     nearly,
 )
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.meant import cannot, meant, regrouped
 from waysaid.hearing.spoken.part import is_all, part_step
 from waysaid.hearing.spoken.places import in_other_places, in_places
@@ -22,6 +22,7 @@ from waysaid.hearing.spoken.sharing import from_count, so_many
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import with_step
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import (
     BLANK,
     Exact,
@@ -97,7 +98,7 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
     if frame.left is None and state.both:
         yield both_changed(replace(state, both=False), frame, world)
         return
-    if frame.whole is not None and frame.sign in (Sign.PLUS, Sign.MINUS) and frame.left:
+    if frame.whole is not None and frame.sign in HOPS and frame.left:
         yield from _opened(state, frame, world)
         return
     if state.denied:
@@ -195,11 +196,5 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield from alone(state, left, world)
         return
     standing = state.standing if opened or cost >= weights.FALSE else left
-    yield replace(
-        state,
-        drafts=(*state.drafts, draft),
-        spoken=whole if nearly(whole, left) else left,
-        standing=standing,
-        cost=state.cost + cost,
-        so=False,
-    )
+    spoken = whole if nearly(whole, left) else left
+    yield state.stepped(draft, cost, spoken=spoken, standing=standing)

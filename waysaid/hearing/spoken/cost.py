@@ -3,10 +3,11 @@
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
-from waysaid.hearing.spoken.frame import Quantity, worth
+from waysaid.hearing.spoken.frame import Quantity
 from waysaid.hearing.spoken.part import of_base
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
+from waysaid.hearing.worth import worth
 from waysaid.number import Exact, Operation, leaves
 
 

@@ -1,7 +1,6 @@
 """What each meaning does to the step being said. One function a meaning, or a few alike."""
 
 from collections.abc import Callable, Iterator
-from fractions import Fraction
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.meaning import Meaning
@@ -9,14 +8,14 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.apart import apart
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
-from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
-from waysaid.hearing.spoken.hops import HOPS, go, more, off, on_or_back, onto, to
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
+from waysaid.hearing.spoken.hops import go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.part import part_step, taken_part
 from waysaid.hearing.spoken.placed import place_named
 from waysaid.hearing.spoken.refer import both, refer
 from waysaid.hearing.spoken.rest import left_over
-from waysaid.hearing.spoken.scale import scaled_by_two, twos
+from waysaid.hearing.spoken.scale import HALF, by_two, scaled_by_two, unnamed
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import reasoned
 from waysaid.hearing.spoken.verbs import by, scaling, verb
@@ -102,15 +101,7 @@ def _signed(state: State, sign: Sign, item: Item, world: World) -> Iterator[Stat
         yield state.and_costs(weights.IGNORED)
     else:
         for after in closed(state, world):
-            yield _going_on(after, sign)
-
-
-def _going_on(state: State, sign: Sign) -> State:
-    """Begin a hop from what stands: the number just said is its left, as said."""
-    return state.framed(Frame(sign=sign, wants=Slot.RIGHT))
-
-
-_HALF = Fraction(1, 2)
+            yield after.framed(Frame(sign=sign, wants=Slot.RIGHT))
 
 
 def _in_whole(state: State, sign: Sign, world: World) -> Iterator[State]:
@@ -126,7 +117,7 @@ def _in_whole(state: State, sign: Sign, world: World) -> Iterator[State]:
         yield state.framed(replace(frame, wants=Slot.RIGHT, sign=sign))
         for after in closed(state, world):
             yield after.framed(Frame(sign=sign, wants=Slot.RIGHT))
-    elif not (isinstance(frame.whole.leaf, int) and frame.left.value == _HALF):
+    elif not (isinstance(frame.whole.leaf, int) and frame.left.value == HALF):
         turned = Frame(left=frame.left, sign=sign, result=frame.whole, wants=Slot.RIGHT)
         yield state.framed(turned)
 
@@ -165,27 +156,23 @@ def _and(state: State, item: Item, world: World) -> Iterator[State]:
 def _equals(state: State, item: Item, world: World) -> Iterator[State]:
     """Await a result; or what a number is made of; or it is only `it's`."""
     frame = state.frame
-    if (frame.paired and frame.reach and frame.result is None) or (
-        frame.sign is not None and frame.right is not None
-    ):
+    if frame.sign is not None and frame.right is not None:
         yield state.framed(replace(frame, wants=Slot.RESULT))
     elif frame.reach and frame.wants is Slot.RIGHT:
         yield state
     elif frame.verb is Meaning.HALF or frame.verb is Meaning.DOUBLE:
         yield from _unnamed(state, item, world)
     elif frame.bare is not None:
-        yield from _made_of(state, item, world)
+        yield state.framed(Frame(whole=frame.left, wants=Slot.RESULT))
+        yield from _promised(state, world)
     elif frame.empty:
         yield replace(state, so=state.so or bool(state.drafts))
     else:
-        for after in closed(state, world):
-            yield replace(after, so=True)
+        yield from _promised(state, world)
 
 
-def _made_of(state: State, item: Item, world: World) -> Iterator[State]:
-    """Yield a number, and what it is: 70 is ten sevens; 3/4 is 6/8."""
-    frame = state.frame
-    yield state.framed(Frame(whole=frame.left, wants=Slot.RESULT))
+def _promised(state: State, world: World) -> Iterator[State]:
+    """Close what is being said; a result or an answer comes."""
     for after in closed(state, world):
         yield replace(after, so=True)
 
@@ -196,19 +183,9 @@ def _unnamed(state: State, item: Item, world: World) -> Iterator[State]:
     if frame.left is not None:
         yield state.framed(replace(frame, wants=Slot.RESULT))
         return
-    starts = [(one, weights.BASE) for one in dict.fromkeys(world.facts.written)]
-    if state.standing is not None:
-        starts = [(state.standing.leaf, 0), *starts]  # type: ignore[list-item]
-    for leaf, costs in starts:
-        left = Quantity(leaf, item.span, said=False)
-        for filled in _scaled(state.framed(frame, costs), left, world):
-            yield filled.framed(replace(filled.frame, wants=Slot.RESULT))
-
-
-def _scaled(state: State, left: Quantity, world: World) -> Iterator[State]:
-    frame = state.frame
-    for one in twos(frame.verb is Meaning.HALF, left, world):
-        yield state.framed(one)
+    for left, odd in unnamed(state, world, item.span):
+        scaled = by_two(frame.verb is Meaning.HALF, left, world)
+        yield state.framed(replace(scaled, wants=Slot.RESULT), odd)
 
 
 def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
@@ -218,8 +195,7 @@ def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
     if whole is not None and isinstance(whole.leaf, int) and state.frame.left is None:
         yield state.framed(Frame(verb=item.meaning, result=whole, wants=Slot.LEFT), weights.NEXT)
     if state.frame.bare is not None and state.frame.left is not None:
-        for one in twos(halved, state.frame.left, world):
-            yield state.framed(one, 1)
+        yield state.framed(by_two(halved, state.frame.left, world), 1)
     for after in closed(state, world):
         yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
 
@@ -229,7 +205,7 @@ def _again(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
     if frame.verb in (Meaning.HALF, Meaning.DOUBLE) and state.standing is not None:
         left = replace(state.standing, said=False)
-        yield from _scaled(state, left, world)
+        yield state.framed(by_two(frame.verb is Meaning.HALF, left, world))
         return
     last = state.drafts[-1].left if state.drafts else None
     scaled = isinstance(last, Operation) and last.sign in (Sign.TIMES, Sign.OVER)
@@ -263,12 +239,6 @@ def _split(state: State, item: Item, world: World) -> Iterator[State]:
         yield after.and_costs(1)
 
 
-def _round(state: State, item: Item, world: World) -> Iterator[State]:
-    """Take a number treated as another: no step of its own; the numbers are only named."""
-    for after in closed(state, world):
-        yield replace(after, free=True)
-
-
 def _break(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
     if item.meaning is Meaning.THEN and frame.sign and not frame.right and not frame.left:
@@ -280,8 +250,7 @@ def _so(state: State, item: Item, world: World) -> Iterator[State]:
     """Await a result of the pair just said, or an answer of all."""
     if state.frame.paired and state.frame.whole is None and state.frame.result is None:
         yield state.framed(replace(state.frame, wants=Slot.RESULT))
-    for after in closed(state, world):
-        yield replace(after, so=True)
+    yield from _promised(state, world)
 
 
 def _because(state: State, item: Item, world: World) -> Iterator[State]:
@@ -331,6 +300,7 @@ def _point(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _free(state: State, item: Item, world: World) -> Iterator[State]:
+    """Close what is being said; a number only named comes, a digit, or one rounded."""
     for after in closed(state, world):
         yield replace(after, free=True)
 
@@ -363,12 +333,11 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.TO: to,
     Meaning.FROM: off,
     Meaning.ONTO: onto,
-    Meaning.ROUND: _round,
     **dict.fromkeys((Meaning.THEN, Meaning.BUT, Meaning.SEE, Meaning.COUNT), _break),
     Meaning.SO: _so,
     Meaning.THINK: _so,
     Meaning.BECAUSE: _because,
-    **dict.fromkeys((Meaning.WRITE, Meaning.CARRY, Meaning.BORROW), _free),
+    **dict.fromkeys((Meaning.WRITE, Meaning.CARRY, Meaning.BORROW, Meaning.ROUND), _free),
     Meaning.ASK: _ask,
     Meaning.NOT: _denied,
     Meaning.KNEW: _knew,

@@ -8,12 +8,13 @@ from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.alone import BEGUN
 from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.pieces import joined
 from waysaid.hearing.spoken.places import PLACES
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
-from waysaid.number import Expression, Operation, Sign
+from waysaid.number import Expression, Operation
 
 
 def even_count(state: State) -> bool:
@@ -30,7 +31,7 @@ def even_count(state: State) -> bool:
 
 def ends_there(state: State, world: World) -> bool:
     """Tell whether the last thing said is the hop that would end the work: and then the seven."""
-    if not state.drafts or (state.bare and state.bare[-1].after == len(state.drafts)):
+    if not state.drafts or state.latest:
         return False
     last = state.drafts[-1]
     return last.result is None and last.forced == world.facts.answer
@@ -73,7 +74,7 @@ def _later(draft: Draft, others: tuple[Draft, ...]) -> bool:
 
 def _in_tens(side: Expression) -> Iterator[Expression]:
     """Yield the sum or difference of two digits as one of so many tens and hundreds."""
-    if not isinstance(side, Operation) or side.sign not in (Sign.PLUS, Sign.MINUS):
+    if not isinstance(side, Operation) or side.sign not in HOPS:
         return
     left, right = side.left, side.right
     if (

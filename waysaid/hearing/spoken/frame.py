@@ -5,9 +5,10 @@ from typing import NamedTuple
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.worth import worth
-from waysaid.number import Exact, Expression, Sign
+from waysaid.number import Exact, Expression, Operation, Sign
 
-__all__ = ["Frame", "Quantity", "Slot", "worth"]
+HOPS = (Sign.PLUS, Sign.MINUS)
+"""The signs of hops on a line."""
 
 
 class Slot(Enum):
@@ -68,6 +69,13 @@ class Frame(NamedTuple):
         """Its number, where a number is all that was said of it."""
         alone = self.sign is None and self.whole is None and self.verb is None
         return self.left if alone and self.wants is Slot.NONE else None
+
+    @property
+    def comes_to(self) -> Exact | None:
+        """What its left side comes to; None where a part of it is missing, or has no value."""
+        if self.left is None or self.right is None or self.sign is None:
+            return None
+        return worth(Operation(self.sign, self.left.leaf, self.right.leaf))
 
     @property
     def paired(self) -> bool:

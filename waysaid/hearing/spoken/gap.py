@@ -5,13 +5,13 @@ from collections.abc import Iterator
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
-from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Quantity
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import Compare, Exact, Number, Operation, Sign, exact, parts
 
-_MARKS: tuple[Number, ...] = (1, parts(1, 2))
+MARKS: tuple[Number, ...] = (1, parts(1, 2))
 """What numbers less than one are held against: common practice, no source."""
 
 
@@ -30,9 +30,7 @@ def lacking(state: State, of: Quantity | None, size: Quantity, world: World) -> 
     if own is None and state.spoken is not None:
         own = side_of(state.spoken.value, world)
     sides = list(world.facts.written) if own is None else [own]
-    found = [
-        (left, True) for side in sides for left in _between(side) if _worth(left) == size.value
-    ]
+    found = [(left, True) for side in sides for left in _between(side) if worth(left) == size.value]
     if not found and own is not None and size.value is not None:
         found = [(Operation(Sign.MINUS, 1, own), False)]
     for left, true in found[:1]:
@@ -41,26 +39,16 @@ def lacking(state: State, of: Quantity | None, size: Quantity, world: World) -> 
 
 def _held(state: State, left: Operation, size: Quantity, cost: int) -> State:
     draft = Draft(left, (Part.LEFT, Part.OP), size.span, size.leaf)
-    return replace(
-        state,
-        drafts=(*state.drafts, draft),
-        apart=True,
-        so=False,
-        cost=state.cost + cost,
-    )
+    return state.stepped(draft, cost, apart=True)
 
 
 def _between(side: Number) -> Iterator[Operation]:
     """Yield the differences between a number compared and what it is held against."""
-    for mark in _MARKS:
+    for mark in MARKS:
         if exact(mark) > exact(side):
             yield Operation(Sign.MINUS, mark, side)
         elif exact(mark) < exact(side):
             yield Operation(Sign.MINUS, side, mark)
-
-
-def _worth(left: Operation) -> Exact:
-    return exact(exact(left.left) - exact(left.right))  # type: ignore[arg-type]
 
 
 def side_of(value: Exact | None, world: World) -> Number | None:

@@ -6,14 +6,13 @@ and 27 less 1 is 26. Nothing is added whose result was not said.
 
 from collections.abc import Iterator
 
-from waysaid.hearing.draft import Draft
+from waysaid.hearing.draft import RESULT_ALONE, Draft
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Blank, Exact, Operation, Sign, apply, exact, leaves
 
-_OPEN = (Part.LEFT, Part.OP, Part.RIGHT)
 _OTHER = {Sign.PLUS: Sign.MINUS, Sign.MINUS: Sign.PLUS}
 
 
@@ -55,7 +54,7 @@ def _halves(draft: Draft, later: tuple[Draft, ...], told: bool, world: World) ->
                 ends = _whole_leaves(step)
                 taken = pair[1] is Sign.MINUS and draft.stands in ends
                 if left in ends and (told or taken):
-                    yield Draft(Operation(sign, other, size), _OPEN, step.span, left)
+                    yield Draft(Operation(sign, other, size), RESULT_ALONE, step.span, left)
                     return
 
 

@@ -6,15 +6,12 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
-from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.meant import below
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Image, Sign
-
-HOPS = (Sign.PLUS, Sign.MINUS)
-"""The signs of hops."""
 
 
 def go(state: State, item: Item, world: World) -> Iterator[State]:
@@ -105,7 +102,7 @@ def to(state: State, item: Item, world: World) -> Iterator[State]:
         yield state.framed(replace(frame, wants=Slot.LEFT))
         yield state.framed(replace(frame, wants=Slot.RESULT), 1)
     elif frame.sign is not None and frame.wants is Slot.RIGHT:
-        yield from _reaching(state, frame.left, frame.sign, item)
+        yield _reaching(state, frame.left, frame.sign)
     elif frame.paired:
         yield state.framed(replace(frame, wants=Slot.RESULT))
     elif frame.bare is not None or (frame.empty and state.standing is not None):
@@ -114,18 +111,15 @@ def to(state: State, item: Item, world: World) -> Iterator[State]:
         if isinstance(world.facts.problem, Image) and frame.left is not None:
             yield state.framed(Frame(sign=Sign.MINUS, right=frame.left, wants=Slot.LEFT))
         for sign in HOPS:
-            yield from _reaching(state, frame.left, sign, item)
+            yield _reaching(state, frame.left, sign)
         yield state.and_costs(1)
-    elif frame.verb is Meaning.ROUND:
-        yield state
     else:
         yield state
 
 
-def _reaching(state: State, left: Quantity | None, sign: Sign, item: Item) -> Iterator[State]:
+def _reaching(state: State, left: Quantity | None, sign: Sign) -> State:
     """Begin a hop that is told by where it ends."""
-    hop = Frame(left=left, sign=sign, reach=True, wants=Slot.RESULT)
-    yield state.framed(hop)
+    return state.framed(Frame(left=left, sign=sign, reach=True, wants=Slot.RESULT))
 
 
 def off(state: State, item: Item, world: World) -> Iterator[State]:

@@ -14,7 +14,6 @@ from waysaid.hearing.reading import AnswerSaid, Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import told_anew, without_last_names
 from waysaid.hearing.spoken.family import likeliest
-from waysaid.hearing.spoken.frame import worth
 from waysaid.hearing.spoken.given import given
 from waysaid.hearing.spoken.item import Item, lattice
 from waysaid.hearing.spoken.outline import share_repeated
@@ -24,6 +23,7 @@ from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World, world_of
 from waysaid.hearing.turned import turned
 from waysaid.hearing.word import words_of
+from waysaid.hearing.worth import worth
 from waysaid.number import (
     Blank,
     Claim,
@@ -44,10 +44,6 @@ from waysaid.ways import Family, Step
 
 WEIGHED = 6
 """How many of the best readings are compared with the problem's ways. Our choice."""
-
-
-_IN_PART = 4
-"""What it costs that the steps are no whole way of the family they are named for. Our choice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,7 +157,7 @@ def _unlikely(state: State, match: Match, family: Family | None, world: World) -
         return 0
     if match.family or (len(core) < len(state.drafts) and matched(core, world.facts).family):
         return 0
-    return _IN_PART
+    return weights.IN_PART
 
 
 _BEGIN = (Meaning.AND, Meaning.THEN, Meaning.TAKE, Meaning.GIVE, Meaning.ADD)

@@ -8,12 +8,11 @@ from collections.abc import Iterator
 
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import Exact, Operation, Sign, exact, negative
-
-_HOPS = (Sign.PLUS, Sign.MINUS)
 
 _NEAR = 10
 """How far from a number of the problem one may be that is used for it. Our choice."""
@@ -36,16 +35,16 @@ def _turned(one: Quantity, other: Quantity, state: State, world: World) -> Itera
     """Yield a number of the problem that turns into another, by as much as was moved before."""
     if state.amount is None or one.value not in world.facts.numbers:
         return
-    for sign in _HOPS:
+    for sign in HOPS:
         hop = Frame(left=one, sign=sign, right=replace(state.amount, said=False), result=other)
-        if _comes_to(one, sign, state.amount) == other.value:
+        if hop.comes_to == other.value:
             yield state, hop, 0
 
 
 def _hop(size: Quantity, end: Quantity, state: State, world: World) -> Iterator[Meant]:
     """Yield a hop of which the size and the end were said, from where one stands."""
     for before, start, more in _starts(state, world):
-        for sign in _HOPS:
+        for sign in HOPS:
             whole = Operation(sign, start.leaf, size.leaf)
             if size.value and worth(whole) == end.value and whole != world.facts.asked:
                 left = replace(start, said=False)
@@ -65,20 +64,17 @@ def _starts(state: State, world: World) -> Iterator[tuple[State, Quantity, int]]
 
 def pretended(near: Quantity, end: Quantity, state: State, world: World) -> Iterator[Meant]:
     """Yield a number used for one of the problem's, and what it comes to with the other."""
-    numbers, signs = world.facts.numbers, [one for one in _HOPS if one in world.signs]
-    if len(world.facts.written) != 2 or len(signs) != 1 or near.value in (None, *numbers):
+    numbers = world.facts.numbers
+    if len(world.facts.written) != 2 or world.hop is None or near.value in (None, *numbers):
         return
     for place, own in enumerate(world.facts.written):
         other = Quantity(world.facts.written[1 - place], near.span, said=False)
         first, second = (near, other) if place == 0 else (other, near)
         gap = worth(Operation(Sign.MINUS, near.leaf, own))
         close = gap is not None and -_NEAR < gap < _NEAR
-        if close and _comes_to(first, signs[0], second) == end.value:
-            yield state, Frame(left=first, sign=signs[0], right=second, result=end), 0
-
-
-def _comes_to(left: Quantity, sign: Sign, right: Quantity) -> Exact | None:
-    return worth(Operation(sign, left.leaf, right.leaf))
+        step = Frame(left=first, sign=world.hop, right=second, result=end)
+        if close and step.comes_to == end.value:
+            yield state, step, 0
 
 
 def climbed(state: State, total: Quantity, world: World) -> tuple[tuple[Exact, ...], int] | None:

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from waysaid.hearing.draft import Draft
+from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Blank, Exact, Operation, Sign, apply, exact
 from waysaid.ways import Family
@@ -26,7 +27,7 @@ def moved(drafts: tuple[Draft, ...], world: World) -> Family | None:
     (one, size), (other, same) = changes.values()
     if size != same or size in numbers:
         return None
-    if asked.sign in (Sign.PLUS, Sign.MINUS) and one is not other:
+    if asked.sign in HOPS and one is not other:
         return Family.GIVE_AND_TAKE
     return Family.SHIFT_BOTH if asked.sign is Sign.MINUS else None
 
@@ -37,7 +38,7 @@ def _changes(
     """Yield the changes made to the numbers of the problem."""
     for draft in drafts:
         pair = pair_of(draft)
-        if pair and pair[1] in (Sign.PLUS, Sign.MINUS):
+        if pair and pair[1] in HOPS:
             start, sign, size = pair
             if start in numbers and size not in numbers:
                 yield start, sign, size
@@ -53,7 +54,7 @@ def restated(drafts: tuple[Draft, ...], world: World) -> Family | None:
         pair = pair_of(draft)
         if pair and pair[1] is asked.sign and not {pair[0], pair[2]} & {*numbers, *ends}:
             one, sign, other = pair
-            like = sign in (Sign.PLUS, Sign.MINUS) or _in_step(one, other, numbers)
+            like = sign in HOPS or _in_step(one, other, numbers)
             if like and draft.forced == world.facts.answer:
                 return _ALIKE.get(sign)
         ends.add(draft.stands)

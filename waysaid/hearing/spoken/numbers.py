@@ -1,28 +1,25 @@
 """Where a number goes when it is said: the slot awaited, a result, or a frame of its own."""
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.apart import lacks
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
-from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.meant import climbed, pretended
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.part import base_of, base_value, part_step, taken_part
 from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
-from waysaid.hearing.spoken.scale import twos
+from waysaid.hearing.spoken.scale import HALF, by_two, unnamed
 from waysaid.hearing.spoken.sharing import unit_named
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
-from waysaid.number import Exact, Form, Operation, Sign, Written, exact
-
-_HALF = Fraction(1, 2)
-"""Among whole numbers a half is rather an act, as in cut it in half, than a number."""
+from waysaid.hearing.worth import worth
+from waysaid.number import Form, Operation, Sign, Written, exact
 
 
 def number(state: State, said: Quantity, world: World) -> Iterator[State]:
@@ -35,7 +32,7 @@ def number(state: State, said: Quantity, world: World) -> Iterator[State]:
             for after in closed(state, world):
                 yield replace(after.framed(pair), spoken=said)
         state = state.and_costs(weights.IGNORED)
-    if said.value == _HALF and world.whole:
+    if said.value == HALF and world.whole:
         state = state.and_costs(weights.UNSAID)
     for after in _placed(state, said, world):
         yield replace(after, spoken=said) if after.spoken is state.spoken else after
@@ -71,22 +68,11 @@ def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
 def _scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Take a number behind half or double: what is scaled, or what it comes to."""
     halved = state.frame.verb is Meaning.HALF
-    for scaled in twos(halved, said, world):
-        yield state.framed(replace(scaled, result=state.frame.result))
-    starts = [] if state.standing is None else [(state.standing.leaf, 0)]
-    starts += [(one, weights.BASE) for one in world.facts.written]
-    for leaf, more in starts:
-        left = Quantity(leaf, said.span, said=False)
-        for scaled in twos(halved, left, world):
-            if scaled.right is not None and _comes_to(scaled) == said.value:
-                yield from closed(state.framed(replace(scaled, result=said), more), world)
-
-
-def _comes_to(frame: Frame) -> Exact | None:
-    """Return what a whole frame comes to."""
-    if frame.left is None or frame.right is None or frame.sign is None:
-        return None
-    return worth(Operation(frame.sign, frame.left.leaf, frame.right.leaf))
+    yield state.framed(replace(by_two(halved, said, world), result=state.frame.result))
+    for left, more in unnamed(state, world, said.span):
+        scaled = by_two(halved, left, world)
+        if scaled.comes_to == said.value:
+            yield from closed(state.framed(replace(scaled, result=said), more), world)
 
 
 def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
@@ -126,7 +112,7 @@ def _other_way(state: State, said: Quantity, world: World) -> Iterator[State]:
     if start is None or amount is None:
         return
     hop = replace(frame, left=replace(start, said=False), right=replace(amount, said=False))
-    if _comes_to(hop) == said.value:
+    if hop.comes_to == said.value:
         whole = replace(hop, result=said, wants=Slot.NONE)
         yield from closed(state.framed(whole), world)
 
@@ -168,7 +154,7 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield state
     if frame.verb is Meaning.FROM and frame.left is None and said.value in world.facts.numbers:
         yield state.framed(replace(frame, verb=Meaning.ADD))
-    if frame.right is not None and said.many and frame.sign in (Sign.PLUS, Sign.MINUS):
+    if frame.right is not None and said.many and frame.sign in HOPS:
         right = Quantity(
             Operation(Sign.TIMES, frame.right.leaf, said.leaf),
             (frame.right.span[0], said.span[1]),
@@ -201,8 +187,7 @@ def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]
     """Take a number behind a number: so many of it, 5 sixes; or the first stands alone."""
     left = state.frame.left
     if left is not None and said.many and left.value == 2 and not world.groups:
-        for doubled in twos(False, said, world):
-            yield state.framed(doubled)
+        yield state.framed(by_two(False, said, world))
     elif left is not None and left.value == 1 and not said.many and counts(state):
         if said.value in world.facts.numbers:
             yield state.and_costs(weights.POINTED)

@@ -3,12 +3,13 @@
 from fractions import Fraction
 
 from waysaid.hearing.draft import Draft
-from waysaid.hearing.spoken.frame import worth
+from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.part import base_of, share_of
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
+from waysaid.hearing.worth import worth
 from waysaid.number import (
     BLANK,
     Blank,
@@ -76,7 +77,7 @@ def places_alike(drafts: tuple[Draft, ...], world: World) -> int:
     pairs = [
         {one for one in leaves(draft.left) if one != 0}
         for draft in drafts
-        if isinstance(draft.left, Operation) and draft.left.sign in (Sign.PLUS, Sign.MINUS)
+        if isinstance(draft.left, Operation) and draft.left.sign in HOPS
     ]
     return sum(pair in alike for pair in pairs)
 

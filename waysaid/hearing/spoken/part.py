@@ -4,9 +4,11 @@ from fractions import Fraction
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.scale import HALF
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import Exact, Form, Number, Operation, Sign, Written, exact, has_form
 
 
@@ -33,7 +35,7 @@ def is_part(number: Quantity) -> bool:
     leaf, value = number.leaf, number.value
     if not isinstance(leaf, Fraction | Written) or value is None or not 0 < value < 1:
         return False
-    if leaf == Fraction(1, 2):
+    if leaf == HALF:
         return False
     return isinstance(leaf, Fraction) or leaf.form is not Form.DECIMAL
 
@@ -103,7 +105,7 @@ def so_many_parts(state: State, value: Exact, world: World) -> int | None:
         return None
     share, ends = share_of(state.drafts[-1], world), state.drafts[-1].stands
     whole = worth(asked.left)
-    if state.bare and state.bare[-1].after == len(state.drafts):
+    if state.latest is not None:
         return None
     if share is None or ends is None or whole is None or not share < whole:
         return None

@@ -3,11 +3,10 @@
 from collections import Counter
 from collections.abc import Iterator
 
-from waysaid.hearing.draft import Draft
+from waysaid.hearing.draft import RESULT_ALONE, Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import reckoned_anew
-from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Quantity
 from waysaid.hearing.spoken.part import base_of
 from waysaid.hearing.spoken.state import State, counts, results, unused
@@ -36,14 +35,9 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
         if whole is not None and turned_side(whole) not in map(
             turned_side, (draft.left for draft in state.drafts)
         ):
-            draft = Draft(whole, (Part.LEFT, Part.OP, Part.RIGHT), number.span, number.leaf)
-            yield replace(
-                state,
-                drafts=(*state.drafts, draft),
-                standing=number,
-                so=False,
-                cost=state.cost + weights.JOINED - _borne_out(state, pool, world),
-            )
+            draft = Draft(whole, RESULT_ALONE, number.span, number.leaf)
+            more = weights.JOINED - _borne_out(state, pool, world)
+            yield state.stepped(draft, more, standing=number)
             return
 
 
@@ -81,7 +75,7 @@ def _borne_out(state: State, pool: tuple[Exact, ...], world: World) -> int:
     return weights.UNSAID
 
 
-_HOPS = 2
+_MOST_HOPS = 2
 """How many hops may be put together with only their sum said. Our choice."""
 
 
@@ -100,7 +94,7 @@ def hop_sizes(state: State, world: World) -> tuple[Exact, ...]:
             return ()
         sizes.append(exact(left.right))
         here = draft.stands if draft.stands is not None else here
-    return tuple(sizes) if here == there and len(sizes) <= _HOPS else ()
+    return tuple(sizes) if here == there and len(sizes) <= _MOST_HOPS else ()
 
 
 def _starts(left: Operation, here: Exact) -> bool:
@@ -123,28 +117,23 @@ def _ends(world: World) -> tuple[Exact, Exact] | None:
 def _up_to(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
     """Yield a last hop of which only the size was said, and the sum of all: and then a half."""
     ends, standing = _ends(world), state.standing
-    if ends is None or standing is None or not state.bare or standing.value is None:
+    if ends is None or standing is None or state.latest is None or standing.value is None:
         return
-    size = state.bare[-1].quantity
-    if state.bare[-1].after != len(state.drafts) or size.value is None:
+    size = state.latest.quantity
+    if size.value is None:
         return
     if standing.value + size.value != ends[1]:
         return
     span = size.span
     hop = Draft(Operation(Sign.PLUS, exact(standing.value), size.leaf), (Part.LEFT, Part.OP), span)
-    before = replace(
-        state,
-        drafts=(*state.drafts, hop),
-        bare=state.bare[:-1],
-        standing=Quantity(ends[1], span, said=False),
-    )
+    arrived = Quantity(ends[1], span, said=False)
+    before = state.stepped(hop, bare=state.bare[:-1], standing=arrived)
     sizes = hop_sizes(before, world)
     whole = _put_together(sizes, value)
     if whole is None:
         return
-    draft = Draft(whole, (Part.LEFT, Part.OP, Part.RIGHT), number.span, number.leaf)
-    cost = state.cost + weights.HOPPED
-    yield replace(before, drafts=(*before.drafts, draft), standing=number, so=False, cost=cost)
+    draft = Draft(whole, RESULT_ALONE, number.span, number.leaf)
+    yield before.stepped(draft, weights.HOPPED, standing=number)
 
 
 def undoes(state: State, world: World) -> bool:

@@ -10,21 +10,20 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.places import digits_at
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Sign, exact
+from waysaid.number import exact
 
 
 def place_named(state: State, item: Item, world: World) -> Iterator[State]:
     """Take a place named for its two digits: the tens make eighty, of 58 + 36, is 50 + 30 = 80."""
     frame, size = state.frame, _NAMED.get(item.meaning) if item.meaning else None
-    signs = [sign for sign in (Sign.PLUS, Sign.MINUS) if sign in world.signs]
-    two = size is not None and len(signs) == 1 and len(world.facts.numbers) == 2
+    two = size is not None and world.hop is not None and len(world.facts.numbers) == 2
     digits = digits_at(world, size) if two and size and not world.groups else ()
     if size is None or not digits or not all(digits):
         yield state
         return
     yield state.and_costs(weights.UNSAID)
     left, right = (Quantity(exact(one * size), item.span, said=False) for one in digits)
-    pair = Frame(left=left, sign=signs[0], right=right)
+    pair = Frame(left=left, sign=world.hop, right=right)
     if frame.right is None and frame.left is None and frame.whole is None:
         yield state.framed(pair)
     else:

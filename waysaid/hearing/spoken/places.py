@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Exact, Sign, exact
@@ -20,7 +20,7 @@ def in_places(frame: Frame, standing: Quantity | None, world: World) -> Iterator
     difference; or what stands, as a digit, and the ten that was carried to it.
     """
     left, right = frame.left, frame.right
-    if left is None or right is None or frame.sign not in (Sign.PLUS, Sign.MINUS):
+    if left is None or right is None or frame.sign not in HOPS:
         return
     if world.groups or len(world.facts.numbers) != 2 or not _digit(right):
         return

@@ -6,13 +6,14 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import both_changed
-from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
-from waysaid.hearing.spoken.scale import twos
+from waysaid.hearing.spoken.scale import by_two
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import with_step
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import Blank, Compare, Image, Number, exact, leaves
 
 
@@ -129,6 +130,5 @@ def _both_by_two(state: State, item: Item, world: World) -> State:
     after = replace(state, frame=Frame())
     for one in world.facts.written:
         left = Quantity(one, item.span)
-        for frame in twos(halved, left, world):
-            after = with_step(after, frame, left, world)
+        after = with_step(after, by_two(halved, left, world), left, world)
     return after.and_costs(-len(world.facts.written) * weights.UNSAID)

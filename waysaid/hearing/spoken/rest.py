@@ -2,17 +2,17 @@
 
 from collections.abc import Iterator
 
-from waysaid.hearing.draft import Draft
+from waysaid.hearing.draft import RESULT_ALONE, Draft
 from waysaid.hearing.meaning import Meaning
-from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
-from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.sharing import rest_shared
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import Exact, Operation, Remainder, Sign, exact, leaves
 
 
@@ -43,7 +43,7 @@ def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
     if not isinstance(rest.leaf, int):
         return
     groups = _groups(state, world)
-    if state.bare and state.bare[-1].after == len(state.drafts):
+    if state.latest is not None:
         state = replace(state, bare=state.bare[:-1])
     after = _taken_off(state, rest, world)
     divisor = world.facts.numbers[-1]
@@ -59,8 +59,8 @@ def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
 
 def _groups(state: State, world: World) -> int | None:
     """Return how many groups stand: a number said alone since, or those of the last step."""
-    if state.bare and state.bare[-1].after == len(state.drafts):
-        said = state.bare[-1].quantity.value
+    if state.latest is not None:
+        said = state.latest.quantity.value
         if said != world.facts.numbers[0]:
             return said if isinstance(said, int) else None
     if not state.drafts:
@@ -92,15 +92,9 @@ def _taken_off(state: State, rest: Quantity, world: World) -> State:
     if used is None or used >= there or rest.value is None:
         return state
     left = Operation(Sign.MINUS, exact(there), exact(used))
-    draft = Draft(left, (Part.LEFT, Part.OP, Part.RIGHT), rest.span, rest.leaf)
+    draft = Draft(left, RESULT_ALONE, rest.span, rest.leaf)
     cost = -1 if worth(left) == rest.value else weights.SLIP
-    return replace(
-        state,
-        drafts=(*state.drafts, draft),
-        standing=rest,
-        so=False,
-        cost=state.cost + cost,
-    )
+    return state.stepped(draft, cost, standing=rest)
 
 
 def _there(state: State, world: World) -> Exact:

@@ -12,12 +12,13 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.effects import effect
 from waysaid.hearing.spoken.ending import ends_there, even_count, joined_late, restates
-from waysaid.hearing.spoken.frame import Frame, Quantity, Slot, worth
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.sharing import rest_told
 from waysaid.hearing.spoken.state import Said, State
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import Claim, Compare, Form, Operation, has_form
 
 WIDTH = 24
@@ -46,6 +47,7 @@ Beam = dict[tuple[object, ...], Taken]
 def search(items: Lattice, world: World) -> list[State]:
     """Return the states at the end of the line, the least costly first."""
     items = items[:MOST_WORDS]
+    world = replace(world, closed={}, costs={})
     width = _width(len(items))
     beams: list[Beam] = [{} for _ in range(len(items) + 1)]
     said = Said()
@@ -64,8 +66,6 @@ def search(items: Lattice, world: World) -> list[State]:
     kept: Beam = {}
     for state in ends:
         _keep(kept, (state, state.cost, state.undo, state.heard), said)
-    world.closed.clear()
-    world.costs.clear()
     return [one[0] for one in sorted(kept.values(), key=lambda one: one[1])[:width]]
 
 

@@ -2,13 +2,13 @@
 
 from collections.abc import Iterator
 
-from waysaid.hearing.draft import COUNTED, Draft
-from waysaid.hearing.reading import Part
+from waysaid.hearing.draft import COUNTED, RESULT_ALONE, Draft
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import Claim, Operation, Remainder, Sign, exact, sides
 
 
@@ -45,7 +45,7 @@ def rest_shared(state: State, rest: Quantity, world: World) -> Frame | None:
 def from_count(state: State, frame: Frame) -> Quantity | None:
     """Return the groups counted last, where the hop is made from them: one six too many, so 9."""
     count, size, end = counts(state)[-1:], frame.right, frame.result
-    if not count or size is None or end is None or frame.sign not in (Sign.PLUS, Sign.MINUS):
+    if not count or size is None or end is None or frame.sign not in HOPS:
         return None
     hop = Operation(frame.sign, count[0], size.leaf)
     return Quantity(count[0], size.span, said=False) if worth(hop) == end.value else None
@@ -95,9 +95,8 @@ def both_sides(state: State, number: Quantity, world: World) -> Iterator[State]:
     worked = sides(problem)
     if number.value not in map(worth, worked):
         return
-    open_parts = (Part.LEFT, Part.OP, Part.RIGHT)
     drafts = tuple(
-        Draft(side, open_parts, number.span, number.leaf)
+        Draft(side, RESULT_ALONE, number.span, number.leaf)
         for side in worked
         if isinstance(side, Operation)
     )
@@ -122,4 +121,4 @@ def both_scaled(state: State, number: Quantity, world: World) -> Iterator[State]
     if worth(left) != number.value:
         return
     draft = Draft(left, COUNTED, number.span, number.leaf)
-    yield replace(state, drafts=(*state.drafts, draft), standing=number, so=False)
+    yield state.stepped(draft, standing=number)

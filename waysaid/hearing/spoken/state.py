@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from waysaid.hearing.draft import Draft
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity
 from waysaid.number import (
     Blank,
@@ -73,6 +74,20 @@ class State(NamedTuple):
     def framed(self, frame: Frame, more: int = 0) -> "State":
         """Return the state with another frame."""
         return State._make((self.cost + more, frame, *self[2:]))
+
+    def stepped(self, draft: Draft, more: int = 0, **parts: object) -> "State":
+        """Return the state with one more step and other parts changed, so much less likely.
+
+        What was promised before it has come.
+        """
+        drafts = (*self.drafts, draft)
+        return replace(self, drafts=drafts, so=False, cost=self.cost + more, **parts)
+
+    @property
+    def latest(self) -> Bare | None:
+        """The number that was said alone since the last step; None where none was."""
+        last = self.bare[-1] if self.bare else None
+        return last if last is not None and last.after == len(self.drafts) else None
 
     def key(self, steps: int) -> tuple[object, ...]:
         """Return what later words can tell apart: states alike in it differ only in cost.

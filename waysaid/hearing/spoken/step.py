@@ -7,7 +7,7 @@ from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.cost import borne_out, step_cost
-from waysaid.hearing.spoken.frame import Frame, Quantity, worth
+from waysaid.hearing.spoken.frame import Frame, Quantity
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import (
@@ -39,14 +39,12 @@ def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State
     stands = None if ends is None else Quantity(ends, draft.span)
     state = _said_late(state, (left, frame.right))
     less = borne_out(draft, (left, frame.right, result), world) + _known_result(state, draft)
-    return replace(
-        state,
-        drafts=(*state.drafts, draft),
+    return state.stepped(
+        draft,
+        step_cost(draft, world) - less,
         standing=stands or state.standing,
         spoken=stands or state.spoken,
         amount=frame.right,
-        so=False,
-        cost=state.cost + step_cost(draft, world) - less,
     )
 
 
@@ -59,16 +57,10 @@ def _answering(state: State, frame: Frame, left: Quantity) -> tuple[State, Frame
     if state.reason is None or frame.result is not None or frame.whole is not None:
         return state, frame
     held = state.reason.value in (left.value, frame.right.value)
-    if held and state.reason.value != _comes_to(frame, left):
+    if held and state.reason.value != replace(frame, left=left).comes_to:
         return state, frame
     result = replace(state.reason)
     return replace(state, reason=None), replace(frame, result=result)
-
-
-def _comes_to(frame: Frame, left: Quantity) -> Exact | None:
-    if frame.sign is None or frame.right is None:
-        return None
-    return worth(Operation(frame.sign, left.leaf, frame.right.leaf))
 
 
 def _known_result(state: State, draft: Draft) -> int:

@@ -30,12 +30,14 @@ def verb(state: State, item: Item, world: World) -> Iterator[State]:
         yield after.framed(Frame(verb=item.meaning, sign=sign, wants=Slot.RIGHT))
 
 
+_SCALES = {Meaning.MULTIPLY: Sign.TIMES, Meaning.SHARE: Sign.OVER}
+
+
 def scaling(state: State, item: Item, world: World) -> Iterator[State]:
     """Multiply, share: its first number comes, then the other behind `by`."""
-    sign = Sign.TIMES if item.meaning is Meaning.MULTIPLY else Sign.OVER
     frame = state.frame
-    if frame.bare is not None:
-        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT), 1)
+    if frame.bare is not None and item.meaning is not None:
+        yield state.framed(replace(frame, sign=_SCALES[item.meaning], wants=Slot.RIGHT), 1)
     for after in closed(state, world):
         yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
 
@@ -43,8 +45,7 @@ def scaling(state: State, item: Item, world: World) -> Iterator[State]:
 def by(state: State, item: Item, world: World) -> Iterator[State]:
     """Behind what is multiplied or shared: by how many."""
     frame = state.frame
-    if frame.left is not None and frame.verb in (Meaning.MULTIPLY, Meaning.SHARE):
-        sign = Sign.TIMES if frame.verb is Meaning.MULTIPLY else Sign.OVER
-        yield state.framed(replace(frame, sign=sign, wants=Slot.RIGHT))
+    if frame.left is not None and frame.verb in _SCALES:
+        yield state.framed(replace(frame, sign=_SCALES[frame.verb], wants=Slot.RIGHT))
     else:
         yield state

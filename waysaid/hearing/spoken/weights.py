@@ -56,6 +56,8 @@ ALONE = 6
 """A verb without its number."""
 NO_FAMILY = 5
 """Steps that are no way of a family we know."""
+IN_PART = 4
+"""Steps that are no whole way of the family they are named for."""
 SHORTCUT = 0
 """A result said with no word before it."""
 NEXT = 1

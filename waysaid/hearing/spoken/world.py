@@ -6,8 +6,9 @@ from functools import lru_cache
 from typing import Any
 
 from waysaid.hearing.facts import Facts, facts_of
-from waysaid.hearing.spoken.frame import worth
+from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.turned import turned, turned_side
+from waysaid.hearing.worth import worth
 from waysaid.number import (
     Compare,
     Equation,
@@ -52,6 +53,12 @@ class World:
     def pointed(self) -> bool:
         """Whether a number of the problem has a point."""
         return any(has_form(one, Form.DECIMAL) for one in self.facts.written)
+
+    @property
+    def hop(self) -> Sign | None:
+        """The sign of a problem that only adds or only takes away; None of any other."""
+        signs = self.signs.intersection(HOPS)
+        return next(iter(signs)) if len(signs) == 1 else None
 
     @property
     def whole(self) -> bool:
