@@ -4,11 +4,13 @@ import json
 from datetime import timedelta
 
 import pytest
+from django.db import connection
 from django.utils import timezone
 
 from tests.site.made import answer, child_id, problem_id, sent, way
 from waysaid.site import access, broadcast
-from waysaid.site.hub import Looking, Room
+from waysaid.site.around import around, row_of
+from waysaid.site.hub import HUB, Looking, Room
 from waysaid.site.models import Talk
 from waysaid.site.payload import payload
 from waysaid.site.record import at_hand
@@ -172,3 +174,55 @@ def test_a_plans_title_stays_on_the_desk_for_it_may_tell_the_idea(cast):
         assert "canary" not in json.dumps(payload(Room(talk.pk, looking), at_hand(talk.pk)))
     page = cast.owner.get(f"/board/{talk.board_token}").content.decode()
     assert "canary" not in page
+
+
+class Frames:
+    """What a board and a desk that watch a talk are handed, in turn."""
+
+    def __init__(self, monkeypatch, talk):
+        self.sent = []
+        self.rooms = (Room(talk.pk, Looking.DESK, owner=True), Room(talk.pk, Looking.BOARD))
+        monkeypatch.setattr(HUB, "rooms_of", lambda _talk: self.rooms)
+        monkeypatch.setattr(HUB, "send", self.take)
+
+    def take(self, room, frame):
+        state = json.loads(frame.data.decode().split("\n")[2].removeprefix("data: "))
+        self.sent.append((room.looking, frame.version, state))
+
+
+def test_the_board_is_told_before_the_desk_and_once(cast, monkeypatch):
+    frames = Frames(monkeypatch, cast.talk)
+    told = sent(way(problem_id(cast.talk), child_id(cast.school_class)))
+    cast.owner.post(f"/talks/{cast.talk.pk}/events", told, content_type="application/json")
+    assert [looking for looking, *_ in frames.sent] == [Looking.BOARD, Looking.DESK]
+    assert frames.sent[0][2]["tiles"][0]["name"] == "Bram"
+
+
+def test_a_board_is_told_again_when_a_name_was_changed_meanwhile(cast, monkeypatch):
+    frames = Frames(monkeypatch, cast.talk)
+    told = sent(way(problem_id(cast.talk), child_id(cast.school_class)))
+    cast.owner.post(f"/talks/{cast.talk.pk}/events", told, content_type="application/json")
+    frames.sent.clear()
+    before = around(row_of(pk=cast.talk.pk))
+    cast.school_class.children.filter(name="Bram").update(name="Bran")
+    broadcast.tell(cast.talk.pk, None, before)
+    boards = [one for one in frames.sent if one[0] is Looking.BOARD]
+    assert [state["tiles"][0]["name"] for _, _, state in boards] == ["Bram", "Bran"]
+    versions = [version for _, version, _ in frames.sent]
+    assert versions == sorted(versions)
+
+
+def test_few_questions_are_put_to_the_database_before_the_board_is_told(cast, monkeypatch):
+    frames = Frames(monkeypatch, cast.talk)
+    asked = []
+
+    def note(execute, sql, params, many, context):
+        if not frames.sent:
+            asked.append(sql)
+        return execute(sql, params, many, context)
+
+    told = sent(way(problem_id(cast.talk), child_id(cast.school_class)))
+    with connection.execute_wrapper(note):
+        cast.owner.post(f"/talks/{cast.talk.pk}/events", told, content_type="application/json")
+    # The session, who it is, the talk, the list; then the lock, the last order, the event.
+    assert len([sql for sql in asked if sql.startswith(("SELECT", "INSERT"))]) <= 7, asked

@@ -16,6 +16,7 @@ from django.contrib.auth.models import AnonymousUser
 from django.http import HttpRequest
 from django.utils import timezone
 
+from waysaid.site.around import row_of
 from waysaid.site.gate import DOOR_META
 from waysaid.site.models import DeviceKey, Role, Talk, hashed
 
@@ -67,8 +68,10 @@ def device_of(visitor: Visitor, talk_id: int) -> DeviceKey | None:
 
 def desk_seat(visitor: Visitor, talk_id: int) -> Seat | None:
     """Return the visitor's place at the desk of a talk, or None."""
-    talk = Talk.objects.select_related("school_class", "plan").filter(pk=talk_id).first()
-    if talk is None or visitor.door not in (None, talk_id):
+    if visitor.door not in (None, talk_id):
+        return None
+    talk = _row(pk=talk_id)
+    if talk is None:
         return None
     person = visitor.person
     own = person.is_authenticated and talk.school_class.owner_id == person.pk
@@ -83,7 +86,7 @@ def desk_seat(visitor: Visitor, talk_id: int) -> Seat | None:
 def talk_of_board(visitor: Visitor, token: str, *, one_screen: bool = False) -> Talk | None:
     """Return the talk whose board (or one screen) this token opens now, or None."""
     named = {"one_token": token} if one_screen else {"board_token": token}
-    talk = Talk.objects.select_related("school_class", "plan").filter(**named).first()
+    talk = _row(**named)
     if talk is None or long_over(talk):
         return None
     if visitor.door is None:
@@ -91,6 +94,13 @@ def talk_of_board(visitor: Visitor, token: str, *, one_screen: bool = False) -> 
     key = device_of(visitor, talk.pk) if visitor.door == talk.pk else None
     enough = key is not None and (key.role == Role.DESK or not one_screen)
     return talk if enough else None
+
+
+def _row(**named: int | str) -> Talk | None:
+    try:
+        return row_of(**named)
+    except Talk.DoesNotExist:
+        return None
 
 
 def long_over(talk: Talk) -> bool:

@@ -1,5 +1,6 @@
 """What the desk shows: the whole talk, and what only the teacher sees."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
@@ -7,6 +8,7 @@ from typing import Any
 from waysaid.drawing import Picture, Telling, lines, nearest, suits
 from waysaid.number import Language
 from waysaid.site.answer_view import answer_view, in_words
+from waysaid.site.around import Around, OnList
 from waysaid.site.chips import chips_for, orders_by_child
 from waysaid.site.desk_notes import (
     drawn_instead,
@@ -17,7 +19,7 @@ from waysaid.site.desk_notes import (
 )
 from waysaid.site.history import History
 from waysaid.site.image_view import seen_view
-from waysaid.site.models import Child, Talk
+from waysaid.site.models import Talk
 from waysaid.site.talk_rows import printed
 from waysaid.site.talks import desk_title
 from waysaid.site.wording import Wording, wording_of
@@ -28,10 +30,15 @@ from waysaid.talk import Phase, State, WayTold, telling_of, what_if_refused
 class Desk:
     """A talk as one desk looks at it; without history for a substitute."""
 
-    talk: Talk
+    around: Around
     state: State
     history: History
     shows_history: bool
+
+    @property
+    def talk(self) -> Talk:
+        """The talk's row."""
+        return self.around.talk
 
     @property
     def language(self) -> str:
@@ -47,7 +54,7 @@ class Desk:
 def desk_view(desk: Desk) -> dict[str, Any]:
     """Return the desk's own part of its payload, as JSON values."""
     state = desk.state
-    children = list(desk.talk.school_class.children.all())
+    children = desk.around.children
     names = {child.key: child.name for child in children}
     return {
         "title": desk_title(desk.talk),
@@ -93,7 +100,7 @@ def _problems(state: State) -> list[dict[str, Any]]:
     ]
 
 
-def _roster(desk: Desk, children: list[Child]) -> list[dict[str, Any]]:
+def _roster(desk: Desk, children: Iterable[OnList]) -> list[dict[str, Any]]:
     spoke = set(desk.state.spoke())
     passed = {child for problem, child in desk.state.passed if problem == desk.state.now}
     roster = []
@@ -177,7 +184,7 @@ def _pictures(telling: Telling) -> tuple[str, ...]:
     return tuple(picture.value for picture in Picture if suits(picture, telling))
 
 
-def _private(desk: Desk, children: list[Child]) -> dict[str, Any]:
+def _private(desk: Desk, children: Iterable[OnList]) -> dict[str, Any]:
     """Return the private column; a substitute's has nothing of the class before today."""
     state, history = desk.state, desk.history
     spoke = set(state.spoke())

@@ -10,6 +10,7 @@ from django.utils.translation import gettext as _
 
 from waysaid.drawing import Picture
 from waysaid.number import Language, Unreadable, parse
+from waysaid.site.around import Around
 from waysaid.site.ears import ears_for
 from waysaid.site.models import Talk
 from waysaid.site.reading import usual_picture, way_from_line
@@ -55,7 +56,7 @@ HAND = frozenset({"strokes-drawn", "erased"})
 
 
 def delivery(
-    given: Mapping[str, Any], talk: Talk, kinds: Collection[str]
+    given: Mapping[str, Any], here: Around, kinds: Collection[str]
 ) -> tuple[str, list[Sent]]:
     """Return the client and its events. Raises `RefusalError` with one sentence for anything else.
 
@@ -68,9 +69,9 @@ def delivery(
     if not isinstance(events, list) or not 0 < len(events) <= MOST_EVENTS:
         most = {"most": MOST_EVENTS}
         raise RefusalError(400, _("‘events’ takes a list of 1 to %(most)s events.") % most)
-    children = {str(pk) for pk in talk.school_class.children.values_list("pk", flat=True)}
-    state = at_hand(talk.pk, FIRST).state
-    at = _At(talk, state, _texts(events, state), kinds)
+    children = {each.key for each in here.children}
+    state = at_hand(here.talk.pk, FIRST).state
+    at = _At(here.talk, state, _texts(events, state), kinds)
     sent = [_sent(event, at) for event in events]
     for each in sent:
         child = getattr(each.body, "child", None)

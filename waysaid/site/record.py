@@ -10,6 +10,7 @@ from collections import OrderedDict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Any
 
 from django.db import transaction
 from django.db.models import Max
@@ -160,11 +161,8 @@ def append(
     """
     with transaction.atomic():
         Talk.objects.select_for_update().only("pk").get(pk=talk_id)
-        wanted = [each.sequence for each in sent]
-        rows = EventRow.objects.filter(talk_id=talk_id, client=client, sequence__in=wanted)
-        # Read and written anew: a part that a later version added is no difference.
-        known = {row.sequence: (row.order, body_json(record_of(row).body)) for row in rows}
         top = EventRow.objects.filter(talk_id=talk_id).aggregate(top=Max("order"))["top"] or 0
+        known = _known(talk_id, client, [each.sequence for each in sent], top)
         now = at or timezone.now()
         new: list[Record] = []
         saved = []
@@ -180,6 +178,21 @@ def append(
         EventRow.objects.bulk_create([_row(talk_id, record, now) for record in new])
         transaction.on_commit(lambda: _heard(talk_id, new))
     return tuple(saved)
+
+
+def _known(
+    talk_id: int, client: str, wanted: Sequence[int], top: int
+) -> dict[int, tuple[int, dict[str, Any]]]:
+    """Return the order and the body of those that this client sent before, by sequence.
+
+    `top` is the last order on disk. A talk that is at hand up to there tells what is new.
+    """
+    talk = _at_hand.get(talk_id)
+    if talk is not None and talk.order == top and min(wanted) > talk.saved_by.get(client, -1):
+        return {}
+    rows = EventRow.objects.filter(talk_id=talk_id, client=client, sequence__in=wanted)
+    # Read and written anew: a part that a later version added is no difference.
+    return {row.sequence: (row.order, body_json(record_of(row).body)) for row in rows.order_by()}
 
 
 def _heard(talk_id: int, records: Sequence[Record]) -> None:

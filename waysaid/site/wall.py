@@ -1,11 +1,13 @@
 """What hangs round a talk's board: the class's signals, norms, sentence starters and names."""
 
+from collections.abc import Iterable
 from typing import Any
 
 from django.utils import translation
 from django.utils.translation import gettext as _
 
-from waysaid.site.models import SchoolClass, Talk
+from waysaid.site.around import OnList
+from waysaid.site.models import SchoolClass
 from waysaid.talk import Signal, Wall
 
 ICONS = ("way", "thinking", "agree", "same", "another", "question")
@@ -13,17 +15,18 @@ MOST_SIGNALS = 6
 """A board shows none to six signals (promised)."""
 
 
-def wall_of(talk: Talk, pictures: str) -> Wall:
-    """Return the wall of a talk's class; `pictures` is the address its pictures are under."""
-    school_class = talk.school_class
-    names = dict(school_class.children.values_list("pk", "name"))
+def wall_of(school_class: SchoolClass, children: Iterable[OnList], pictures: str) -> Wall:
+    """Return the wall of a class and its children.
+
+    `pictures` is the address its pictures are under.
+    """
     starters = school_class.starters or standard_starters(school_class.board_language)
     return Wall(
         signals=tuple(_signal(each, pictures) for each in school_class.signals[:MOST_SIGNALS]),
         norms=tuple(str(norm) for norm in school_class.norms),
         starters=tuple(str(starter) for starter in starters),
         background=_address(school_class.background_id, pictures),
-        names={str(key): name for key, name in names.items()},
+        names={each.key: each.name for each in children},
     )
 
 

@@ -8,6 +8,7 @@ from django.utils.translation import gettext as _
 from django.views.decorators.http import require_POST
 
 from waysaid.site import access
+from waysaid.site.around import around
 from waysaid.site.broadcast import tell
 from waysaid.site.intake import DRAWER, HAND, delivery
 from waysaid.site.models import Talk
@@ -55,13 +56,14 @@ def _taken(request: HttpRequest, talk: Talk, kinds: Collection[str]) -> HttpResp
 
 
 def _save(request: HttpRequest, talk: Talk, kinds: Collection[str]) -> HttpResponse:
-    client, sent = delivery(json_of(request), talk, kinds)
+    here = around(talk)
+    client, sent = delivery(json_of(request), here, kinds)
     try:
         saved = append(talk.pk, client, sent)
     except SentTwiceError as twice:
         sentence = _("Event %(sequence)s was sent before with something else in it.")
         raise RefusalError(409, sentence % {"sequence": twice.sequence}) from None
     order = max(each.order for each in saved)
-    tell(talk.pk, order)
+    tell(talk.pk, order, here)
     rows = [{"sequence": each.sequence, "order": each.order} for each in saved]
     return JsonResponse({"saved": rows, "order": order})

@@ -7,6 +7,7 @@ from django.utils.text import slugify
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
 from waysaid.paper import Names, Size, chart_of, chart_pdf
+from waysaid.site.around import on_list
 from waysaid.site.broadcast import tell
 from waysaid.site.erasing import forget_talks
 from waysaid.site.look_back import WIDE, moment_after, state_after, steps_shown, with_scenes
@@ -17,7 +18,7 @@ from waysaid.site.templatetags.pages import day
 from waysaid.site.views.guards import current_class, teacher_of, teachers_own
 from waysaid.site.wall import wall_of
 from waysaid.site.words import board_words
-from waysaid.talk import Phase, State, board_view, body_from_json
+from waysaid.talk import Phase, State, Wall, board_view, body_from_json
 
 PAGE = 30
 CLIENT_LETTERS = 16
@@ -51,7 +52,7 @@ def back_page(request: HttpRequest, talk_id: int) -> HttpResponse:
     kept = at_hand(talk.pk)
     with kept.lock:
         records = tuple(kept.records)
-    wall = wall_of(talk, "/class/picture")
+    wall = _wall(talk)
     steps = steps_shown(records, wall.names)
     step = _step(request.GET.get("step", ""), len(records))
     then = moment_after(records, step)
@@ -94,7 +95,7 @@ def state_then(request: HttpRequest, talk_id: int) -> HttpResponse:
     step = _step(request.GET.get("step", ""), len(records))
     asked = request.GET.get("wide", "")
     wide = int(asked) if asked.isdigit() and len(asked) < 6 else WIDE
-    wall = wall_of(talk, "/class/picture")
+    wall = _wall(talk)
     state, now = state_after(records, step), moment_after(records, step)
     return JsonResponse(board_view(state, wall, wide, now))
 
@@ -139,6 +140,11 @@ def forget_talk(request: HttpRequest, talk_id: int) -> HttpResponse:
         forget_talks([talk])
         return redirect("talks")
     return render(request, "waysaid/forget_talk.html", {"here": "back", "talk": talk})
+
+
+def _wall(talk: Talk) -> Wall:
+    school_class = talk.school_class
+    return wall_of(school_class, on_list(school_class), "/class/picture")
 
 
 def own_talk(request: HttpRequest, talk_id: int) -> Talk:

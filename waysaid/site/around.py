@@ -1,0 +1,38 @@
+"""What is shown of a talk besides its events: its row, and the children of its class."""
+
+from dataclasses import dataclass
+
+from waysaid.site.models import SchoolClass, Talk
+
+
+@dataclass(frozen=True, slots=True)
+class OnList:
+    """A child on the class list, by the id that events name it by."""
+
+    key: str
+    name: str
+    active: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Around:
+    """A talk's row with its class and its plan, and everyone on its list, read at one moment."""
+
+    talk: Talk
+    children: tuple[OnList, ...]
+
+
+def row_of(**named: int | str) -> Talk:
+    """Return a talk's row with its class and its plan. Raises `Talk.DoesNotExist`."""
+    return Talk.objects.select_related("school_class", "plan").get(**named)
+
+
+def on_list(school_class: SchoolClass) -> tuple[OnList, ...]:
+    """Return everyone on the class list in its order, those who have left among them."""
+    rows = school_class.children.values_list("pk", "name", "active")
+    return tuple(OnList(str(key), name, active) for key, name, active in rows)
+
+
+def around(talk: Talk) -> Around:
+    """Return what is around a talk whose row was read just now."""
+    return Around(talk, on_list(talk.school_class))
