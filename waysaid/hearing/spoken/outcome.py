@@ -1,0 +1,174 @@
+"""The answer that was said in a line of talk: a number, or a verdict; none where none was said."""
+
+from fractions import Fraction
+
+from waysaid.hearing.answer import answer_said
+from waysaid.hearing.clause import Said
+from waysaid.hearing.hear import Heard
+from waysaid.hearing.match import Match
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.reading import AnswerSaid
+from waysaid.hearing.spoken.state import Bare, State
+from waysaid.hearing.spoken.talk import Talk
+from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned
+from waysaid.hearing.worth import worth
+from waysaid.number import (
+    Blank,
+    Claim,
+    Compare,
+    Form,
+    Number,
+    Operation,
+    Order,
+    Remainder,
+    Verdict,
+    Written,
+    exact,
+    leaves,
+)
+
+_STORY = 2
+"""From how many unknown words on a number alone belongs to a story. Our choice."""
+
+
+def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid | None:
+    """Return the answer that was said: a verdict where one is asked for, else a number."""
+    verdict = _verdict(state, world)
+    if isinstance(world.facts.problem, Compare | Claim):
+        return verdict
+    state = _standing(state, talk)
+    promised = any(one.final for one in state.bare)
+    if isinstance(verdict, Remainder) and _shared_out(state, verdict):
+        verdict = None
+    if not state.drafts and not promised and talk.strange >= _STORY:
+        return verdict
+    got = Meaning.EQUALS in talk.marks and Meaning.NOT not in talk.marks
+    if not state.drafts and not promised and not got and Meaning.AGREE in talk.marks:
+        return verdict
+    claimed = state.claimed.leaf if state.claimed and not promised else None
+    if verdict is None and isinstance(claimed, int | Fraction | Written):
+        return claimed
+    if talk.unfinished and state.drafts and verdict is None and not promised:
+        return None
+    worked = any(draft.result is not None for draft in state.drafts)
+    if (talk.hangs or talk.asked) and not worked and not promised:
+        return verdict
+    heard = Heard(state.drafts, _said(state.bare), _answers(state, world), verdict)
+    short = match.stops_short or _slip_begun(state, world)
+    said = answer_said(heard, world.facts, short)
+    if said is None and not short:
+        said = _last_said(state, world)
+    return _said_again(state, talk) if said is None else said
+
+
+def _said_again(state: State, talk: Talk) -> Number | None:
+    """Return the last number, promised by `so`, where it is not only the end of the last step."""
+    last = talk.promised
+    if last is None or last.numeral is None or not state.drafts or last.numeral.many:
+        return None
+    if state.drafts[-1].stands == exact(last.numeral.leaf):
+        return None
+    return last.numeral.leaf
+
+
+def _standing(state: State, talk: Talk) -> State:
+    """Return the state without the numbers alone that were taken back, and a claim that stands.
+
+    A result that later work went on from was no claim of the answer.
+    """
+    claimed = state.claimed
+    gone = claimed is not None and (
+        claimed.span[1] in talk.taken_back
+        or any(
+            draft.span[0] > claimed.span[0] and claimed.value in tuple(leaves(draft.left))
+            for draft in state.drafts
+        )
+    )
+    bare = tuple(one for one in state.bare if one.quantity.span[1] not in talk.taken_back)
+    return state._replace(bare=bare, claimed=None if gone else claimed)
+
+
+def _slip_begun(state: State, world: World) -> bool:
+    """Tell whether the steps are the beginning of a slip to expect, and not its end."""
+    return tuple(turned(draft.equation) for draft in state.drafts) in world.unfinished
+
+
+def _said(bare: tuple[Bare, ...]) -> tuple[Said, ...]:
+    return tuple(
+        Said(one.quantity.leaf, one.quantity.span)
+        for one in bare
+        if not isinstance(one.quantity.leaf, Operation | Blank)
+    )
+
+
+def _answers(state: State, world: World) -> tuple[Said, ...]:
+    """Return the numbers alone that may be answers: the last, and those a word promised.
+
+    A plural never is: `I like tens`; nor is a number of the problem that is only named again.
+    """
+    last = state.bare[-1:]
+    return _said(
+        tuple(
+            one
+            for one in state.bare
+            if (one.final or (one in last and not _named_again(one, state, world)))
+            and not one.quantity.many
+        )
+    )
+
+
+def _named_again(one: Bare, state: State, world: World) -> bool:
+    """Tell whether a number is one of the problem's, beside others, and ends no step.
+
+    Parts worth a whole number, beside steps, are a division rather: 198 over 3.
+    """
+    value, leaf = one.quantity.value, one.quantity.leaf
+    parts = isinstance(leaf, Written) and leaf.form is Form.PARTS
+    if parts and state.drafts and isinstance(value, int):
+        return True
+    if leaf not in world.facts.written or value == world.facts.answer:
+        return False
+    ends = (draft.stands for draft in state.drafts)
+    return value not in ends and len(state.bare) + len(state.drafts) > 1
+
+
+def _verdict(state: State, world: World) -> Remainder | Order | Verdict | None:
+    """Return the verdict said, if any; of a comparison also the larger number, if named last."""
+    problem = world.facts.problem
+    if not isinstance(problem, Compare):
+        return state.verdict
+    last = state.bare[-1] if state.bare else None
+    if last is None or (state.verdict is not None and not _overrules(last, state)):
+        return state.verdict
+    value = last.quantity.value
+    sides = [worth(problem.left), worth(problem.right)]
+    if value not in sides:
+        return state.verdict
+    return Order.MORE if sides.index(value) == 0 else Order.LESS
+
+
+def _shared_out(state: State, told: Remainder) -> bool:
+    """Tell whether what was left over is shared out in the end: two left, so six and a half."""
+    last = state.bare[-1] if state.bare else None
+    if last is None or not last.final or last.after < len(state.drafts):
+        return False
+    value = last.quantity.value
+    return value is not None and told.groups < value < told.groups + 1
+
+
+def _overrules(last: Bare, state: State) -> bool:
+    """Tell whether a number named in the end goes before `the same`: same tops, so a third."""
+    return state.verdict is Order.SAME and last.final and len(state.bare) == 1
+
+
+def _last_said(state: State, world: World) -> Number | None:
+    """Return the result of the last step said, where it is new and nothing went on from it."""
+    if not state.drafts or isinstance(world.facts.problem, Compare | Claim):
+        return None
+    last = state.drafts[-1]
+    result = last.result
+    if last.whole or not isinstance(result, int | Fraction | Written):
+        return None
+    left_out = any(draft.result is None for draft in state.drafts)
+    return None if left_out or exact(result) in world.facts.numbers else result

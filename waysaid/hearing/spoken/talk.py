@@ -1,0 +1,125 @@
+"""What else was said in a line beside numbers: what hangs, what is promised, what is taken back."""
+
+from dataclasses import dataclass
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.search import Lattice
+
+
+@dataclass(frozen=True, slots=True)
+class Talk:
+    """What else was said: the meanings heard plainly, and how many words mean nothing to us.
+
+    `unfinished` is whether something was begun behind the last number: `is forty and then I`;
+    `hangs` whether the line ends so; `asked` whether it begins with a question word;
+    `taken_back` where numbers end behind which a word takes them back and another number comes;
+    `promised` is the last number, where a word such as `so` comes before it.
+    """
+
+    marks: frozenset[Meaning]
+    strange: int
+    unfinished: bool
+    hangs: bool
+    asked: bool
+    taken_back: frozenset[int]
+    promised: Item | None
+
+
+def talk_of(items: Lattice) -> Talk:
+    """Return what else was said in a line."""
+    strange = sum(all(item.meaning is None and not item.numeral for item in here) for here in items)
+    return Talk(
+        marks=_marks(items),
+        strange=strange,
+        unfinished=_unfinished(items),
+        hangs=_hangs(items),
+        asked=_asked(items),
+        taken_back=_taken_back(items),
+        promised=_promised(items),
+    )
+
+
+def _marks(items: Lattice) -> frozenset[Meaning]:
+    """Return the meanings heard plainly, of the longest phrases alone.
+
+    What is put on need not come from the other number.
+    """
+    found: set[Meaning] = set()
+    place = 0
+    while place < len(items):
+        plain = [one for one in items[place] if not one.noise]
+        end = max((one.end for one in plain), default=place + 1)
+        longest = {one.meaning for one in plain if one.meaning and one.end == end}
+        found |= longest - ({Meaning.GIVE} if Meaning.ADD in longest else set())
+        place = end
+    return frozenset(found)
+
+
+_BEGIN = (Meaning.AND, Meaning.THEN, Meaning.TAKE, Meaning.GIVE, Meaning.ADD)
+"""What begins something: said behind the last number, it was not finished."""
+
+
+def _unfinished(items: Lattice) -> bool:
+    numbers = [place for place, here in enumerate(items) if _is_number(here)]
+    behind = items[numbers[-1] + 1 :] if numbers else ()
+    return any(one.meaning in _BEGIN and not one.noise for here in behind for one in here)
+
+
+_PROMISES = (Meaning.SO, Meaning.EQUALS, Meaning.FILLER, Meaning.IT)
+"""What may stand between `so` and the answer: so um it's nine."""
+
+
+def _promised(items: Lattice) -> Item | None:
+    """Return the number that ends the line, where `so` comes before it."""
+    for place in range(len(items) - 1, 0, -1):
+        plain = [one for one in items[place] if one.numeral and not one.noise]
+        last = max(plain, key=lambda one: one.end, default=None)
+        if last is None or last.end != len(items):
+            continue
+        before = place - 1
+        while before >= 0:
+            said = {one.meaning for one in items[before] if not one.noise}
+            if Meaning.SO in said:
+                return last
+            if said.isdisjoint(_PROMISES):
+                break
+            before -= 1
+    return None
+
+
+def _taken_back(items: Lattice) -> frozenset[int]:
+    """Return where the numbers end that a plain word takes back while another number comes."""
+    numbers = [place for place, here in enumerate(items) if _is_number(here)]
+    last = numbers[-1] if numbers else 0
+    return frozenset(
+        one.span[1]
+        for place in numbers
+        for one in items[place]
+        if one.numeral and one.end < last and _takes_back(items[one.end])
+    )
+
+
+def _takes_back(here: tuple[Item, ...]) -> bool:
+    longest = max((one.end for one in here if one.meaning), default=0)
+    return any(one.meaning is Meaning.CORRECT and one.end == longest for one in here)
+
+
+def _is_number(here: tuple[Item, ...]) -> bool:
+    """Tell whether a number begins here, and no word that plainly means something else."""
+    words = any(one.meaning and not one.noise for one in here)
+    return any(one.numeral and not (one.numeral.noise and words) for one in here)
+
+
+def _hangs(items: Lattice) -> bool:
+    """Tell whether the last word begins something."""
+    last = items[-1] if items else ()
+    return any(one.meaning in (Meaning.AND, Meaning.THEN) and not one.noise for one in last)
+
+
+def _asked(items: Lattice) -> bool:
+    """Tell whether the line begins with a question: why can't you just."""
+    first = [one for one in (items[0] if items else ()) if one.meaning and not one.noise]
+    longest = max((one.end for one in first), default=0)
+    said = {one.meaning for one in first if one.end == longest}
+    return Meaning.ASK in said and Meaning.ABOUT not in said
