@@ -139,3 +139,22 @@ def test_answers_that_do_not_fit_beside_their_problem_stand_under_it():
     heights = {label.text: label.y for label in labels(scene) if label.text in ("347", "603, 593")}
     assert scene.width <= NARROW.width
     assert heights["347"] < heights["603, 593"]
+
+
+LONG = ("123456 + 234567 + 87 - 12345", "29 + 14 = 30 + 13 ?", "398765 + 234567 = 633330 + _")
+
+
+@pytest.mark.parametrize("text", LONG)
+def test_a_problem_too_long_for_a_line_goes_on_under_itself_before_a_sign(text):
+    rows = [StringRow(parse(text), ("345765",)), StringRow(parse("39 + 27"), ("66",))]
+    scene = draw_string(rows, [StringMark([(0, 0), (0, "answer")])], Frame(600, 800))
+    lines = {}
+    for label in labels(scene):
+        lines.setdefault(label.y, []).append(label)
+    firsts = [min(line, key=lambda label: label.x).text for line in lines.values()]
+    assert scene.width <= 600
+    assert len(lines) > 2
+    assert all(first[0] in "+−=:" for first in firsts[1:] if first not in ("39", "345765"))
+    assert "39" in firsts
+    assert "?" not in firsts
+    assert [overlapping(scene), crossed(scene), outside(scene)] == [[], [], []]

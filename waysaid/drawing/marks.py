@@ -41,20 +41,15 @@ class Span:
 
 @dataclass(frozen=True, slots=True)
 class Form:
-    """On which line each row starts, and whether its answers stand on the line under it."""
+    """On which line each row starts, and which of a row's own lines its spots are on."""
 
     starts: tuple[int, ...]
-    parted: tuple[bool, ...]
+    within: tuple[Mapping[int | str, int], ...]
 
     def line(self, spot: Spot) -> int:
         """Return the line a spot is on, from 0."""
         row, place = spot
-        return self.starts[row] + (self.parted[row] and place == "answer")
-
-    @property
-    def lines(self) -> int:
-        """How many lines the string takes."""
-        return len(self.starts) + sum(self.parted)
+        return self.starts[row] + self.within[row].get(place, 0)
 
 
 Spans = Mapping[Spot, Span]

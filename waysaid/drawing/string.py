@@ -40,6 +40,16 @@ class StringRow:
     name: str = ""
 
 
+Piece = tuple[int | str | None, str]
+"""A piece of a row's text with its place, if it can be marked; "" is a blank."""
+Line = Sequence[Piece]
+Lines = Sequence[Line]
+"""One row, on as many lines as it takes."""
+_BEFORE = "before-answer"
+"""The place of what stands before the answers; nothing marks it."""
+_ASKED = " ?"
+
+
 def draw_string(
     rows: Sequence[StringRow],
     marks: Sequence[StringMark],
@@ -49,14 +59,17 @@ def draw_string(
     """Return the string with its marks; spots that are not on it are left out.
 
     Rows are a quarter larger than the frame's label where they fit (our choice: they are
-    problems, not ways). Where even the smallest are too wide, the answers of wide
-    rows stand under their problem.
+    problems, not ways). Where even the smallest are too wide, a wide row goes on under itself:
+    its answers there, or what follows one of its signs.
     """
     marks = [StringMark(_on(rows, mark.places), mark.join) for mark in marks]
     roomy = Frame(frame.width, frame.height, frame.label * 5 // 4)
-    drawn = largest_in(roomy, lambda size, _: _laid(rows, marks, size, _form(rows)))
+    whole = [(_pieces(row),) for row in rows]
+    drawn = largest_in(roomy, lambda size, _: _laid(whole, marks, size))
     if drawn.width > frame.width:
-        drawn = largest_in(roomy, lambda size, _: _parted(rows, marks, size, frame.width))
+        drawn = largest_in(
+            roomy, lambda size, _: _laid(_broken(whole, marks, size, frame), marks, size)
+        )
     said = (*(_row_text(row) for row in rows), *(_noticed(rows, mark, lang) for mark in marks))
     title = phrase(lang, "string")
     return Scene(drawn.width, drawn.height, title, sentence(said, lang), drawn.shapes)
@@ -69,18 +82,65 @@ def _on(rows: Sequence[StringRow], places: Sequence[Spot]) -> tuple[Spot, ...]:
     return tuple(spot for spot in places if spot in spots and spot[1] != _BEFORE)
 
 
-def _form(rows: Sequence[StringRow], parted: Sequence[bool] = ()) -> Form:
-    """Return the form of a string; without `parted` every row has its answers beside it."""
-    parted = tuple(parted) or (False,) * len(rows)
-    starts = tuple(at + sum(parted[:at]) for at in range(len(rows)))
-    return Form(starts, parted)
+def _form(rows: Sequence[Lines]) -> Form:
+    """Return on which line each place of each row stands."""
+    starts = tuple(sum(map(len, rows[:at])) for at in range(len(rows)))
+    within = tuple(
+        {place: at for at, line in enumerate(lines) for place, _ in line if place is not None}
+        for lines in rows
+    )
+    return Form(starts, within)
 
 
-def _parted(rows: Sequence[StringRow], marks: Sequence[StringMark], size: int, width: int) -> Drawn:
-    """Lay out the string with the answers of rows that are too wide under their problem."""
-    room = width - _margin(marks, size, _form(rows)) - size // 4
-    widths = [sum(_width(piece, size) for _, piece in _pieces(row)) for row in rows]
-    return _laid(rows, marks, size, _form(rows, [wide > room for wide in widths]))
+def _broken(
+    rows: Sequence[Lines], marks: Sequence[StringMark], size: int, frame: Frame
+) -> Sequence[Lines]:
+    """Break the rows that are too wide before a sign; what follows stands under its row."""
+
+    def room(broken: Sequence[Lines], size: int) -> int:
+        return frame.width - _margin(marks, size, _form(broken)) - size // 4
+
+    broken = rows
+    for _ in range(2):  # Rows apart may need an arc at the side, which leaves them less room.
+        most, now = room(broken, frame.least), room(broken, size)
+        broken = [_lines(_together(line, frame.least, most), size, now) for (line,) in rows]
+    return broken
+
+
+def _lines(parts: Sequence[Line], size: int, room: int) -> Lines:
+    """Fill one line after another with parts that are not broken."""
+    lines: list[list[Piece]] = [[]]
+    for part in parts:
+        lead = _indent(size) if len(lines) > 1 else 0
+        if lines[-1] and lead + _length([*lines[-1], *part], size) > room:
+            lines.append([each for each in part if not each[1].isspace()])
+        else:
+            lines[-1].extend(part)
+    return tuple(lines)
+
+
+def _together(pieces: Line, least: int, room: int) -> list[list[Piece]]:
+    """Part a row before its answers; where its problem is too long by itself, before each sign.
+
+    The last sign of a question stays with what it asks.
+    """
+    problem = [piece for piece in pieces if piece[0] not in (_BEFORE, "answer")]
+    long = _length(problem, least) > room
+    parts: list[list[Piece]] = [[]]
+    for place, piece in pieces:
+        if place == _BEFORE or (long and piece.startswith(" ") and piece != _ASKED):
+            parts.append([])
+        parts[-1].append((place, piece))
+    return parts
+
+
+def _length(line: Line, size: int) -> int:
+    return sum(_width(piece, size) for _, piece in line)
+
+
+def _indent(size: int) -> int:
+    """Return how far what goes on under its row is set in (our choice)."""
+    return size // 2
 
 
 def _margin(marks: Sequence[StringMark], size: int, form: Form) -> int:
@@ -89,21 +149,22 @@ def _margin(marks: Sequence[StringMark], size: int, form: Form) -> int:
     return size * 5 // 4 + lanes * (size // 4) if lanes else size // 4
 
 
-def _laid(rows: Sequence[StringRow], marks: Sequence[StringMark], size: int, form: Form) -> Drawn:
-    pad, pitch = size // 4, _pitch(size)
+def _laid(rows: Sequence[Lines], marks: Sequence[StringMark], size: int) -> Drawn:
+    pad, pitch, form = size // 4, _pitch(size), _form(rows)
     left = _margin(marks, size, form)
     shapes: list[Shape] = []
     spans: dict[Spot, Span] = {}
     width = left
-    for place, row in enumerate(rows):
+    for place, lines in enumerate(rows):
         y = pad + digit_height(size) + form.starts[place] * pitch
-        made, found, right = _row(row, (left, y), size, form.parted[place])
+        made, found, right = _row(lines, (left, y), size)
         shapes.extend(made)
         spans.update({(place, spot): span for spot, span in found.items()})
         spans[place, "row"] = Span(left, right, y)
         width = max(width, right)
     shapes.extend(marked(marks, spans, size, form))
-    height = 2 * pad + digit_height(size) + max(0, form.lines - 1) * pitch + size // 5
+    below = max(0, sum(map(len, rows)) - 1) * pitch
+    height = 2 * pad + digit_height(size) + below + size // 5
     return Drawn(width + pad, height, tuple(shapes))
 
 
@@ -113,21 +174,20 @@ def _pitch(size: int) -> int:
 
 
 def _row(
-    row: StringRow, at: tuple[int, int], size: int, parted: bool
+    lines: Lines, at: tuple[int, int], size: int
 ) -> tuple[list[Shape], dict[int | str, Span], int]:
     """Return the shapes of a row, where its numbers and answers are, and where it ends."""
-    x, y = at
     shapes: list[Shape] = []
     spans: dict[int | str, Span] = {}
-    right = x
-    for place, piece in _pieces(row):
-        if place == _BEFORE and parted:
-            x, y = at[0] + size // 2, y + _pitch(size)
-        wide = _width(piece, size)
-        shapes.extend(_piece(piece, (x, y), size))
-        if place is not None:
-            spans[place] = Span(x, x + wide, y)
-        x += wide
+    right = at[0]
+    for under, line in enumerate(lines):
+        x, y = at[0] + (_indent(size) if under else 0), at[1] + under * _pitch(size)
+        for place, piece in line:
+            wide = _width(piece, size)
+            shapes.extend(_piece(piece, (x, y), size))
+            if place is not None:
+                spans[place] = Span(x, x + wide, y)
+            x += wide
         right = max(right, x)
     return shapes, spans, right
 
@@ -150,14 +210,10 @@ def _piece(piece: str, at: tuple[int, int], size: int) -> list[Shape]:
     return [Label(x, y, size, Anchor.START, piece.strip())]
 
 
-_BEFORE = "before-answer"
-"""The place of what stands before the answers; nothing marks it."""
-
-
-def _pieces(row: StringRow) -> list[tuple[int | str | None, str]]:
+def _pieces(row: StringRow) -> list[Piece]:
     """Return a row's text in pieces, those that can be marked with their place; "" is a blank."""
     whole = row.name or text(row.problem, Print.TRUE)
-    pieces: list[tuple[int | str | None, str]] = []
+    pieces: list[Piece] = []
     for place, leaf in enumerate(_written(row.problem)):
         printed = leaf.value if isinstance(leaf, Blank) else number_text(leaf, Print.TRUE)
         before, _, whole = whole.partition(printed)
