@@ -179,3 +179,26 @@ def test_a_long_list_of_problems_leaves_every_folded_name_in_sight(rooms, calm):
     assert len(boards[0].says()["side"]) <= len(KINDS)
     for board in boards:
         assert waited(lambda board=board: faults(board), []) == [], board.page.viewport_size
+
+
+LONG = [
+    ("123456 + 234567 + 87 - 12345", "123456 + 234567 + 87 − 12345"),
+    ("29 + 14 = 30 + 13 ?", "29 + 14 = 30 + 13 ?"),
+]
+
+
+def test_long_problems_are_whole_while_connecting(rooms, calm):
+    desk, boards, _ = rooms
+    for typed, shown in LONG:
+        added(desk, typed, shown)
+        desk.saved()
+    desk.press("Connect")
+    desk.tab("what-if")
+    desk.page.locator(".spot").nth(1).click()
+    desk.press("Try it on the board")
+    changed = ["40 + 27", *(shown for _, shown in LONG)]
+    for board in boards:
+        assert waited(lambda board=board: board.says().get("what_if"), changed) == changed
+        whole = board.says()["string"][0].replace(" | ", " ")
+        assert all(shown in whole for _, shown in LONG)
+        assert waited(lambda board=board: faults(board), []) == [], board.page.viewport_size

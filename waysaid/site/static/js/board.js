@@ -120,7 +120,7 @@ export class Board {
 
   /** Make the problem and titles as large as their place allows. */
   fitLines() {
-    const all = [...this.sheet.querySelectorAll(".problem, [data-fit]")];
+    const all = [...this.sheet.querySelectorAll(".problem:not(.rows *), [data-fit]")];
     const fresh = all.filter((node) => !this.fitted.has(node));
     if (!fresh.length) return;
     const inner = this.sheet.clientWidth - 2 * 2.4 * unit();

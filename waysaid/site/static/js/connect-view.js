@@ -3,7 +3,7 @@
 import { fill, make, put } from "./dom.js";
 import { overflows } from "./fit.js";
 import { starters, talkMark } from "./phases.js";
-import { answersText, problemText } from "./problem.js";
+import { answeredText } from "./problem.js";
 import { paint, smallest } from "./scene.js";
 import { nameTag } from "./tile.js";
 
@@ -14,7 +14,7 @@ function rowList(rows, name, label) {
   return make(
     "ol",
     { class: name, "aria-label": label },
-    rows.map((row) => make("li", {}, problemText(row), " ", answersText(row.answers, row))),
+    rows.map((row) => make("li", {}, answeredText(row, row.answers))),
   );
 }
 
@@ -115,6 +115,11 @@ function scaleString(/** @type {HTMLElement} */ part, /** @type {any} */ scene) 
   picture.style.setProperty("--scale", String(Math.max(wanted, 60 / smallest(scene))));
 }
 
+/** Make the rows of a changed string smaller where they are too wide, and break them if they must be. */
+function fitRows(/** @type {HTMLElement | null} */ rows) {
+  for (const name of ["small", "broken"]) if (rows && overflows(rows)) rows.classList.add(name);
+}
+
 /** @param {any} state @param {any} words */
 export function connectView(state, words) {
   const connect = state.connect;
@@ -135,6 +140,7 @@ export function connectView(state, words) {
   );
   const settle = () => {
     scaleString(left, connect.scene);
+    fitRows(right.querySelector(".rows"));
     const told = connect.noticings.filter((/** @type {any} */ one) => one.name || one.words);
     arrange(list, told, words);
   };

@@ -1,7 +1,7 @@
 /** The problems so far, at the left, with the answers that were heard and no others. */
 
 import { make } from "./dom.js";
-import { answersText, problemText } from "./problem.js";
+import { answeredText } from "./problem.js";
 
 /** @param {any[]} earlier @param {any} words */
 export function sideColumn(earlier, words) {
@@ -12,9 +12,7 @@ export function sideColumn(earlier, words) {
       make(
         "li",
         { "aria-current": problem.now ? "true" : null },
-        problemText(problem),
-        " ",
-        problem.now ? null : answersText(problem.answers, problem),
+        answeredText(problem, problem.now ? [] : problem.answers),
       ),
     ),
   );
