@@ -51,3 +51,42 @@ def test_every_foreseen_way_costs_at_most_three_taps(hall, open_desk, open_board
             return len(said.get("ways", ())) + len(said.get("folded", ()))
 
         assert waited(shown, ways) == ways
+
+
+def test_a_double_tap_tells_one_way_and_the_desk_is_ready_though_no_state_comes(hall, open_desk):
+    talk = hall.begin("Taps")
+    desk = open_desk(talk)
+    page = desk.page
+    page.locator("#next").click()
+    page.locator("#chips .chip").first.wait_for()
+    desk.speaker("Noor")
+    page.context.set_offline(True)
+    page.locator("#chips .chip").first.evaluate("chip => { chip.click(); chip.click(); }")
+    chosen = page.locator("#names [aria-pressed=true]")
+    assert waited(chosen.count, 0) == 0
+    assert hall.state(talk)["ways"] == []
+    page.context.set_offline(False)
+    assert waited(lambda: len(hall.state(talk)["ways"]), 1) == 1
+    assert page.evaluate("document.activeElement.name") == "line"
+
+
+@pytest.mark.usefixtures("calm")
+def test_what_is_put_anew_stays_scrolled_as_it_was(hall, open_desk):
+    page = open_desk(hall.begin("Taps")).page
+    dom = page.locator("script[type=module]").first.get_attribute("src").replace("desk-page", "dom")
+    found = page.evaluate(
+        """async (dom) => {
+          const { fill, make } = await import(dom);
+          const list = make("div", {});
+          list.style.setProperty("height", "50px");
+          list.style.setProperty("overflow", "auto");
+          const rows = () => Array.from({ length: 40 }, (_, at) => make("p", {}, `row ${at}`));
+          document.body.append(list);
+          fill(list, rows());
+          list.scrollTop = 120;
+          fill(list, rows());
+          return list.scrollTop;
+        }""",
+        dom,
+    )
+    assert found == 120

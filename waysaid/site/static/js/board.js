@@ -40,6 +40,10 @@ export class Board {
     /** What stays from one state to the next, and on what screen it was measured. */
     this.standing = new Standing();
     this.measured = "";
+    /** The problems so far, what they say, and beside what the newest of them were left to stand. */
+    this.earlier = /** @type {HTMLElement | null} */ (null);
+    this.told = "";
+    this.fits = "";
     /** @type {WeakSet<Element>} */
     this.fitted = new WeakSet();
     this.onShown = () => {};
@@ -68,7 +72,7 @@ export class Board {
   paint() {
     const { state, words } = this;
     const view = viewOf(state);
-    this.root.lang = state.language;
+    if (this.root.lang !== state.language) this.root.lang = state.language;
     this.root.dataset.view = view;
     this.root.classList.toggle("no-side", !WITH_SIDE.has(view) || !state.earlier.length);
     this.root.classList.toggle("has-picture", Boolean(state.background));
@@ -89,15 +93,25 @@ export class Board {
     this.measured = screen;
     this.standing = new Standing();
     this.fitted = new WeakSet();
+    this.told = this.fits = "";
+  }
+
+  /** @param {string} view @param {HTMLElement | null} beside */
+  paintSide(view, beside) {
+    const { state, words } = this;
+    const told = JSON.stringify(WITH_SIDE.has(view) && state.earlier);
+    if (told !== this.told) {
+      this.told = told;
+      this.earlier = WITH_SIDE.has(view) ? sideColumn(state.earlier, words) : null;
+    }
+    keep(this.side, [...(this.earlier ? [this.earlier] : []), ...(beside ? [beside] : [])]);
   }
 
   /** @param {string} view */
   paintSheet(view) {
     const { state, words, sheet } = this;
     const built = build(view, state, words, this.standing, () => this.settled());
-    this.layer = strokeLayer();
-    const earlier = WITH_SIDE.has(view) && sideColumn(state.earlier, words);
-    fill(this.side, earlier, built.beside);
+    this.paintSide(view, built.beside);
     if (view === "ways") keep(sheet, [...built.nodes, this.layer]);
     else fill(sheet, built.nodes, this.layer);
     this.fitLines();
@@ -107,7 +121,11 @@ export class Board {
 
   /** See to what depends on which ways are open: the list beside them, and what was drawn. */
   settled() {
-    showNewest(this.side.querySelector(".earlier"));
+    const fits = this.told + this.standing.shut;
+    if (fits !== this.fits) {
+      this.fits = fits;
+      showNewest(this.earlier);
+    }
     this.drawStrokes();
   }
 

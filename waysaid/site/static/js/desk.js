@@ -7,6 +7,9 @@ import { Undo } from "./undo.js";
  * @typedef {{kind: "own" | "adds" | "changes", to: string | null}} Relation
  */
 
+/** Milliseconds that a tap's own changes to this screen may wait for the next state (our choice). */
+const BLINK = 100;
+
 export class Desk {
   /** @param {any} words @param {import("./outbox.js").Outbox} outbox */
   constructor(words, outbox) {
@@ -19,6 +22,7 @@ export class Desk {
     this.editing = /** @type {string | null} */ (null);
     /** A way was just put on the board, and nobody was chosen since. */
     this.shared = false;
+    this.settling = 0;
     /** @type {((desk: Desk) => void)[]} */
     this.panels = [];
     /** Told when a way was put on the board and the desk is ready for the next child. */
@@ -41,12 +45,13 @@ export class Desk {
   }
 
   update() {
+    clearTimeout(this.settling);
+    this.shared = false;
     if (this.state) this.panels.forEach((panel) => panel(this));
   }
 
   /** Choose who is speaking; the same child again means nobody. */
   choose(/** @type {string | null} */ child) {
-    this.shared = false;
     this.speaker = this.speaker === child ? null : child;
     this.relation = { kind: "own", to: null };
     this.update();
@@ -104,20 +109,18 @@ export class Desk {
   }
 
   /**
-   * Put a way on the board and be ready for the next. This screen changes with its next frame, as
-   * it would anyway; done at once, the work would hold up what was just sent. Until then a second
-   * tap is the same tap again: it tells nothing.
+   * Put a way on the board and be ready for the next. This screen is drawn anew once, with the next
+   * state, or in the blink of an eye where none comes: drawn at once as well, it would take from
+   * the board the time to show what was just sent. Until then a second tap is the same tap again:
+   * it tells nothing.
    */
   share(/** @type {any} */ way) {
     if (!this.problem || this.shared) return;
     this.record(way);
     this.letGo();
     this.shared = true;
-    requestAnimationFrame(() => {
-      this.shared = false;
-      this.onDone();
-      this.update();
-    });
+    requestAnimationFrame(() => this.onDone());
+    this.settling = setTimeout(() => this.update(), BLINK);
   }
 
   /** Be ready for the next child. */

@@ -53,18 +53,15 @@ export function draw(tag, attributes = {}, ...children) {
 }
 
 /**
- * Put children in place of what a node holds; whoever has the focus keeps it (by `data-key`).
+ * Put children in place of what a node holds; whoever has the focus keeps it (by `data-key`), and
+ * the node stays scrolled as it was: nothing is laid out in between, and nothing asks for it here.
  * @param {Element} node @param {...(Child | Child[])} children
  */
 export function fill(node, ...children) {
   const active = document.activeElement;
   const key = node.contains(active) ? active?.getAttribute("data-key") : null;
-  const left = node.scrollLeft;
-  const top = node.scrollTop;
   node.replaceChildren();
   append(node, children);
-  node.scrollLeft = left;
-  node.scrollTop = top;
   if (key) {
     const again = node.querySelector(`[data-key="${CSS.escape(key)}"]`);
     if (again instanceof HTMLElement) again.focus({ preventScroll: true });

@@ -36,6 +36,10 @@ export class Standing {
     this.bench = make("div", { class: "ways bench", "aria-hidden": "true" });
     this.head = make("header", { class: "head" });
     this.headed = "";
+    /** The name tags of the folded ways, and which they are. */
+    this.folded = make("ul", { class: "fold" });
+    this.shut = "";
+    this.arrange = () => {};
   }
 
   /** Return a way's tile with its size; measured only where it says something new. */
@@ -60,6 +64,17 @@ export class Standing {
     return this.head;
   }
 
+  /** Fold these ways to their name tags; new ones only where they say something new. */
+  fold(/** @type {any[]} */ tiles, /** @type {any} */ words) {
+    const shut = JSON.stringify(tiles.map(({ id, name }) => [id, name]));
+    if (shut === this.shut) return;
+    this.shut = shut;
+    fill(
+      this.folded,
+      tiles.map((tile) => foldedTag(tile, words, () => this.arrange())),
+    );
+  }
+
   /** Forget the tiles of ways that are no longer told. */
   only(/** @type {any[]} */ tiles) {
     const told = new Set(tiles.map((tile) => tile.id));
@@ -73,8 +88,8 @@ export class Standing {
  * @param {() => void} again called when other ways are open than before
  */
 export function waysView(state, words, standing, all, again) {
-  const folded = make("ul", { class: "fold", "aria-label": words.folded_ways });
-  const { grid, bench } = standing;
+  const { grid, bench, folded } = standing;
+  folded.setAttribute("aria-label", words.folded_ways);
   const arrange = () => {
     if (touched.among !== state.tiles.length) {
       Object.assign(touched, { id: null, among: state.tiles.length });
@@ -91,13 +106,12 @@ export function waysView(state, words, standing, all, again) {
       sized.filter((each) => open.includes(each.id)).map((each) => each.node),
     );
     bench.replaceChildren();
-    fill(
-      folded,
-      state.tiles
-        .filter((/** @type {any} */ tile) => !open.includes(tile.id))
-        .map((/** @type {any} */ tile) => foldedTag(tile, words, arrange)),
+    standing.fold(
+      state.tiles.filter((/** @type {any} */ tile) => !open.includes(tile.id)),
+      words,
     );
     again();
   };
+  standing.arrange = arrange;
   return { nodes: [standing.top(state, words), grid, bench], beside: folded, settle: arrange };
 }
