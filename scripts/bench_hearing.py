@@ -29,6 +29,7 @@ from tests.hearing.soup import strings  # noqa: E402
 from tests.hearing.speaker import utterances  # noqa: E402
 from waysaid.hearing import read  # noqa: E402
 from waysaid.hearing.lexicon import lexicon_of  # noqa: E402
+from waysaid.hearing.spoken import forget  # noqa: E402
 from waysaid.number import Language, Problem, parse  # noqa: E402
 
 SPOKEN = 1_000
@@ -57,15 +58,17 @@ def spoken() -> Iterator[Heard]:
 def bench_lines(listed: list[Heard]) -> dict[str, Any]:
     """Time each line in each language, and its number words alone by another library.
 
-    By turns. `first` is with a problem met for the first time: its ways are found, too.
+    By turns. `first` is with a problem met for the first time: its ways are found, too. `last_key`
+    is the line again, as it was just read without its last character: as it is typed on the desk.
     """
     found: dict[str, Any] = {}
     for language in Language:
         lines = [one for one in listed if one[2] is language]
-        first, ours, theirs, preview = [], [], [], []
+        first, ours, theirs, preview, typed = [], [], [], [], []
         for line in lines:
-            first.append(timed(partial(read, *line)))
-            ours.append(timed(partial(read, *line)))
+            first.append(_anew(line))
+            ours.append(_anew(line))
+            typed.append(_last_key(line))
             theirs.append(timed(partial(alpha2digit, line[1], language.value)))
             if len(line[1].split()) <= WAITING:
                 preview.append(ours[-1])
@@ -74,6 +77,7 @@ def bench_lines(listed: list[Heard]) -> dict[str, Any]:
             "first": spread(first),
             "heard": own,
             f"up_to_{WAITING}_words": spread(preview),
+            "last_key": spread(typed),
             "number_words_alone": other,
             "ratio": ratio(own, other),
             "slowest": round(max(ours), 1),
@@ -81,11 +85,25 @@ def bench_lines(listed: list[Heard]) -> dict[str, Any]:
     return found
 
 
+def _anew(line: Heard) -> float:
+    """Time a line that goes on from no line before it."""
+    forget()
+    return timed(partial(read, *line))
+
+
+def _last_key(line: Heard) -> float:
+    """Time a line that was read before without its last character."""
+    problem, said, language = line
+    forget()
+    read(problem, said[:-1], language)
+    return timed(partial(read, *line))
+
+
 def bench_fuzz() -> dict[str, Any]:
     """Time any strings; return the slowest."""
     seen = []
     for problem, line, language in strings(0, FUZZ):
-        took = timed(partial(read, parse(problem), line, language))
+        took = _anew((parse(problem), line, language))
         seen.append((took, problem, line[:60], len(line)))
     took, problem, line, length = max(seen)
     return {

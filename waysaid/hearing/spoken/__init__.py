@@ -2,5 +2,6 @@
 
 from waysaid.hearing.spoken.listen import Explained, listen
 from waysaid.hearing.spoken.sure import Share, shares
+from waysaid.hearing.spoken.trail import forget
 
-__all__ = ["Explained", "Share", "listen", "shares"]
+__all__ = ["Explained", "Share", "forget", "listen", "shares"]

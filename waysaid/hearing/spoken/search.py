@@ -17,6 +17,7 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.sharing import rest_told
 from waysaid.hearing.spoken.state import Said, State
+from waysaid.hearing.spoken.trail import Beam, Lattice, Taken, Trail, begun, keep
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
 from waysaid.number import Claim, Compare, Form, Operation, has_form
@@ -38,35 +39,35 @@ MOST_WORDS = 160
 
 _STATEMENT = (Meaning.THEN, Meaning.SO, Meaning.BUT, Meaning.BECAUSE)
 
-Lattice = tuple[tuple[Item, ...], ...]
-Taken = tuple[State, int, tuple[State, State] | None, int]
-"""A state after an item, and its cost, what to go back to and how many numbers were heard."""
-Beam = dict[tuple[object, ...], Taken]
-
 
 def search(items: Lattice, world: World) -> list[State]:
     """Return the states at the end of the line, the least costly first."""
     items = items[:MOST_WORDS]
+    trail = begun(items, _width(len(items)), world)
     world = replace(world, closed={}, costs={})
-    width = _width(len(items))
-    beams: list[Beam] = [{} for _ in range(len(items) + 1)]
-    said = Said()
-    beams[0][()] = (State(), 0, None, 0)
-    for place, here in enumerate(items):
-        world.closed.clear()
-        eased = {item: _eased(item, here, world) for item in here if _may_stand(item, world)}
-        for state in _best(beams[place], width):
-            for item, meant in eased.items():
-                if item.end > len(items):
-                    continue
-                for after in _taken(state, meant, world):
-                    _keep(beams[item.end], after, said)
-        beams[place].clear()
-    ends = (done for state in _best(beams[-1], width) for done in _finished(state, world))
+    for place in range(len(trail.waiting) - 1, len(items)):
+        trail.waiting.append(_listened(place, trail, world))
+    keep(trail)
     kept: Beam = {}
-    for state in ends:
-        _keep(kept, (state, state.cost, state.undo, state.heard), said)
-    return [one[0] for one in sorted(kept.values(), key=lambda one: one[1])[:width]]
+    for state in _best(trail.waiting[-1].get(len(items), {}), trail.width):
+        for done in _finished(state, world):
+            _keep(kept, (done, done.cost, done.undo, done.heard), trail.said)
+    return [one[0] for one in sorted(kept.values(), key=lambda one: one[1])[: trail.width]]
+
+
+def _listened(place: int, trail: Trail, world: World) -> dict[int, Beam]:
+    """Return the beams behind a word, once all that may begin with it is heard."""
+    here, waiting = trail.items[place], trail.waiting[place]
+    beams = {at: dict(beam) for at, beam in waiting.items() if at > place}
+    eased = {item: _eased(item, here, world) for item in here if _may_stand(item, world)}
+    world.closed.clear()
+    for state in _best(waiting.get(place, {}), trail.width):
+        for item, meant in eased.items():
+            if item.end <= len(trail.items):
+                beam = beams.setdefault(item.end, {})
+                for after in _taken(state, meant, world):
+                    _keep(beam, after, trail.said)
+    return beams
 
 
 def _width(words: int) -> int:
