@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.item import Item
-from waysaid.hearing.spoken.search import Lattice
+from waysaid.hearing.spoken.trail import Lattice
 
 
 @dataclass(frozen=True, slots=True)
