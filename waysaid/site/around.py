@@ -2,7 +2,12 @@
 
 from dataclasses import dataclass
 
-from waysaid.site.models import SchoolClass, Talk
+from waysaid.site.asked import Asked
+from waysaid.site.models import Child, SchoolClass, Talk
+
+_LISTED = Asked(
+    lambda key: Child.objects.filter(school_class=key).values_list("pk", "name", "active")
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,8 +34,9 @@ def row_of(**named: int | str) -> Talk:
 
 def on_list(school_class: SchoolClass) -> tuple[OnList, ...]:
     """Return everyone on the class list in its order, those who have left among them."""
-    rows = school_class.children.values_list("pk", "name", "active")
-    return tuple(OnList(str(key), name, active) for key, name, active in rows)
+    return tuple(
+        OnList(str(key), name, bool(active)) for key, name, active in _LISTED(school_class.pk)
+    )
 
 
 def around(talk: Talk) -> Around:

@@ -12,10 +12,10 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from django.db import transaction
-from django.db.models import Max
+from django.db import connection, transaction
 from django.utils import timezone
 
+from waysaid.site.asked import Asked
 from waysaid.site.models import EventRow, Talk
 from waysaid.talk import Body, Record, State, body_from_json, body_json, fold, fold_on, kind_of
 
@@ -33,6 +33,11 @@ class SentTwiceError(ValueError):
     def __init__(self, sequence: int) -> None:
         super().__init__(sequence)
         self.sequence = sequence
+
+
+_LAST = Asked(
+    lambda key: EventRow.objects.filter(talk=key).order_by("-order").values_list("order")[:1]
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,8 +165,7 @@ def append(
     `Talk.DoesNotExist` for no such talk, and Django's `DatabaseError` when the disk refuses.
     """
     with transaction.atomic():
-        Talk.objects.select_for_update().only("pk").get(pk=talk_id)
-        top = EventRow.objects.filter(talk_id=talk_id).aggregate(top=Max("order"))["top"] or 0
+        top = _locked(talk_id)
         known = _known(talk_id, client, [each.sequence for each in sent], top)
         now = at or timezone.now()
         new: list[Record] = []
@@ -178,6 +182,18 @@ def append(
         EventRow.objects.bulk_create([_row(talk_id, record, now) for record in new])
         transaction.on_commit(lambda: _heard(talk_id, new))
     return tuple(saved)
+
+
+def _locked(talk_id: int) -> int:
+    """Keep other writers from a talk until the transaction ends; return its last order, or 0.
+
+    A transaction of SQLite has the lock from its start, and an event has its talk. Raises
+    `Talk.DoesNotExist` for no such talk.
+    """
+    if connection.features.has_select_for_update or not (last := _LAST(talk_id)):
+        Talk.objects.select_for_update().only("pk").get(pk=talk_id)
+        last = _LAST(talk_id)
+    return int(last[0][0]) if last else 0
 
 
 def _known(
