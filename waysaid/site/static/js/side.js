@@ -21,13 +21,19 @@ export function sideColumn(earlier, words) {
 /** Heights are rounded to whole pixels; a list that fits may seem this much too long. */
 const ROUNDED = 2;
 
-/** Leave the oldest rows out while the list is longer than its room; no row is ever cut. */
+/**
+ * Leave rows out while the list is longer than its room: the oldest, and where that is the one of
+ * the moment the newest; no row is ever cut.
+ */
 export function showNewest(/** @type {HTMLElement | null} */ list) {
   if (!list) return;
   const rows = /** @type {HTMLElement[]} */ ([...list.children]);
   for (const row of rows) row.hidden = false;
-  for (const row of rows) {
-    if (list.scrollHeight <= list.clientHeight + ROUNDED || row.hasAttribute("aria-current")) return;
+  const now = rows.findIndex((row) => row.hasAttribute("aria-current"));
+  const before = now < 0 ? rows : rows.slice(0, now);
+  const after = now < 0 ? [] : rows.slice(now + 1).reverse();
+  for (const row of [...before, ...after]) {
+    if (list.scrollHeight <= list.clientHeight + ROUNDED) return;
     row.hidden = true;
   }
 }
