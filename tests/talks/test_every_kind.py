@@ -202,3 +202,24 @@ def test_long_problems_are_whole_while_connecting(rooms, calm):
         whole = board.says()["string"][0].replace(" | ", " ")
         assert all(shown in whole for _, shown in LONG)
         assert waited(lambda board=board: faults(board), []) == [], board.page.viewport_size
+    desk.page.locator("#strip .stop").first.click()
+    for board in boards:
+        assert waited(lambda board=board: board.says().get("now"), ["39 + 27"]) == ["39 + 27"]
+        assert waited(lambda board=board: faults(board), []) == [], board.page.viewport_size
+
+
+def test_with_many_ways_told_the_next_is_put_on_the_board_without_scrolling(rooms, open_desk):
+    _, boards, talk = rooms
+    desk = open_desk(_At(f"/talks/{talk}/desk"), {"width": 1366, "height": 768})
+    for child in ("Aroha", "Bram", "Chidi", "Dunya", "Elif", "Fenna", "Goran"):
+        desk.line(f"{child}, 30+20=50 9+7=16 50+16=66", "as equations")
+    desk.speaker("Hana")
+    desk.page.locator("#line input").fill("39+20=59 59+7=66")
+    desk.page.locator("#preview p").first.wait_for()
+    same = desk.page.locator('#relate [data-key^="same-"]')
+    assert same.all_inner_texts() == ["Dunya", "Elif", "Fenna", "Goran"]
+    assert fits(desk.page) == []
+    desk.page.locator('[data-key="earlier-ways"]').click()
+    assert same.count() == 7
+    same.first.click()
+    assert waited(lambda: boards[0].says()["folded"][:1], []) != []

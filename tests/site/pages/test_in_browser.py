@@ -53,6 +53,18 @@ FOCUSED = """() => {
 }"""
 
 
+SMALL = """() => [...document.querySelectorAll(
+    "a[href], button, input, select, textarea, summary, label.check")]
+  .filter((one) => one.checkVisibility() && !one.closest(".unseen, .skip"))
+  .filter((one) => getComputedStyle(one).display !== "inline")
+  .filter((one) => !["checkbox", "radio"].includes(one.type) || !one.closest("label"))
+  .filter((one) => {
+    const { width, height } = one.getBoundingClientRect();
+    return width > 1 && (width < 44 || height < 44);
+  })
+  .map((one) => one.outerHTML.slice(0, 90))"""
+
+
 def address(house, path):
     row = ""
     if "{row}" in path:
@@ -76,6 +88,12 @@ def test_nothing_is_wider_than_320_pixels(enter, axe, path):
     assert page.evaluate(TOO_WIDE) == []
     assert page.evaluate("document.documentElement.scrollWidth") <= 320
     assert axe(page) == []
+
+
+def test_a_finger_has_room_on_everything(enter, path):
+    page = enter(path, viewport={"width": 768, "height": 1024}, has_touch=True)
+    assert page.evaluate("matchMedia('(pointer: coarse)').matches")
+    assert page.evaluate(SMALL) == []
 
 
 def test_the_tab_key_reaches_everything_and_shows_where_it_is(enter, path):

@@ -20,6 +20,9 @@ export function addProblemDialog(desk) {
   const input = /** @type {HTMLInputElement} */ (form.elements.namedItem("text"));
   const says = /** @type {HTMLElement} */ (node.querySelector("[role=alert]"));
   watchFields(form);
+  input.addEventListener("input", () => {
+    says.textContent = "";
+  });
   form.addEventListener("submit", async (event) => {
     event.preventDefault();
     const text = input.value.trim();
@@ -50,19 +53,23 @@ export function moreDialog(desk) {
   const node = dialog("more");
   const named = /** @type {HTMLInputElement} */ (node.querySelector("[name=answers-named]"));
   const hidden = /** @type {HTMLInputElement} */ (node.querySelector("[name=names-hidden]"));
+  const end = /** @type {HTMLElement} */ (node.querySelector("[data-do=close-talk]"));
+  const again = /** @type {HTMLElement} */ (node.querySelector("[data-do=reopen]"));
   named.addEventListener("change", () => desk.tell("answers-named", { on: named.checked }));
   hidden.addEventListener("change", () => desk.tell("names-hidden", { on: hidden.checked }));
-  node.querySelector("[data-do=close-talk]")?.addEventListener("click", () => {
+  end.addEventListener("click", () => {
     desk.tell("closed");
     node.close();
   });
-  node.querySelector("[data-do=reopen]")?.addEventListener("click", () => {
+  again.addEventListener("click", () => {
     desk.tell("resumed");
     node.close();
   });
   return {
     open: () => node.showModal(),
     update: () => {
+      end.hidden = Boolean(desk.state.closed);
+      again.hidden = !end.hidden;
       named.checked = Boolean(desk.state.answers_named);
       hidden.checked = Boolean(desk.state.names_hidden);
     },

@@ -42,7 +42,7 @@ function familyChoice(reading, families, words, choose) {
       title: words.family_else,
       "data-key": "line-family",
     },
-    make("option", { value: "" }, "…"),
+    make("option", { value: "" }, words.another_family),
     others.map(({ family, name }) => make("option", { value: family }, name)),
   );
   select.addEventListener("change", () => {

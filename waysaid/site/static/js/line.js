@@ -113,7 +113,7 @@ export class Line {
     const select = make(
       "select",
       { class: "field small", "aria-label": words.another_drawing, title: words.another_drawing },
-      make("option", { value: "" }, "…"),
+      make("option", { value: "" }, words.as_another),
       Object.entries(others).map(([value, text]) => make("option", { value }, text)),
     );
     select.addEventListener("change", () => {

@@ -2,6 +2,9 @@
 
 import { make, panel } from "./dom.js";
 
+/** So many of the newest ways have a button each; those before them come when asked for. */
+const NEWEST = 4;
+
 /** @param {string} key @param {string} text @param {() => void} click @param {boolean} [on] */
 const small = (key, text, click, on) =>
   make(
@@ -30,6 +33,8 @@ function group(lead, ways, button) {
 export function relatePanel(node, words) {
   /** @type {import("./desk.js").Desk} */
   let desk;
+  /** The child for whom the earlier ways are shown too. @type {string | null} */
+  let allFor = null;
   const pass = () => {
     desk.tell("passed", { problem: desk.problem, child: desk.speaker });
     desk.done();
@@ -43,9 +48,14 @@ export function relatePanel(node, words) {
     desk.relation = same ? { kind: "own", to: null } : { kind, to };
     desk.update();
   };
-  const show = panel(node, ({ ways, speaker, relation }) => {
+  const showAll = () => {
+    allFor = desk.speaker;
+    desk.update();
+  };
+  const show = panel(node, ({ ways, speaker, relation, all }) => {
     if (!speaker) return null;
-    const others = ways.filter((/** @type {any} */ way) => way.child !== speaker);
+    const told = ways.filter((/** @type {any} */ way) => way.child !== speaker);
+    const others = all ? told : told.slice(-NEWEST);
     const own = ways.filter((/** @type {any} */ way) => way.child === speaker);
     const on = (/** @type {string} */ kind, /** @type {string} */ id) =>
       relation.kind === kind && relation.to === id;
@@ -71,6 +81,7 @@ export function relatePanel(node, words) {
           on("adds", way.id),
         ),
       ),
+      others.length < told.length && small("earlier-ways", words.earlier_ways, showAll),
     ];
   });
   return (/** @type {import("./desk.js").Desk} */ given) => {
@@ -80,6 +91,7 @@ export function relatePanel(node, words) {
       child: way.child,
       name: way.name,
     }));
-    show({ ways, speaker: desk.problem && desk.speaker, relation: desk.relation });
+    const speaker = desk.problem && desk.speaker;
+    show({ ways, speaker, relation: desk.relation, all: speaker === allFor });
   };
 }
