@@ -17,7 +17,7 @@ from waysaid.number import Language, parse
 PARTS = 5
 GONE_ON_FROM = 1_000
 """The most states that a line may be heard on from: 24 for each of 40 words, and the last 24;
-a longer line keeps fewer for each of its 160 words at most."""
+a longer line keeps fewer for each of its 90 words at most."""
 MADE = 25_000
 """The most states that may be made of them: twice the most of 5,000 strings."""
 CALLS = 8_000_000

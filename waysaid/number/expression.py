@@ -5,7 +5,6 @@ A leaf is a plain whole number, a `Fraction` or a `Written` number, so that no f
 `a + b + c` is `(a + b) + c`.
 """
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum, StrEnum
 from fractions import Fraction
@@ -97,19 +96,19 @@ def is_true(equation: Equation) -> bool | None:
         return None
 
 
-def leaves(expression: Expression) -> Iterator[Exact | Blank]:
-    """Yield the value of every number, and every blank, of an expression, from left to right."""
-    for leaf in written(expression):
-        yield leaf if isinstance(leaf, Blank) else exact(leaf)
+def leaves(expression: Expression) -> list[Exact | Blank]:
+    """Return the value of every number, and every blank, of an expression, from left to right."""
+    return [
+        leaf if type(leaf) is int or isinstance(leaf, Blank) else exact(leaf)
+        for leaf in written(expression)
+    ]
 
 
-def written(expression: Expression) -> Iterator[Exact | Written | Blank]:
-    """Yield every number and blank of an expression as it is written, from left to right."""
+def written(expression: Expression) -> list[Exact | Written | Blank]:
+    """Return every number and blank of an expression as it is written, from left to right."""
     if isinstance(expression, Operation):
-        yield from written(expression.left)
-        yield from written(expression.right)
-    else:
-        yield expression
+        return written(expression.left) + written(expression.right)
+    return [expression]
 
 
 def blanks(problem: Arithmetic) -> int:

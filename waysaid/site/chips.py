@@ -72,7 +72,7 @@ def _plainness(way: Way, problem: Problem) -> tuple[bool, bool, int, int]:
     """
     steps = len(way.steps)
     long = steps > PLAINEST or (steps == 1 and way.family in AT_ONCE)
-    begins = next(iter(leaves_of(way.steps[0].equation)))
+    begins = leaves_of(way.steps[0].equation)[0]
     numbers = leaves_of(problem)
     elsewhere = FROM_ELSEWHERE if numbers and begins != numbers[0] else 0
     return (_idle(way), long, steps, effort_of(way).tenths + elsewhere)

@@ -35,7 +35,7 @@ def write_answer(claim: Claim) -> Iterator[Made]:
     left, right = claim.equation.left, claim.equation.right
     value = _value(left)
     if isinstance(left, Operation) and isinstance(right, Operation) and value is not None:
-        following = next(leaves(right))
+        following = leaves(right)[0]
         yield Made(_verdict(value == following), (Equation(left, value),))
 
 

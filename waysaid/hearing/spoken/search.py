@@ -26,16 +26,14 @@ WIDTH = 24
 """The states kept for each word of a line of ordinary length. Our choice, by trial."""
 
 _ORDINARY = 40
-"""Up to how many words a line is ordinary; a longer one keeps fewer states. Our choice."""
-
-_LONG = 60
-"""From how many words on the states get fewer still, for each holds more steps. Our choice."""
+"""Up to how many words a line is ordinary; a longer one keeps fewer states, and fewer again, for
+each holds more steps. Our choice."""
 
 _FEWEST = 4
 """The states kept for each word of the longest lines. Our choice."""
 
-MOST_WORDS = 160
-"""The words of a line that are listened to: our choice; a child speaks some forty."""
+MOST_WORDS = 90
+"""The words of a line that are listened to: our choice; a child speaks some thirty or forty."""
 
 _STATEMENT = (Meaning.THEN, Meaning.SO, Meaning.BUT, Meaning.BECAUSE)
 
@@ -73,13 +71,11 @@ def _listened(place: int, trail: Trail, world: World) -> dict[int, Beam]:
 def _width(words: int) -> int:
     """Return how many states are kept for each word, so that a line of any length is bounded.
 
-    The states of a line are as many for any length over the ordinary; over the long, the states
-    times the words that each has behind it are.
+    What grows with the words of a line is the number of its states and the steps that each holds.
     """
     if words <= _ORDINARY:
         return WIDTH
-    states = WIDTH * _ORDINARY
-    return max(_FEWEST, states // words if words < _LONG else states * _LONG // words**2)
+    return max(_FEWEST, WIDTH * _ORDINARY**2 // words**2)
 
 
 def _may_stand(item: Item, world: World) -> bool:

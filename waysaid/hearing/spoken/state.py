@@ -94,7 +94,7 @@ class State(NamedTuple):
 
         `steps` is a number for the steps so far, the same for the same steps: see `Said`.
         """
-        loose = tuple(one.quantity.leaf for one in self.bare)
+        loose = tuple([one.quantity.leaf for one in self.bare]) if self.bare else ()
         flags = (
             self.so,
             self.free,

@@ -34,6 +34,9 @@ class World:
     `halves` the steps that halve the bottom of a fraction compared.
     `unfinished` are the beginnings of slips that are no whole slip, in the order of their steps,
     and the slips that end on something else than their answer, as on what is left over.
+    `pointed` is whether a number of the problem has a point, `hop` the sign of a problem that only
+    adds or only takes away, `whole` whether all its numbers are whole and nothing is shared out,
+    `groups` whether it multiplies or divides.
     """
 
     facts: Facts
@@ -42,34 +45,16 @@ class World:
     numbers: frozenset[Exact]
     signs: frozenset[Sign]
     unfinished: frozenset[tuple[Equation, ...]]
+    pointed: bool
+    hop: Sign | None
+    whole: bool
+    groups: bool
     halves: frozenset[Expression] = frozenset()
 
     closed: dict[int, tuple[object, Any]] = field(default_factory=dict, compare=False, repr=False)
     """What states become when they are closed, by the state itself, while one word is heard."""
     costs: dict[object, int] = field(default_factory=dict, compare=False, repr=False)
     """What steps cost, by what was said of them, while one line is heard."""
-
-    @property
-    def pointed(self) -> bool:
-        """Whether a number of the problem has a point."""
-        return any(has_form(one, Form.DECIMAL) for one in self.facts.written)
-
-    @property
-    def hop(self) -> Sign | None:
-        """The sign of a problem that only adds or only takes away; None of any other."""
-        signs = self.signs.intersection(HOPS)
-        return next(iter(signs)) if len(signs) == 1 else None
-
-    @property
-    def whole(self) -> bool:
-        """Whether all numbers of the problem are whole, and nothing is shared out."""
-        numbers = self.facts.numbers
-        return Sign.OVER not in self.signs and all(isinstance(one, int) for one in numbers)
-
-    @property
-    def groups(self) -> bool:
-        """Whether the problem multiplies or divides."""
-        return not self.signs.isdisjoint((Sign.TIMES, Sign.OVER, Sign.OF))
 
 
 @lru_cache(maxsize=32)
@@ -87,13 +72,19 @@ def world_of(problem: Problem) -> World:
     }
     lefts = frozenset(turned_side(one.left) for one in equations)
     numbers = {value for one in (*equations, *slips) for value in _values(one)}
+    signs = frozenset(sign for side in sides(problem) for sign in _signs(side))
+    hops = signs.intersection(HOPS)
     return World(
         facts,
         lefts,
         frozenset(slips),
         frozenset(numbers) | facts.pieces | frozenset(facts.numbers) | _tops_and_bottoms(problem),
-        frozenset(sign for side in sides(problem) for sign in _signs(side)),
+        signs,
         frozenset(steps[: end + 1] for steps in wrong for end in range(len(steps))) - ended,
+        any(has_form(one, Form.DECIMAL) for one in facts.written),
+        next(iter(hops)) if len(hops) == 1 else None,
+        Sign.OVER not in signs and all(isinstance(one, int) for one in facts.numbers),
+        not signs.isdisjoint((Sign.TIMES, Sign.OVER, Sign.OF)),
         halves=_halves(problem),
     )
 
