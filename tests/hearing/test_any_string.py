@@ -18,10 +18,11 @@ PARTS = 5
 GONE_ON_FROM = 1_000
 """The most states that a line may be heard on from: 24 for each of 40 words, and the last 24;
 a longer line keeps fewer for each of its 90 words at most."""
-MADE = 25_000
-"""The most states that may be made of them: twice the most of 5,000 strings."""
-CALLS = 8_000_000
-"""The most calls of functions, of all the work of a line: twice the most of 130 of the longest."""
+MADE = 10_000
+"""The most states that may be made of them: over twice the most of 1,250 strings."""
+CALLS = 2_000_000
+"""The most calls of functions, of all the work of a line: over four times the most of 40 of the
+longest."""
 
 
 def is_whole(reading: Reading, line: str) -> bool:
