@@ -203,7 +203,7 @@ def test_a_board_is_told_again_when_a_name_was_changed_meanwhile(cast, monkeypat
     told = sent(way(problem_id(cast.talk), child_id(cast.school_class)))
     cast.owner.post(f"/talks/{cast.talk.pk}/events", told, content_type="application/json")
     frames.sent.clear()
-    before = around(row_of(pk=cast.talk.pk))
+    before = around(row_of(cast.talk.pk))
     cast.school_class.children.filter(name="Bram").update(name="Bran")
     broadcast.tell(cast.talk.pk, None, before)
     boards = [one for one in frames.sent if one[0] is Looking.BOARD]

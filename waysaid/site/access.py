@@ -16,7 +16,6 @@ from django.contrib.auth.models import AnonymousUser
 from django.http import HttpRequest
 from django.utils import timezone
 
-from waysaid.site.around import row_of
 from waysaid.site.gate import DOOR_META
 from waysaid.site.models import DeviceKey, Role, Talk, hashed
 
@@ -98,7 +97,7 @@ def talk_of_board(visitor: Visitor, token: str, *, one_screen: bool = False) -> 
 
 def _row(**named: int | str) -> Talk | None:
     try:
-        return row_of(**named)
+        return Talk.objects.select_related("school_class").get(**named)
     except Talk.DoesNotExist:
         return None
 

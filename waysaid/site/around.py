@@ -21,15 +21,15 @@ class OnList:
 
 @dataclass(frozen=True, slots=True)
 class Around:
-    """A talk's row with its class and its plan, and everyone on its list, read at one moment."""
+    """A talk's row with its class, and everyone on its list, read at one moment."""
 
     talk: Talk
     children: tuple[OnList, ...]
 
 
-def row_of(**named: int | str) -> Talk:
+def row_of(talk_id: int) -> Talk:
     """Return a talk's row with its class and its plan. Raises `Talk.DoesNotExist`."""
-    return Talk.objects.select_related("school_class", "plan").get(**named)
+    return Talk.objects.select_related("school_class", "plan").get(pk=talk_id)
 
 
 def on_list(school_class: SchoolClass) -> tuple[OnList, ...]:

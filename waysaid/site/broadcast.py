@@ -59,7 +59,7 @@ def tell(talk_id: int, order: int | None = None, known: Around | None = None) ->
         else:
             known = None
         with talk.lock:
-            here = around(row_of(pk=talk_id))
+            here = around(row_of(talk_id))
             _keep_closing(talk, here)
             if known is None or _walls(known) != _walls(here):
                 _send(boards, talk, here)

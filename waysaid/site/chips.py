@@ -99,10 +99,10 @@ def orders_by_child(
     """
     known = foreseen(problem_text, rest)
     order = ordered(known, history.families, {})[:MOST]
-    shown = [known[index] for index in order]
+    shown = _told([known[index] for index in order])
     usual = list(range(len(shown)))
     orders = {
-        child: ordered(shown, history.families, own) for child, own in history.by_child.items()
+        child: _ranked(shown, history.families, own) for child, own in history.by_child.items()
     }
     return {child: own for child, own in orders.items() if own != usual}
 
@@ -111,11 +111,21 @@ def ordered(
     known: Sequence[Way], by_class: Mapping[str, int], by_child: Mapping[str, int]
 ) -> list[int]:
     """Return the places of the ways, likeliest first; ways of one family keep their order."""
+    return _ranked(_told(known), by_class, by_child)
+
+
+def _told(ways: Sequence[Way]) -> list[tuple[str, bool]]:
+    """Return the family of each way, and whether it is idle: found once for every child's order."""
+    return [(way.family.value, _idle(way)) for way in ways]
+
+
+def _ranked(
+    told: Sequence[tuple[str, bool]], by_class: Mapping[str, int], by_child: Mapping[str, int]
+) -> list[int]:
     seen: dict[str, int] = {}
     ranked = []
-    for place, way in enumerate(known):
-        family = way.family.value
-        nth = seen[family] = seen.get(family, -1 + _idle(way)) + 1
+    for place, (family, idle) in enumerate(told):
+        nth = seen[family] = seen.get(family, -1 + idle) + 1
         liked = by_class.get(family, 0) + OWN * by_child.get(family, 0)
         ranked.append((nth, -(liked + EASIEST / (1 + place)), place))
     return [place for _, _, place in sorted(ranked)]

@@ -21,7 +21,7 @@ def payload(room: Room, at_hand: TalkAtHand, known: Around | None = None) -> dic
 
     `known` is what is around the talk, where it was read before.
     """
-    here = known or around(row_of(pk=at_hand.talk_id))
+    here = known or around(row_of(at_hand.talk_id))
     talk = here.talk
     match room.looking:
         case Looking.BOARD:

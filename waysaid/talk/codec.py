@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable, Mapping
 from dataclasses import MISSING, fields, is_dataclass
 from enum import StrEnum
+from functools import cache
 from types import NoneType, UnionType
 from typing import Any, get_args, get_origin, get_type_hints
 
@@ -56,7 +57,7 @@ def _slug(record: type) -> str:
 
 
 _KINDS: dict[str, type] = {_slug(record): record for record in get_args(Body)}
-_HINTS: dict[type, dict[str, Any]] = {}
+_hints = cache(get_type_hints)
 
 
 def _check_problems(body: Body, kind: str) -> None:
@@ -89,7 +90,7 @@ def _plain(value: Any) -> Any:
 
 
 def _record(record: type, given: Mapping[str, Any], where: str) -> Any:
-    hints = _HINTS.setdefault(record, get_type_hints(record))
+    hints = _hints(record)
     known = {field.name: field for field in fields(record)}
     strange = [key for key in given if key not in known]
     if strange:
