@@ -153,5 +153,7 @@ class Meaning(StrEnum):
     EMPTY = "empty"
     """The empty places of a frame: empty, missing, spaces."""
 
+    DONE = "done"
+    """It is all that was done: and that's it."""
     FILLER = "filler"
     """Said without meaning for the work: um, well, I did, the, okay."""

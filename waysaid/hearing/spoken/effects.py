@@ -305,6 +305,12 @@ def _free(state: State, item: Item, world: World) -> Iterator[State]:
         yield replace(after, free=True)
 
 
+def _done(state: State, item: Item, world: World) -> Iterator[State]:
+    """Close what is being said; that it is all tells nothing where more is said after it."""
+    for after in closed(state, world):
+        yield after.and_costs(weights.NEXT)
+
+
 def _knew(state: State, item: Item, world: World) -> Iterator[State]:
     yield replace(state, knew=True)
 
@@ -340,6 +346,7 @@ _EFFECTS: dict[Meaning, Effect] = {
     **dict.fromkeys((Meaning.WRITE, Meaning.CARRY, Meaning.BORROW, Meaning.ROUND), _free),
     Meaning.ASK: _ask,
     Meaning.NOT: _denied,
+    Meaning.DONE: _done,
     Meaning.KNEW: _knew,
     Meaning.UNSURE: _unsure,
     Meaning.BOTH: both,

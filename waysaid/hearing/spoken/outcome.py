@@ -11,7 +11,7 @@ from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
 from waysaid.hearing.spoken.world import World
-from waysaid.hearing.turned import turned
+from waysaid.hearing.turned import turned, turned_side
 from waysaid.hearing.worth import worth
 from waysaid.number import (
     Blank,
@@ -37,29 +37,59 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     verdict = _verdict(state, world)
     if isinstance(world.facts.problem, Compare | Claim):
         return verdict
-    state = _standing(state, talk)
+    state = _standing(state, talk, world)
     promised = any(one.final for one in state.bare)
     if isinstance(verdict, Remainder) and _shared_out(state, verdict):
         verdict = None
-    if not state.drafts and not promised and talk.strange >= _STORY:
+    if not state.drafts and not promised and _of_a_story(state, talk):
         return verdict
-    got = Meaning.EQUALS in talk.marks and Meaning.NOT not in talk.marks
+    got = talk.got and Meaning.NOT not in talk.marks
     if not state.drafts and not promised and not got and Meaning.AGREE in talk.marks:
         return verdict
     claimed = state.claimed.leaf if state.claimed and not promised else None
     if verdict is None and isinstance(claimed, int | Fraction | Written):
         return claimed
+    first = _told_first(state, world)
     if talk.unfinished and state.drafts and verdict is None and not promised:
-        return None
+        return first
     worked = any(draft.result is not None for draft in state.drafts)
     if (talk.hangs or talk.asked) and not worked and not promised:
         return verdict
     heard = Heard(state.drafts, _said(state.bare), _answers(state, world), verdict)
-    short = match.stops_short or _slip_begun(state, world)
+    short = not talk.done and (match.stops_short or _slip_begun(state, world))
     said = answer_said(heard, world.facts, short)
     if said is None and not short:
         said = _last_said(state, world)
-    return _said_again(state, talk) if said is None else said
+    if said is None:
+        said = _said_again(state, talk)
+    return first if said is None else said
+
+
+def _of_a_story(state: State, talk: Talk) -> bool:
+    """Tell whether a number without a step belongs to other talk: can we do a different one."""
+    if talk.strange and state.bare and state.bare[-1].quantity.span in talk.doubtful:
+        return True
+    return talk.strange >= _STORY and not state.knew
+
+
+def _told_first(state: State, world: World) -> Number | None:
+    """Return the answer said before the work: as a whole equation, or as what the work comes to."""
+    asked = world.facts.asked
+    for draft in state.drafts:
+        result, whole = draft.result, draft.whole or asked is None
+        if whole or not isinstance(result, int | Fraction | Written):
+            continue
+        if asked is not None and turned_side(draft.left) == turned_side(asked):
+            return result
+    first = state.bare[0] if state.bare else None
+    if first is None or first.after or not state.drafts or first.quantity.many:
+        return None
+    value, leaf, ends = first.quantity.value, first.quantity.leaf, state.drafts[-1].stands
+    if value in world.facts.numbers:
+        meant = value == world.facts.answer and ends in world.facts.numbers
+    else:
+        meant = value in (world.facts.answer, ends)
+    return leaf if meant and not isinstance(leaf, Operation | Blank) else None
 
 
 def _said_again(state: State, talk: Talk) -> Number | None:
@@ -72,16 +102,19 @@ def _said_again(state: State, talk: Talk) -> Number | None:
     return last.numeral.leaf
 
 
-def _standing(state: State, talk: Talk) -> State:
+def _standing(state: State, talk: Talk, world: World) -> State:
     """Return the state without the numbers alone that were taken back, and a claim that stands.
 
-    A result that later work went on from was no claim of the answer.
+    A result that later work went on from was no claim of the answer; a proof that comes to a number
+    of the problem is no such work.
     """
     claimed = state.claimed
     gone = claimed is not None and (
         claimed.span[1] in talk.taken_back
         or any(
-            draft.span[0] > claimed.span[0] and claimed.value in tuple(leaves(draft.left))
+            draft.span[0] > claimed.span[0]
+            and claimed.value in tuple(leaves(draft.left))
+            and draft.stands not in world.facts.numbers
             for draft in state.drafts
         )
     )

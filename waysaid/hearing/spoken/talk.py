@@ -14,7 +14,10 @@ class Talk:
     `unfinished` is whether something was begun behind the last number: `is forty and then I`;
     `hangs` whether the line ends so; `asked` whether it begins with a question word;
     `taken_back` where numbers end behind which a word takes them back and another number comes;
-    `promised` is the last number, where a word such as `so` comes before it.
+    `promised` is the last number, where a word such as `so` comes before it; `got` whether a word
+    such as `is` comes right before a number; `done` whether it
+    ends with words such as `and that's it`; `doubtful` where words stand that are a number and
+    plainly something else as well: one of `a different one`.
     """
 
     marks: frozenset[Meaning]
@@ -24,6 +27,9 @@ class Talk:
     asked: bool
     taken_back: frozenset[int]
     promised: Item | None
+    got: bool
+    done: bool
+    doubtful: frozenset[tuple[int, int]]
 
 
 def talk_of(items: Lattice) -> Talk:
@@ -37,6 +43,9 @@ def talk_of(items: Lattice) -> Talk:
         asked=_asked(items),
         taken_back=_taken_back(items),
         promised=_promised(items),
+        got=_got(items),
+        done=_done(items),
+        doubtful=_doubtful(items),
     )
 
 
@@ -60,10 +69,52 @@ _BEGIN = (Meaning.AND, Meaning.THEN, Meaning.TAKE, Meaning.GIVE, Meaning.ADD)
 """What begins something: said behind the last number, it was not finished."""
 
 
+_BEHIND = (Meaning.LESS, Meaning.MORE)
+"""What belongs to the number before it: one less."""
+
+
 def _unfinished(items: Lattice) -> bool:
+    """Tell whether something was begun behind the last number, and not ended: and that's it."""
     numbers = [place for place, here in enumerate(items) if _is_number(here)]
-    behind = items[numbers[-1] + 1 :] if numbers else ()
+    if not numbers or _done(items):
+        return False
+    behind = items[numbers[-1] + 1 :]
+    if behind and any(one.meaning in _BEHIND and not one.noise for one in behind[0]):
+        behind = behind[1:]
     return any(one.meaning in _BEGIN and not one.noise for here in behind for one in here)
+
+
+def _done(items: Lattice) -> bool:
+    """Tell whether the last words say that it is all: and that's it."""
+    ends = (one for here in items for one in here if one.end == len(items))
+    return any(one.meaning is Meaning.DONE and not one.noise for one in ends)
+
+
+def _got(items: Lattice) -> bool:
+    """Tell whether a word such as `is` comes right before a number."""
+    return any(
+        one.meaning is Meaning.EQUALS and not one.noise and _is_number(items[one.end])
+        for here in items
+        for one in here
+        if one.end < len(items)
+    )
+
+
+_ALSO_A_WORD = 1
+"""How odd the plain meaning of a word is that is a number, too."""
+
+
+def _doubtful(items: Lattice) -> frozenset[tuple[int, int]]:
+    """Return where words stand that are a number and plainly something else as well."""
+    return frozenset(
+        one.span
+        for here in items
+        for one in here
+        if one.numeral
+        and any(
+            other.meaning and other.end == one.end and other.noise <= _ALSO_A_WORD for other in here
+        )
+    )
 
 
 _PROMISES = (Meaning.SO, Meaning.EQUALS, Meaning.FILLER, Meaning.IT)
@@ -113,8 +164,10 @@ def _is_number(here: tuple[Item, ...]) -> bool:
 
 def _hangs(items: Lattice) -> bool:
     """Tell whether the last word begins something."""
-    last = items[-1] if items else ()
-    return any(one.meaning in (Meaning.AND, Meaning.THEN) and not one.noise for one in last)
+    if not items or _done(items):
+        return False
+    begin = (Meaning.AND, Meaning.THEN)
+    return any(one.meaning in begin and not one.noise for one in items[-1])
 
 
 def _asked(items: Lattice) -> bool:
