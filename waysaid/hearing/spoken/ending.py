@@ -11,10 +11,10 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.pieces import joined
 from waysaid.hearing.spoken.places import PLACES
-from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
-from waysaid.number import Expression, Operation
+from waysaid.number import Expression, Operation, leaves
 
 
 def even_count(state: State) -> bool:
@@ -85,6 +85,25 @@ def _in_tens(side: Expression) -> Iterator[Expression]:
     ):
         for place in PLACES:
             yield turned_side(Operation(side.sign, left * place, right * place))
+
+
+def begun_again(state: State) -> State:
+    """Return the state without a number that was said again where the rest was taken back.
+
+    Of `forty and fifty is a hundred, no wait forty and fifty` the first forty was taken back, too.
+    """
+    kept = tuple(one for one in state.bare if not _begun_again(one, state))
+    return state if len(kept) == len(state.bare) else replace(state, bare=kept)
+
+
+def _begun_again(one: Bare, state: State) -> bool:
+    value, end = one.quantity.value, one.quantity.span[1]
+    backs = [back for begin, back in state.dropped if begin == end]
+    return any(
+        draft.span[0] >= back and value in tuple(leaves(draft.left))
+        for back in backs
+        for draft in state.drafts
+    )
 
 
 def joined_late(state: State, world: World) -> State:

@@ -28,7 +28,25 @@ class Item:
 
 def lattice(words: tuple[Word, ...], lexicon: Lexicon) -> tuple[tuple[Item, ...], ...]:
     """Return, for each word, all that may begin there; a word that means nothing is an item too."""
-    return tuple(_items_at(words, place, lexicon) for place in range(len(words)))
+    return _last_heard(tuple(_items_at(words, place, lexicon) for place in range(len(words))))
+
+
+def _last_heard(items: tuple[tuple[Item, ...], ...]) -> tuple[tuple[Item, ...], ...]:
+    """Return the lattice in which a last word that a number is awaited at is plainly one: is for.
+
+    Only behind another number: what is the plus for.
+    """
+    if not items or not any(one.numeral and not one.noise for here in items[:-1] for one in here):
+        return items
+    before = (one for here in items for one in here if one.end == len(items) - 1)
+    if not any(one.meaning in _AWAIT and not one.noise for one in before):
+        return items
+    last = tuple(replace(one, noise=0) if one.numeral else one for one in items[-1])
+    return (*items[:-1], last)
+
+
+_AWAIT = (Meaning.EQUALS, Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER)
+"""What a number comes right behind."""
 
 
 def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[Item, ...]:

@@ -47,6 +47,8 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     if not state.drafts and not promised and not got and Meaning.AGREE in talk.marks:
         return verdict
     claimed = state.claimed.leaf if state.claimed and not promised else None
+    if state.claimed and any(one.span[0] < state.claimed.span[0] for one in state.drafts):
+        claimed = None
     if verdict is None and isinstance(claimed, int | Fraction | Written):
         return claimed
     first = _told_first(state, world)
@@ -105,6 +107,9 @@ def _said_again(state: State, talk: Talk) -> Number | None:
 def _standing(state: State, talk: Talk, world: World) -> State:
     """Return the state without the numbers alone that were taken back, and a claim that stands.
 
+    A number beside a sign is no answer either, only one that was worked with: the nine of two times
+    nine.
+
     A result that later work went on from was no claim of the answer; a proof that comes to a number
     of the problem is no such work.
     """
@@ -118,8 +123,17 @@ def _standing(state: State, talk: Talk, world: World) -> State:
             for draft in state.drafts
         )
     )
-    bare = tuple(one for one in state.bare if one.quantity.span[1] not in talk.taken_back)
+    bare = tuple(one for one in state.bare if _stands_alone(one, state, talk, world))
     return state._replace(bare=bare, claimed=None if gone else claimed)
+
+
+def _stands_alone(one: Bare, state: State, talk: Talk, world: World) -> bool:
+    """Tell whether a number alone was neither taken back nor only worked with."""
+    meant = one.final or one.quantity.value == world.facts.answer
+    promised = meant and bool(state.drafts)
+    if one.quantity.span[0] in talk.worked and not promised:
+        return False
+    return one.quantity.span[1] not in talk.taken_back
 
 
 def _slip_begun(state: State, world: World) -> bool:

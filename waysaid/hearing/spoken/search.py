@@ -11,7 +11,7 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.effects import effect
-from waysaid.hearing.spoken.ending import ends_there, even_count, joined_late, restates
+from waysaid.hearing.spoken.ending import begun_again, ends_there, even_count, joined_late, restates
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
@@ -170,7 +170,7 @@ def _corrected(state: State, item: Item) -> Iterator[State]:
     last, clause = state.undo
     noise = item.noise * weights.NOISE
     for back in (last, clause):
-        more = weights.WITHDRAWN * max(1, state.heard - back.heard - 1)
+        more = weights.WITHDRAWN + max(0, state.heard - back.heard - 2)
         yield _gone_back(state, back, item, more + noise)
     more = weights.WITHDRAWN_ALL + weights.WITHDRAWN * max(0, state.heard - 2)
     yield _gone_back(state, State(), item, more + noise)
@@ -199,7 +199,7 @@ def _finished(state: State, world: World) -> Iterator[State]:
     for after in closed(state, world):
         if after.frame != Frame() or after.reason is not None:
             continue
-        done = rest_told(joined_late(restates(after, world), world), world)
+        done = rest_told(joined_late(begun_again(restates(after, world)), world), world)
         done = done.and_costs(-1 if ends_there(done, world) else 0)
         judges = isinstance(world.facts.problem, Compare | Claim)
         if judges and done.verdict is None:

@@ -51,13 +51,15 @@ def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State
 def _answering(state: State, frame: Frame, left: Quantity) -> tuple[State, Frame]:
     """Return a step with the result that was said before it: it's eleven because two and eight.
 
-    A number that the step itself holds is no result of it: seven because seven and four.
+    A number that the step itself holds is no result of it: seven because seven and four. Nor is one
+    that other steps came after, unless the step does come to it.
     """
     assert frame.right is not None
     if state.reason is None or frame.result is not None or frame.whole is not None:
         return state, frame
     held = state.reason.value in (left.value, frame.right.value)
-    if held and state.reason.value != replace(frame, left=left).comes_to:
+    others = bool(state.drafts) and state.drafts[-1].span[0] > state.reason.span[1]
+    if (held or others) and state.reason.value != replace(frame, left=left).comes_to:
         return state, frame
     result = replace(state.reason)
     return replace(state, reason=None), replace(frame, result=result)

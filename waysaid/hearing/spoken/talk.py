@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.trail import Lattice
+from waysaid.hearing.word import Pause
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,7 +18,8 @@ class Talk:
     `promised` is the last number, where a word such as `so` comes before it; `got` whether a word
     such as `is` comes right before a number; `done` whether it
     ends with words such as `and that's it`; `doubtful` where words stand that are a number and
-    plainly something else as well: one of `a different one`.
+    plainly something else as well: one of `a different one`;
+    `worked` where numbers begin right behind or before a sign: both of `two times nine`.
     """
 
     marks: frozenset[Meaning]
@@ -30,6 +32,7 @@ class Talk:
     got: bool
     done: bool
     doubtful: frozenset[tuple[int, int]]
+    worked: frozenset[int]
 
 
 def talk_of(items: Lattice) -> Talk:
@@ -46,6 +49,7 @@ def talk_of(items: Lattice) -> Talk:
         got=_got(items),
         done=_done(items),
         doubtful=_doubtful(items),
+        worked=_worked(items),
     )
 
 
@@ -160,6 +164,34 @@ def _is_number(here: tuple[Item, ...]) -> bool:
     """Tell whether a number begins here, and no word that plainly means something else."""
     words = any(one.meaning and not one.noise for one in here)
     return any(one.numeral and not (one.numeral.noise and words) for one in here)
+
+
+_SIGNS = (Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER)
+
+
+def _worked(items: Lattice) -> frozenset[int]:
+    """Return where numbers begin that a plain sign stands right behind or before."""
+    found, place, before = set(), 0, False
+    last: Item | None = None
+    while place < len(items):
+        plain = [one for one in items[place] if not one.noise]
+        end = max((one.end for one in plain), default=place + 1)
+        longest = [one for one in plain if one.end == end]
+        number = next((one for one in longest if one.numeral), None)
+        apart = bool(longest) and longest[0].pause is not Pause.NONE
+        sign = number is None and _is_sign(longest)
+        if number is not None and before and not apart:
+            found.add(number.span[0])
+        if sign and last is not None and not apart:
+            found.add(last.span[0])
+        place, before, last = end, sign, number
+    return frozenset(found)
+
+
+def _is_sign(here: list[Item]) -> bool:
+    """Tell whether a phrase is a sign, and not as often an `and`."""
+    said = {one.meaning for one in here}
+    return not said.isdisjoint(_SIGNS) and (Meaning.AND not in said or Meaning.MORE in said)
 
 
 def _hangs(items: Lattice) -> bool:

@@ -1,0 +1,52 @@
+"""Which steps of a line stand: none said again otherwise, none made of the words of the next."""
+
+from itertools import pairwise
+
+from waysaid.hearing.draft import Draft
+from waysaid.hearing.reading import Part
+from waysaid.hearing.spoken.change import replace
+from waysaid.hearing.spoken.talk import Talk
+from waysaid.hearing.turned import turned_side
+from waysaid.number import leaves
+
+
+def kept(drafts: tuple[Draft, ...], talk: Talk) -> tuple[Draft, ...]:
+    """Return the steps that stand."""
+    return _said_once(tuple(one for one in drafts if not _said_again(one, drafts, talk)))
+
+
+def _said_again(one: Draft, drafts: tuple[Draft, ...], talk: Talk) -> bool:
+    """Tell whether a step was taken back and said again: 13 - 5 is 10, I mean 13 - 5 is 8."""
+    if one.span[1] not in talk.taken_back or one.result is None:
+        return False
+    left = turned_side(one.left)
+    return any(other.span[0] > one.span[1] and turned_side(other.left) == left for other in drafts)
+
+
+def _said_once(drafts: tuple[Draft, ...]) -> tuple[Draft, ...]:
+    """Return the steps without a hop up to a number from which the next one only starts.
+
+    Of `eleven. From 33 I take eleven, 22` the 33 is where the second step starts, and no hop to it.
+    """
+    turned_back = {
+        place for place, (one, after) in enumerate(pairwise(drafts)) if _goes_back(one, after)
+    }
+    return tuple(
+        replace(draft, open=tuple(part for part in draft.open if part is not Part.LEFT))
+        if place - 1 in turned_back
+        else draft
+        for place, draft in enumerate(drafts)
+        if place not in turned_back
+    )
+
+
+def _goes_back(one: Draft, after: Draft) -> bool:
+    """Tell whether a hop of which only its end was said is undone by the next from there."""
+    if {Part.LEFT, Part.RIGHT} - set(one.open) or set(after.open) - {Part.LEFT}:
+        return False
+    if one.result is None or after.result is None:
+        return False
+    here, there = tuple(leaves(one.left)), tuple(leaves(after.left))
+    if len(here) != 2 or len(there) != 2:
+        return False
+    return one.result == there[0] and {*here} == {there[1], after.result}
