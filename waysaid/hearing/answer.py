@@ -32,7 +32,7 @@ def answer_said(heard: Heard, facts: Facts, stops_short: bool) -> AnswerSaid | N
 
 def _worked(heard: Heard, facts: Facts, stops_short: bool) -> Number | None:
     """Return the last step's result, where it was said and stands as final."""
-    last = heard.drafts[-1]
+    last = _said_last(heard.drafts)
     if _fills(last, facts):
         return facts.answer
     said = None if last.whole else last.result
@@ -46,6 +46,16 @@ def _worked(heard: Heard, facts: Facts, stops_short: bool) -> Number | None:
         if final and exact(said) not in facts.numbers and not _left_over(heard, facts)
         else None
     )
+
+
+def _said_last(drafts: tuple[Draft, ...]) -> Draft:
+    """Return the last step, or the one that only ended later, where no other goes on from it.
+
+    Two off the fourteen onto the twenty eight, twelve: what is left of the fourteen was said last.
+    """
+    late = max(reversed(drafts), key=lambda draft: draft.span[1])
+    used = any(late.stands in tuple(leaves(draft.left)) for draft in drafts if draft is not late)
+    return drafts[-1] if used else late
 
 
 def _fills(last: Draft, facts: Facts) -> bool:

@@ -11,7 +11,7 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.meant import below
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Image, Sign
+from waysaid.number import BLANK, Image, Sign, leaves, sides
 
 
 def go(state: State, item: Item, world: World) -> Iterator[State]:
@@ -95,7 +95,7 @@ def to(state: State, item: Item, world: World) -> Iterator[State]:
     if frame.verb is Meaning.GIVE and frame.paired and frame.left and frame.sign is Sign.MINUS:
         for after in closed(state, world):
             taker = Frame(Meaning.GIVE, sign=Sign.PLUS, right=frame.right, wants=Slot.LEFT)
-            yield after.framed(taker)
+            yield after.framed(taker, -weights.HANDED)
     elif (
         frame.verb in (Meaning.ADD, Meaning.GIVE, Meaning.TAKE) and frame.paired and not frame.left
     ):
@@ -135,7 +135,11 @@ def off(state: State, item: Item, world: World) -> Iterator[State]:
         yield state.and_costs(1)
     elif frame.verb is Meaning.GIVE and frame.paired:
         for after in closed(state, world):
-            yield after.framed(Frame(sign=Sign.MINUS, right=frame.right, wants=Slot.LEFT))
+            giver = Frame(sign=Sign.MINUS, right=frame.right, wants=Slot.LEFT)
+            yield after.framed(giver, -weights.HANDED)
+    elif frame.whole is not None and frame.left is not None and frame.sign is None:
+        yield state
+        yield from _received(state, world)
     elif frame.bare is not None:
         off = Frame(sign=Sign.MINUS, right=frame.left, wants=Slot.LEFT)
         yield state.framed(off)
@@ -143,6 +147,18 @@ def off(state: State, item: Item, world: World) -> Iterator[State]:
         yield state.and_costs(1)
     else:
         yield state
+
+
+def _received(state: State, world: World) -> Iterator[State]:
+    """Yield what a number got from another: the seven got one from the nine."""
+    frame, size = state.frame, state.frame.left
+    full = (side for side in sides(world.facts.problem) if BLANK not in tuple(leaves(side)))
+    own = {number for side in full for number in leaves(side)}
+    if frame.whole is None or frame.whole.value not in own or world.groups:
+        return
+    for after in closed(state.framed(Frame(left=frame.whole, sign=Sign.PLUS, right=size)), world):
+        giver = Frame(Meaning.GIVE, sign=Sign.MINUS, right=size, wants=Slot.LEFT)
+        yield after.framed(giver, -weights.HANDED)
 
 
 def onto(state: State, item: Item, world: World) -> Iterator[State]:

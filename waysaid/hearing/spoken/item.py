@@ -28,7 +28,25 @@ class Item:
 
 def lattice(words: tuple[Word, ...], lexicon: Lexicon) -> tuple[tuple[Item, ...], ...]:
     """Return, for each word, all that may begin there; a word that means nothing is an item too."""
-    return _last_heard(tuple(_items_at(words, place, lexicon) for place in range(len(words))))
+    found = [_items_at(words, place, lexicon) for place in range(len(words))]
+    inside = {
+        place
+        for here in found
+        for item in here
+        if item.meaning and not item.noise
+        for place in range(item.start + 1, item.end)
+    }
+    doubted = (
+        tuple(_doubtful(item) for item in here) if place in inside else here
+        for place, here in enumerate(found)
+    )
+    return _last_heard(tuple(doubted))
+
+
+def _doubtful(item: Item) -> Item:
+    """Return a number heard amiss as odder, for it begins inside a plain phrase: has to be."""
+    amiss = item.numeral is not None and item.numeral.noise > 1
+    return replace(item, noise=item.noise + 1) if amiss else item
 
 
 def _last_heard(items: tuple[tuple[Item, ...], ...]) -> tuple[tuple[Item, ...], ...]:

@@ -16,6 +16,7 @@ from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import HALF, by_two, unnamed
 from waysaid.hearing.spoken.sharing import unit_named
 from waysaid.hearing.spoken.state import State, counts
+from waysaid.hearing.spoken.step import ends_earlier
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
 from waysaid.hearing.worth import worth
@@ -143,7 +144,7 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
     done = state.framed(replace(frame, result=said, wants=Slot.NONE))
     yield from closed(done, world)
     for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
-        total = climbed(after, said, world) is not None
+        total = climbed(after, said, world) is not None or ends_earlier(after, said)
         yield after.framed(Frame(left=said), 0 if total else weights.NO_RESULT)
 
 

@@ -12,7 +12,7 @@ from waysaid.hearing.spoken.part import base_of
 from waysaid.hearing.spoken.state import State, counts, results, unused
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
-from waysaid.number import Blank, Exact, Expression, Operation, Sign, chain, exact
+from waysaid.number import Blank, Equation, Exact, Expression, Operation, Sign, chain, exact
 
 _PIECES = range(2, 7)
 """How many pieces may be put together with only their sum said. Our choice."""
@@ -107,8 +107,14 @@ def _starts(left: Operation, here: Exact) -> bool:
 
 
 def _ends(world: World) -> tuple[Exact, Exact] | None:
-    """Return where hops up to a difference begin and end; None where no difference is asked."""
+    """Return where hops up to a difference begin and end; None where no difference is asked.
+
+    Of a sum or difference with one part missing, the part that is there and the whole.
+    """
     asked, numbers = world.facts.asked, world.facts.numbers
+    problem = world.facts.problem
+    if isinstance(problem, Equation) and len(numbers) == 2 and world.hop is not None:
+        return min(numbers), max(numbers)
     if not isinstance(asked, Operation) or asked.sign is not Sign.MINUS or len(numbers) != 2:
         return None
     return numbers[1], numbers[0]

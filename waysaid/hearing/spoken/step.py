@@ -7,10 +7,13 @@ from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.cost import borne_out, step_cost
-from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import (
+    Claim,
+    Equation,
     Exact,
     Operation,
     Sign,
@@ -38,7 +41,9 @@ def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State
     ends = draft.ends
     stands = None if ends is None else Quantity(ends, draft.span)
     state = _said_late(state, (left, frame.right))
-    less = borne_out(draft, (left, frame.right, result), world) + _known_result(state, draft)
+    begun = left.said or bool(state.drafts)
+    less = borne_out(draft, (left, frame.right, result), world) if begun else 0
+    less += _known_result(state, draft) or _told_by_problem(draft, world)
     return state.stepped(
         draft,
         step_cost(draft, world) - less,
@@ -74,6 +79,18 @@ def _known_result(state: State, draft: Draft) -> int:
     return weights.UNSAID if draft.forced in (*named, *rests) else 0
 
 
+def _told_by_problem(draft: Draft, world: World) -> int:
+    """Return what an unsaid result does not cost where it stands on the board: 38 and 2, to 40.
+
+    That is in a problem with two sides, for a hop from a number of it to another.
+    """
+    if draft.result is not None or not isinstance(world.facts.problem, Equation | Claim):
+        return 0
+    left, own = draft.left, world.facts.numbers
+    hop = isinstance(left, Operation) and left.sign in HOPS and worth(left.left) in own
+    return weights.UNSAID if hop and draft.forced in own else 0
+
+
 def _takes(draft: Draft) -> bool:
     """Tell whether a step takes away: what it leaves is then so many groups, 32 left, 8 fours."""
     return isinstance(draft.left, Operation) and draft.left.sign is Sign.MINUS
@@ -101,6 +118,11 @@ def filled(state: State, number: Quantity, value: Exact) -> Iterator[State]:
         cost = state.cost - weights.UNSAID + weights.FILLED
         yield replace(state, drafts=drafts, standing=number, so=False, cost=cost)
         return
+
+
+def ends_earlier(state: State, number: Quantity) -> bool:
+    """Tell whether a number is what a step before the last comes to, whose result was not said."""
+    return any(one.result is None and one.forced == number.value for one in state.drafts[:-1])
 
 
 def loose(state: State, number: Quantity) -> State:

@@ -26,6 +26,8 @@ def verb(state: State, item: Item, world: World) -> Iterator[State]:
         if gives and frame.left.value in world.facts.numbers:
             giver = Frame(Meaning.GIVE, frame.left, Sign.MINUS, wants=Slot.RIGHT)
             yield state.framed(giver)
+        elif gives:
+            yield state.framed(Frame(Meaning.GIVE, sign=Sign.PLUS, right=frame.left))
     for after in closed(state, world):
         yield after.framed(Frame(verb=item.meaning, sign=sign, wants=Slot.RIGHT))
 

@@ -24,6 +24,8 @@ SLIP = 2
 """The same, where a known slip gives this very step."""
 UNSAID = 3
 """A step whose result nobody said."""
+HANDED = 2
+"""What the unsaid end of one hop does not cost where the other number is named too."""
 STRANGE = 3
 """A step that no way of the problem has."""
 UNTRACED = 2
