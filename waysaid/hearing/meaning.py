@@ -130,6 +130,8 @@ class Meaning(StrEnum):
     """A verdict on a claim: true, right, yes."""
     FALSE = "false"
     """A verdict on a claim: false, not true, wrong."""
+    WHOLE = "whole"
+    """One whole that numbers are held against: over one, a whole."""
     LEFT_OVER = "left-over"
     """What is left over of a sharing: left over, remainder."""
     ABOUT = "about"

@@ -103,6 +103,8 @@ def _readings(scan: Scan) -> Iterator[Numeral]:
     for value, end, noise, places in measured(scan, wholes):
         leaf = value if isinstance(value, int) else decimal(value, 2)
         yield Numeral(leaf, 0, end, False, noise, places)
+        if isinstance(value, int) and value and end > 1:
+            yield from _mixed(scan, Whole(value, end, noise))
 
 
 def _decimals(scan: Scan, wholes: tuple[Whole, ...]) -> Iterator[Numeral]:

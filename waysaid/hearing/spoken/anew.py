@@ -242,8 +242,10 @@ def odd_writing(own: Expression, name: Expression) -> int:
 def name_cost(whole: Quantity, name: Quantity, world: World) -> int:
     """Return how odd it is that a number is said to be another: false, or strangely written."""
     compared = isinstance(world.facts.problem, Compare)
-    if nearly(whole, name) or (compared and {whole.value, name.value} == {*world.facts.numbers}):
+    if nearly(whole, name):
         return weights.NEXT
+    if compared and {whole.value, name.value} == {*world.facts.numbers}:
+        return weights.ARRIVED
     if whole.value == name.value:
         return odd_writing(whole.leaf, name.leaf)
     if isinstance(name.leaf, Operation) and not isinstance(whole.leaf, int):

@@ -25,10 +25,16 @@ from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
 from waysaid.number import (
     BLANK,
+    Blank,
+    Claim,
+    Equation,
     Exact,
+    Number,
     Operation,
     Sign,
+    sides,
     undone,
+    written,
 )
 
 
@@ -143,12 +149,40 @@ def _with_left(state: State, frame: Frame, left: Quantity, world: World) -> Iter
 
 
 def both_changed(state: State, frame: Frame, world: World) -> State:
-    """Return the state in which every number of the problem was changed alike."""
+    """Return the state in which every number of the problem was changed alike.
+
+    Of a problem with two sides, those of the side that is then like the other.
+    """
     assert frame.right is not None
-    for one in world.facts.written:
+    before = state
+    changed, alike = _alike(frame, world)
+    for one in changed:
         state = with_step(state, frame, Quantity(one, frame.right.span), world)
-    first = 0 < len(state.drafts) == len(world.facts.written)
+    if alike:
+        return state.and_costs(min(0, before.cost - state.cost))
+    first = 0 < len(state.drafts) == len(changed)
     return state.and_costs(-2 * weights.UNSAID if first else 0)
+
+
+def _alike(frame: Frame, world: World) -> tuple[list[Number], bool]:
+    """Return the numbers that are changed: of two sides those that all make the other's.
+
+    With them, whether there are such.
+    """
+    problem = world.facts.problem
+    if not isinstance(problem, Equation | Claim):
+        return list(world.facts.written), False
+    found = [[one for one in written(side) if not isinstance(one, Blank)] for side in sides(problem)]
+    made = [
+        sum(
+            worth(Operation(frame.sign or Sign.PLUS, one, frame.right.leaf)) in world.facts.numbers
+            for one in side
+            if frame.right is not None
+        )
+        for side in found
+    ]
+    alike = [side for side, count in zip(found, made, strict=True) if 1 < count == len(side)]
+    return (alike[0], True) if alike else (list(world.facts.written), False)
 
 
 def _opened(state: State, frame: Frame, world: World) -> Iterator[State]:

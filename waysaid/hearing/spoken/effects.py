@@ -279,6 +279,11 @@ def _unit(state: State, item: Item, world: World) -> Iterator[State]:
     yield state.and_costs(weights.IGNORED if item.end - item.start == 1 else 0)
 
 
+def _whole(state: State, item: Item, world: World) -> Iterator[State]:
+    """Pass over one whole, that a number is only held against: what it is worth is a number."""
+    yield state.and_costs(weights.IGNORED)
+
+
 def _denied(state: State, item: Item, world: World) -> Iterator[State]:
     """Deny what was just said, or comes: from two you can't take eight."""
     yield state
@@ -370,5 +375,6 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.APART: apart,
     **dict.fromkeys((Meaning.HUNDREDS, Meaning.TENS, Meaning.ONES), place_named),
     Meaning.UNIT: _unit,
+    Meaning.WHOLE: _whole,
     Meaning.POINT: _point,
 }

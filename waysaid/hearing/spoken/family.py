@@ -43,6 +43,7 @@ _MARKS: dict[Meaning, tuple[Family, ...]] = {
     Meaning.ROUND: (Family.ADJUST, Family.NEAR_FACT),
     Meaning.COUNT: (Family.COUNTING,),
     Meaning.DOUBLE: (Family.NEAR_DOUBLE, Family.DOUBLE_HALVE),
+    Meaning.WHOLE: (Family.BENCHMARK,),
     Meaning.HALF: (Family.DOUBLE_HALVE, Family.BENCHMARK),
     Meaning.EMPTY: (Family.ADJUST,),
 }

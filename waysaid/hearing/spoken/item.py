@@ -14,7 +14,8 @@ class Item:
     """A stretch of words read as one thing: a number, a meaning, or neither (a word unknown).
 
     `start` and `end` count words; `span` is (start, end) in characters of the line. `noise` is how
-    far the words are from the plain way to say it; `pause` is what comes before.
+    far the words are from the plain way to say it; `pause` is what comes before. `against` marks a
+    verdict with its `than`: the other number comes.
     """
 
     start: int
@@ -24,6 +25,7 @@ class Item:
     meaning: Meaning | None = None
     numeral: Numeral | None = None
     noise: int = 0
+    against: bool = False
 
 
 def lattice(words: tuple[Word, ...], lexicon: Lexicon) -> tuple[tuple[Item, ...], ...]:
@@ -92,9 +94,34 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
         for meaning, noise in lexicon.phrases.get(phrase, ()):
             doubtful = counted and end == place + 1 and meaning not in _ALSO_NUMBERS
             found.append(Item(place, end, span, pause, meaning, None, noise + doubtful))
+    found = _verdicts_whole(found)
     if all(item.noise for item in found):
         found.append(Item(place, place + 1, words[place].span, pause))
     return tuple(found)
+
+
+def _verdicts_whole(found: list[Item]) -> list[Item]:
+    """Return the items, of verdicts that end with `than` or without it only those with it.
+
+    What is larger than another is not the larger one.
+    """
+    ends: dict[tuple[Meaning | None, int], list[int]] = {}
+    for item in found:
+        if item.meaning in _VERDICTS:
+            ends.setdefault((item.meaning, item.noise), []).append(item.end)
+    kept = []
+    than = max((max(same) for same in ends.values() if len(same) > 1), default=0)
+    for item in found:
+        if item.meaning in _OF_TWO and item.end < than:
+            continue
+        same = ends.get((item.meaning, item.noise), [item.end])
+        if item.end == max(same):
+            kept.append(replace(item, against=len(same) > 1))
+    return kept
+
+
+_VERDICTS = (Meaning.LARGER, Meaning.SMALLER)
+_OF_TWO = (Meaning.LARGER_ONE, Meaning.SMALLER_ONE)
 
 
 def _below_zero(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> list[Item]:

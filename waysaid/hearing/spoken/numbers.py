@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.anew import bottom_of
 from waysaid.hearing.spoken.apart import lacks
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
@@ -17,6 +18,7 @@ from waysaid.hearing.spoken.scale import HALF, by_two, unnamed
 from waysaid.hearing.spoken.sharing import unit_named
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.step import ends_earlier
+from waysaid.hearing.spoken.verdict import JUDGING, judged_behind
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
 from waysaid.hearing.worth import worth
@@ -48,6 +50,8 @@ def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
             yield from with_rest(replace(state, frame=Frame()), said, world)
         case Slot.RIGHT if frame.verb is Meaning.APART:
             yield from lacks(state, said, world)
+        case Slot.RIGHT if frame.verb in JUDGING:
+            yield from judged_behind(state, said, world)
         case Slot.RIGHT:
             yield from _right(state, said, world)
         case Slot.LEFT if frame.verb in (Meaning.HALF, Meaning.DOUBLE):
@@ -141,6 +145,7 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield state.framed(replace(frame, result=said, wants=Slot.RIGHT))
         return
     yield from _part_taken(state, said, world)
+    yield from _of_tops(state, said, world)
     done = state.framed(replace(frame, result=said, wants=Slot.NONE))
     yield from closed(done, world)
     for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
@@ -164,11 +169,25 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         for after in apart:
             yield after.and_costs(weights.IGNORED)
     yield from _part_taken(state, said, world)
+    yield from _of_tops(state, said, world)
     if frame.whole is None and frame.result is None:
         done = state.framed(replace(frame, result=said), weights.SHORTCUT)
         yield from closed(done, world)
     for after in closed(state, world):
         yield after.framed(Frame(left=said))
+
+
+def _of_tops(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """Take so many parts behind what their tops come to: five and two, seven eighths."""
+    frame, bottom = state.frame, bottom_of(said.leaf)
+    top = None if bottom is None or said.value is None else exact(said.value * bottom)
+    if top is None or frame.result is not None or frame.comes_to != top:
+        return
+    if isinstance(said.leaf, Written) and said.leaf.whole:
+        return
+    if bottom in {bottom_of(one) for one in world.facts.written}:
+        for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
+            yield replace(after, so=True).framed(Frame(left=said), -weights.UNSAID)
 
 
 def _part_taken(state: State, said: Quantity, world: World) -> Iterator[State]:
@@ -193,6 +212,8 @@ def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]
         if said.value in world.facts.numbers:
             yield state.and_costs(weights.POINTED)
     elif left is not None and said.many:
+        if counts(state) and said.value in world.facts.numbers:
+            yield state.and_costs(weights.POINTED)
         yield state.framed(Frame(left=left, sign=Sign.TIMES, right=said, op_said=True))
     elif left is not None and part_step(state, left, said, world) is not None:
         yield from closed(state.framed(Frame(whole=left, left=said)), world)

@@ -9,7 +9,7 @@ from waysaid.hearing.spoken.scale import HALF
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
-from waysaid.number import Exact, Form, Number, Operation, Sign, Written, exact, has_form
+from waysaid.number import Exact, Form, Number, Operation, Sign, Written, exact, has_form, percent
 
 
 def base_of(world: World) -> Number | None:
@@ -46,7 +46,10 @@ def part_step(state: State, part: Quantity, result: Quantity, world: World) -> F
     So many of a part known already are so many times it: one fifth is six, two fifths twelve.
     """
     base = base_of(world)
-    if base is None or not is_part(part) or isinstance(result.leaf, Operation):
+    if base is None or isinstance(result.leaf, Operation):
+        return None
+    part = _as_percent(part, result, base, world)
+    if not is_part(part):
         return None
     if result.value is None or result.value == part.value:
         return None
@@ -60,6 +63,17 @@ def part_step(state: State, part: Quantity, result: Quantity, world: World) -> F
     left = Quantity(size, part.span, said=False)
     right = Quantity(times, part.span)
     return Frame(left=left, sign=Sign.TIMES, right=right, result=result)
+
+
+def _as_percent(part: Quantity, result: Quantity, base: Number, world: World) -> Quantity:
+    """Return a whole number as the percentage that it is short for: the ten is six, of 60."""
+    asked, value = world.facts.asked, part.leaf
+    if not isinstance(asked, Operation) or not has_form(asked.left, Form.PERCENT):
+        return part
+    if not isinstance(value, int) or isinstance(part.leaf, Written) or result.value is None:
+        return part
+    share = Fraction(value, 100)
+    return part._replace(leaf=percent(share)) if share * exact(base) == result.value else part
 
 
 def _known_part(

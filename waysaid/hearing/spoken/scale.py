@@ -8,18 +8,21 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.frame import Frame, Quantity
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Sign
+from waysaid.number import Claim, Compare, Sign
 
 HALF = Fraction(1, 2)
 """Among whole numbers rather an act than a number: cut it in half; three is half of six."""
 
 
 def by_two(halved: bool, left: Quantity, world: World) -> Frame:
-    """Return half or double of a number: 72 / 2; 6 + 6 in a sum, 8 x 2 in a product."""
+    """Return half or double of a number: 72 / 2; 6 + 6 in a sum, 8 x 2 in a product.
+
+    The top and the bottom of a fraction compared are multiplied, too.
+    """
     two = Quantity(2, left.span)
     if halved:
         return Frame(left=left, sign=Sign.OVER, right=two)
-    if world.groups:
+    if world.groups or isinstance(world.facts.problem, Compare | Claim):
         return Frame(left=left, sign=Sign.TIMES, right=two)
     return Frame(left=left, sign=Sign.PLUS, right=left)
 

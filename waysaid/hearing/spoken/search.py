@@ -18,7 +18,9 @@ from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.sharing import rest_told
 from waysaid.hearing.spoken.state import Said, State
 from waysaid.hearing.spoken.trail import Beam, Lattice, Taken, Trail, begun, keep
+from waysaid.hearing.spoken.verdict import JUDGING
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.word import Pause
 from waysaid.hearing.worth import worth
 from waysaid.number import Claim, Compare, Form, Operation, has_form
 
@@ -81,7 +83,7 @@ def _width(words: int) -> int:
 def _may_stand(item: Item, world: World) -> bool:
     """Tell whether an item may be meant: an odd number with a point only where there is one."""
     numeral = item.numeral
-    if numeral is None or not numeral.noise or world.pointed:
+    if numeral is None or world.pointed or not (numeral.noise or numeral.places):
         return True
     return not has_form(numeral.leaf, Form.DECIMAL)
 
@@ -142,6 +144,8 @@ def _so_far(taken: Taken) -> int:
 def _taken(state: State, item: Item, world: World) -> Iterator[Taken]:
     """Yield the states after an item, each with what then changes in it: it may not be kept."""
     noise = item.noise * weights.NOISE
+    if state.frame.verb in JUDGING and item.pause is not Pause.NONE:
+        return
     if item.numeral is not None:
         value = worth(item.numeral.leaf)
         if value is not None and value < 0 and state.frame.wants is not Slot.RESULT:

@@ -44,11 +44,13 @@ def rest_shared(state: State, rest: Quantity, world: World) -> Frame | None:
 
 def from_count(state: State, frame: Frame) -> Quantity | None:
     """Return the groups counted last, where the hop is made from them: one six too many, so 9."""
-    count, size, end = counts(state)[-1:], frame.right, frame.result
-    if not count or size is None or end is None or frame.sign not in HOPS:
+    size, end = frame.right, frame.result
+    if size is None or end is None or frame.sign not in HOPS:
         return None
-    hop = Operation(frame.sign, count[0], size.leaf)
-    return Quantity(count[0], size.span, said=False) if worth(hop) == end.value else None
+    for count in (*counts(state)[-1:], *counts(state, turned=True)[-1:]):
+        if worth(Operation(frame.sign, count, size.leaf)) == end.value:
+            return Quantity(count, size.span, said=False)
+    return None
 
 
 def rest_told(state: State, world: World) -> State:

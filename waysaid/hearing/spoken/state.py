@@ -144,8 +144,11 @@ def unused(state: State) -> tuple[Exact, ...]:
     return tuple(reversed(found))
 
 
-def counts(state: State) -> tuple[Exact, ...]:
-    """Return how many groups each step of groups took: the 10 and the 3 of 10 x 7 and 7 x 3."""
+def counts(state: State, turned: bool = False) -> tuple[Exact, ...]:
+    """Return how many groups each step of groups took: the 10 and the 3 of 10 x 7 and 7 x 3.
+
+    One product alone may be said the other way round, with the groups behind: 9 x 10 is ten nines.
+    """
     pairs = [
         [exact(one) for one in leaves(draft.left) if isinstance(one, int)]
         for draft in state.drafts
@@ -154,5 +157,5 @@ def counts(state: State) -> tuple[Exact, ...]:
     pairs = [pair for pair in pairs if len(pair) == 2]
     alike = [one for one in pairs[0] if all(one in pair for pair in pairs)] if pairs else []
     if len(alike) != 1:
-        return tuple(pair[0] for pair in pairs)
+        return tuple(pair[int(turned)] for pair in pairs)
     return tuple(pair[1] if pair[0] == alike[0] else pair[0] for pair in pairs)

@@ -8,7 +8,7 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import bottom_of, named_anew, side_anew
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
-from waysaid.hearing.spoken.frame import Frame
+from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.gap import missing
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.state import State
@@ -29,7 +29,7 @@ def judged(state: State, item: Item, world: World) -> Iterator[State]:
     if isinstance(problem, Claim):
         yield from _of_claim(state, item.meaning, world)
     elif isinstance(problem, Compare):
-        yield from _of_comparison(state, item.meaning, problem, world)
+        yield from _of_comparison(state, item, problem, world)
     elif item.meaning in (Meaning.LARGER, Meaning.SMALLER) and state.frame.bare:
         sign = Sign.PLUS if item.meaning is Meaning.LARGER else Sign.MINUS
         yield state.framed(Frame(sign=sign, right=state.frame.left))
@@ -51,9 +51,11 @@ def _of_claim(state: State, meaning: Meaning, world: World) -> Iterator[State]:
 
 
 def _of_comparison(
-    state: State, meaning: Meaning, problem: Compare, world: World
+    state: State, item: Item, problem: Compare, world: World
 ) -> Iterator[State]:
     """Say that the number last named is larger, smaller or the same, whatever it was called."""
+    meaning = item.meaning
+    assert meaning is not None
     order = _ORDERS.get(meaning)
     subject = state.frame.left or state.spoken
     side = None if subject is None else _side(subject.value, problem, state)
@@ -68,13 +70,30 @@ def _of_comparison(
             yield _judged(named, order, side, world).and_costs(
                 0 if side is not None else weights.FREE
             )
+    unnamed = state.frame.left is None
+    if order in (Order.LESS, Order.MORE) and (unnamed or side is None) and not item.against:
+        for after in closed(state, world):
+            yield after.framed(Frame(verb=meaning, wants=Slot.RIGHT), int(side is not None))
     for after in closed(state, world):
         if order is None:
             yield after
         elif order is Order.SAME:
             yield replace(after, verdict=after.verdict or order, free=True)
+        elif unnamed and not item.against and after.verdict in (Order.LESS, Order.MORE):
+            yield replace(after, free=True)
         else:
             yield _judged(after, order, side, world).and_costs(int(side is None))
+
+
+def judged_behind(state: State, named: Quantity, world: World) -> Iterator[State]:
+    """Yield the verdict on a number said behind it: the larger is seven eighths."""
+    problem, order = world.facts.problem, _ORDERS.get(state.frame.verb or Meaning.EQUAL)
+    assert isinstance(problem, Compare)
+    side = _side(named.value, problem, state)
+    if order is not None and side is not None:
+        after = replace(state, frame=Frame(), spoken=named, so=False)
+        for one in list(side_anew(after, named, exact(named.value or 0), world)) or [after]:
+            yield _judged(one, order, side, world)
 
 
 def _judged(state: State, order: Order, side: int | None, world: World) -> State:
@@ -124,6 +143,9 @@ def named_first(state: State, world: World) -> Iterator[State]:
     verdict = Order.MORE if named.value == sides[0] else Order.LESS
     yield replace(state, frame=Frame(), spoken=None, verdict=verdict, so=False)
 
+
+JUDGING = (Meaning.LARGER, Meaning.SMALLER)
+"""Verdicts behind which the number they are on may come: gana tres cuartos."""
 
 _SIZES = (10, 100, 1000)
 """The parts that a number with a point is said in: common practice, no source."""
