@@ -144,6 +144,9 @@ class Meaning(StrEnum):
     ONES = "ones"
     """The ones of the problem's numbers."""
 
+    PARTS = "parts"
+    """What the problem's numbers have beside their wholes: the fractions, the tenths."""
+
     WRITE = "write"
     """A digit put down in column work: put down, write."""
     CARRY = "carry"

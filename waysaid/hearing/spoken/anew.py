@@ -203,8 +203,20 @@ def reckoned_anew(state: State, number: Quantity, value: Exact, world: World) ->
     anew = asked_anew(state, value, world)
     if anew is None or any(draft.left == anew for draft in state.drafts):
         return
+    if tops_told(state, number):
+        return
     draft = Draft(anew, RESULT_ALONE, number.span, number.leaf)
     yield state.stepped(draft, weights.JOINED, standing=number)
+
+
+def tops_told(state: State, number: Quantity) -> bool:
+    """Tell whether the step before already put the tops together: two and three, five eighths."""
+    bottom, value = bottom_of(number.leaf), number.value
+    last = state.drafts[-1] if state.drafts else None
+    if bottom is None or value is None or last is None or not isinstance(last.left, Operation):
+        return False
+    wholes = all(isinstance(one, int) for one in written(last.left))
+    return wholes and last.stands == value * bottom
 
 
 def side_anew(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:

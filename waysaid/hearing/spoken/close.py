@@ -172,17 +172,15 @@ def _alike(frame: Frame, world: World) -> tuple[list[Number], bool]:
     problem = world.facts.problem
     if not isinstance(problem, Equation | Claim):
         return list(world.facts.written), False
-    found = [[one for one in written(side) if not isinstance(one, Blank)] for side in sides(problem)]
-    made = [
-        sum(
-            worth(Operation(frame.sign or Sign.PLUS, one, frame.right.leaf)) in world.facts.numbers
-            for one in side
-            if frame.right is not None
-        )
-        for side in found
-    ]
-    alike = [side for side, count in zip(found, made, strict=True) if 1 < count == len(side)]
-    return (alike[0], True) if alike else (list(world.facts.written), False)
+    for side in sides(problem):
+        found = [one for one in written(side) if not isinstance(one, Blank)]
+        if len(found) > 1 and all(_made(one, frame) in world.facts.numbers for one in found):
+            return found, True
+    return list(world.facts.written), False
+
+
+def _made(number: Number, frame: Frame) -> Exact | None:
+    return replace(frame, left=Quantity(number, (0, 0))).comes_to
 
 
 def _opened(state: State, frame: Frame, world: World) -> Iterator[State]:

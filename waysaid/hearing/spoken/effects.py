@@ -373,7 +373,7 @@ _EFFECTS: dict[Meaning, Effect] = {
     ),
     Meaning.LEFT_OVER: left_over,
     Meaning.APART: apart,
-    **dict.fromkeys((Meaning.HUNDREDS, Meaning.TENS, Meaning.ONES), place_named),
+    **dict.fromkeys((Meaning.HUNDREDS, Meaning.TENS, Meaning.ONES, Meaning.PARTS), place_named),
     Meaning.UNIT: _unit,
     Meaning.WHOLE: _whole,
     Meaning.POINT: _point,

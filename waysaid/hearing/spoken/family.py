@@ -10,8 +10,10 @@ from waysaid.hearing.match import explains
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.anew import without_last_names
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.moved import moved, restated
+from waysaid.hearing.spoken.frame import HOPS
+from waysaid.hearing.spoken.moved import moved, pair_of, restated
 from waysaid.hearing.spoken.outline import (
+    added_on,
     counted,
     in_turn,
     of_parts,
@@ -75,7 +77,7 @@ def likeliest(
         return Family.RENAME
     if len(drafts) == 1 and _is_asked(drafts[0], world):
         return _at_once(drafts[0], found, marks, world)
-    if _one_side(state, world):
+    if _one_side(state, world) or _both_known(drafts, world):
         return Family.KNOWN_FACT
     on_paper = not marks.isdisjoint(_ON_PAPER)
     if found in (None, Family.SPLIT) and places_alike(drafts, world) > (0 if on_paper else 1):
@@ -93,6 +95,7 @@ def likeliest(
         or restated(drafts, world)
         or of_parts(drafts, world)
         or share_repeated(drafts, world)
+        or added_on(drafts, world)
         or in_turn(drafts, world)
         or opposite(drafts, world, exactly=False)
     )
@@ -113,6 +116,15 @@ def _one_side(state: State, world: World) -> bool:
     if len(sides) != 2 or drafts[0].left not in sides:
         return False
     return all(one.quantity.value == drafts[0].stands for one in state.bare)
+
+
+def _both_known(drafts: tuple[Draft, ...], world: World) -> bool:
+    """Tell a missing number worked out at once from the two that are there: 12 - 7, or 7 + 12."""
+    numbers = world.facts.numbers
+    if not isinstance(world.facts.problem, Equation) or len(numbers) != 2 or len(drafts) != 1:
+        return False
+    pair = pair_of(drafts[0])
+    return pair is not None and pair[1] in HOPS and {pair[0], pair[2]} == {*numbers}
 
 
 def _at_once(

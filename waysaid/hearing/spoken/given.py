@@ -11,6 +11,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned_side
 from waysaid.number import Blank, Exact, Operation, Sign, apply, exact, leaves
 
 _OTHER = {Sign.PLUS: Sign.MINUS, Sign.MINUS: Sign.PLUS}
@@ -28,7 +29,7 @@ def given(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) ->
         return drafts
     for place, draft in enumerate(drafts):
         for half in _halves(draft, drafts[place + 1 :], told, world):
-            if all(other.left != half.left for other in drafts):
+            if all(turned_side(other.left) != turned_side(half.left) for other in drafts):
                 return (*drafts[: place + 1], half, *drafts[place + 1 :])
     return drafts
 

@@ -132,12 +132,28 @@ def said_truly(state: State, world: World) -> bool:
 
 def share_repeated(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell one share of the number that a part is taken of, added on and on: five, ten, fifteen."""
-    if len(drafts) < 2 or base_of(world) is None or share_of(drafts[0], world) is None:
+    base = base_of(world)
+    if len(drafts) < 2 or base is None:
         return None
-    size = drafts[0].stands
-    hops = [pair_of(draft) for draft in drafts[1:]]
+    size, later = drafts[0].stands, drafts[1:]
+    if share_of(drafts[0], world) is None:
+        first = pair_of(drafts[0])
+        size, later = (first[0] if first else None), drafts
+        if not size or (exact(base) / Fraction(size)) % 1:
+            return None
+    hops = [pair_of(draft) for draft in later]
     alike = all(hop is not None and hop[1:] == (Sign.PLUS, size) for hop in hops)
     return Family.FACTOR_STEPS if alike else None
+
+
+def added_on(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell a number added to itself as often as the problem multiplies it: 3/4 and 3/4 and 3/4."""
+    if Sign.TIMES not in world.signs or len(drafts) < 2:
+        return None
+    hops = [pair_of(draft) for draft in drafts]
+    size = hops[0][0] if hops[0] else None
+    alike = all(hop is not None and hop[1:] == (Sign.PLUS, size) for hop in hops)
+    return Family.COUNTING if alike and size in world.facts.numbers else None
 
 
 def in_turn(drafts: tuple[Draft, ...], world: World) -> Family | None:

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.anew import tops_told
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.effects import effect
@@ -239,6 +240,8 @@ def _left_over(state: State, world: World) -> int:
         elif not last:
             cost += weights.RESTATED
         if compared and last and one.after and _names_a_side(state, world):
+            continue
+        if tops_told(state, one.quantity):
             continue
         if last and state.drafts and one.quantity.value not in ends[max(0, one.after - 1) :]:
             cost += weights.UNREACHED if one.after or one.final else weights.IGNORED

@@ -112,6 +112,8 @@ def filled(state: State, number: Quantity, value: Exact) -> Iterator[State]:
         draft = state.drafts[place]
         if draft.result is not None or draft.whole or draft.forced != value:
             continue
+        if any(later.left == draft.left for later in state.drafts[place + 1 :]):
+            continue
         span = (draft.span[0], max(draft.span[1], number.span[1]))
         told = replace(draft, result=number.leaf, span=span)
         drafts = (*state.drafts[:place], told, *state.drafts[place + 1 :])

@@ -50,9 +50,7 @@ def _of_claim(state: State, meaning: Meaning, world: World) -> Iterator[State]:
             yield after
 
 
-def _of_comparison(
-    state: State, item: Item, problem: Compare, world: World
-) -> Iterator[State]:
+def _of_comparison(state: State, item: Item, problem: Compare, world: World) -> Iterator[State]:
     """Say that the number last named is larger, smaller or the same, whatever it was called."""
     meaning = item.meaning
     assert meaning is not None
