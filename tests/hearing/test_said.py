@@ -9,6 +9,7 @@ import pytest
 from tests.hearing.said import EXAMPLES, WRITTEN, heard, measured, sentences
 from waysaid.hearing.turned import turned
 
+
 @pytest.mark.parametrize("one", sentences(EXAMPLES), ids=lambda one: one.said[:40])
 def test_an_example_is_heard_as_it_was_meant(one):
     reading = heard(one)
