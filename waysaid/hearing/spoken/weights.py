@@ -47,7 +47,7 @@ POINTED = 1
 UNREACHED = 3
 """An answer that no step comes to."""
 WITHDRAWN = 3
-"""Words taken back."""
+"""Words taken back; each number in them beyond the second costs one more."""
 WITHDRAWN_ALL = 5
 """All that was said so far taken back."""
 NO_RESULT = 3

@@ -1,0 +1,42 @@
+"""Which number is the answer: said first, last, again, taken back, or none at all."""
+
+import pytest
+
+from waysaid.hearing import read
+from waysaid.number import Language, parse
+
+ANSWERS = [
+    ("46 + 29", "forty six plus twenty nine is seventy five, I did forty six plus thirty", "75"),
+    ("132 / 12", "eleven, eleven times twelve is one hundred and thirty two", "11"),
+    ("65 + 18", "I got eighty three, because sixty five and twenty is eighty five and two less",
+     "83"),
+    ("44 + 19", "forty four plus twenty is sixty four and that's it", "64"),
+    ("44 + 19", "forty four plus twenty is sixty four and then I", None),
+    ("39 + 17", "I agree with Noor because I got fifty six too", "56"),
+    ("15 - 8", "can I have a different one", None),
+    ("57 - 29", "fifty seven take away thirty", None),
+    ("83 + 14", "eighty three plus ten is ninety four I mean eighty three plus ten is ninety three",
+     None),
+    ("7 x 4", "siete por dos catorce, son veintiocho porque catorce por dos", "28"),
+    ("8 - 5", "tres, me lo aprendí en casa de mi abuela", "3"),
+    ("35 + 19", "treinta y cinco más veinte cincuenta y cinco y eso es todo", "55"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("problem", "line", "answer"), ANSWERS)
+def test_the_answer_is_the_one_said_and_none_where_none_was(problem, line, answer):
+    spanish = any(word in line for word in (" por ", " más ", "aprendí"))
+    heard = read(parse(problem), line, Language.ES if spanish else Language.EN)
+    assert heard.answer_text == answer
+
+
+def test_a_step_taken_back_and_said_again_counts_once():
+    line = "thirteen minus five is ten, I mean thirteen minus five is eight, so sixty eight"
+    heard = read(parse("83 - 15"), line)
+    assert [told.step.text for told in heard.told][:1] == ["13 - 5 = 8"]
+
+
+def test_a_last_word_where_a_number_is_awaited_is_a_number():
+    heard = read(parse("18 - 14"), "eighteen take away fourteen is for")
+    assert heard.answer_text == "4"
+    assert read(parse("18 - 14"), "I don't know what the minus is for").answer_text is None
