@@ -47,7 +47,7 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     if not state.drafts and not promised and not got and Meaning.AGREE in talk.marks:
         return verdict
     claimed = state.claimed.leaf if state.claimed and not promised else None
-    if state.claimed and any(one.span[0] < state.claimed.span[0] for one in state.drafts):
+    if state.claimed and any(one.span[1] <= state.claimed.span[0] for one in state.drafts):
         claimed = None
     if verdict is None and isinstance(claimed, int | Fraction | Written):
         return claimed
