@@ -40,3 +40,10 @@ def test_a_last_word_where_a_number_is_awaited_is_a_number():
     heard = read(parse("18 - 14"), "eighteen take away fourteen is for")
     assert heard.answer_text == "4"
     assert read(parse("18 - 14"), "I don't know what the minus is for").answer_text is None
+
+
+def test_the_beginning_of_a_longer_number_is_no_answer():
+    line = (
+        "seis más dos es ocho y seis más ocho y sumé 66 más veintiocho igual a ochocientos catorce"
+    )
+    assert read(parse("66 + 28"), line, Language.ES).answer_text != "800"

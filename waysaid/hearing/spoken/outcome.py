@@ -128,7 +128,9 @@ def _standing(state: State, talk: Talk, world: World) -> State:
 
 
 def _stands_alone(one: Bare, state: State, talk: Talk, world: World) -> bool:
-    """Tell whether a number alone was neither taken back nor only worked with."""
+    """Tell whether a number alone was not taken back, nor only worked with, nor cut short."""
+    if one.quantity.span in talk.cut:
+        return False
     meant = one.final or one.quantity.value == world.facts.answer
     promised = meant and bool(state.drafts)
     if one.quantity.span[0] in talk.worked and not promised:

@@ -19,7 +19,8 @@ class Talk:
     such as `is` comes right before a number; `done` whether it
     ends with words such as `and that's it`; `doubtful` where words stand that are a number and
     plainly something else as well: one of `a different one`;
-    `worked` where numbers begin right behind or before a sign: both of `two times nine`.
+    `worked` where numbers begin right behind or before a sign: both of `two times nine`;
+    `cut` where numbers stand that are the beginning of a longer one: 800 of 814.
     """
 
     marks: frozenset[Meaning]
@@ -33,6 +34,7 @@ class Talk:
     done: bool
     doubtful: frozenset[tuple[int, int]]
     worked: frozenset[int]
+    cut: frozenset[tuple[int, int]]
 
 
 def talk_of(items: Lattice) -> Talk:
@@ -50,6 +52,7 @@ def talk_of(items: Lattice) -> Talk:
         done=_done(items),
         doubtful=_doubtful(items),
         worked=_worked(items),
+        cut=_cut(items),
     )
 
 
@@ -164,6 +167,15 @@ def _is_number(here: tuple[Item, ...]) -> bool:
     """Tell whether a number begins here, and no word that plainly means something else."""
     words = any(one.meaning and not one.noise for one in here)
     return any(one.numeral and not (one.numeral.noise and words) for one in here)
+
+
+def _cut(items: Lattice) -> frozenset[tuple[int, int]]:
+    """Return where numbers stand that are the beginning of a longer one, plainly said."""
+    found = set()
+    for here in items:
+        whole = max((one.end for one in here if one.numeral and not one.noise), default=0)
+        found |= {one.span for one in here if one.numeral and one.end < whole}
+    return frozenset(found)
 
 
 _SIGNS = (Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER)
