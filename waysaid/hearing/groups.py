@@ -52,18 +52,20 @@ def _in_pieces(drafts: tuple[Draft, ...], groups: Exact, size: Exact) -> Family 
     rest_size = apply(Sign.TIMES, off if off > 0 else -off, size)
     mended = pair is not None and off != 0 and pair[1] == rest_size
     if not mended:
-        return _ill_mended(pair, off, groups, drafts[0].stands)
+        return _ill_mended(pair, off, groups, drafts[0].stands, pieces[0])
     return Family.BREAK_UP if off > _NEAR else Family.NEAR_FACT
 
 
 def _ill_mended(
-    pair: tuple[Exact, Exact] | None, off: Exact, groups: Exact, made: Exact | None
+    pair: tuple[Exact, Exact] | None, off: Exact, groups: Exact, made: Exact | None, piece: Exact
 ) -> Family | None:
     """Tell a fact a little too large, put right by a number that is not the size of a group.
 
     What is taken off is how many groups there were too many, or how many there should be: common
-    practice, no source.
+    practice, no source. The ones of a number put on as they are, behind its tens, are a part of it.
     """
+    if pair is not None and off > 1 and piece % 10 == 0 and pair == (made, off):
+        return Family.BREAK_UP
     if pair is None or not -_NEAR <= off < 0:
         return None
     return Family.NEAR_FACT if pair[0] == made and pair[1] in (-off, groups) else None

@@ -15,6 +15,8 @@ class Meaning(StrEnum):
     """Between two numbers, the larger first: minus, take away."""
     TIMES = "times"
     """Between two factors: times, groups of, lots of."""
+    GROUPS = "groups"
+    """Behind how many groups, their size left out: ten groups, twenty of them."""
     OVER = "over"
     """Between what is shared and by how many: divided by, shared by."""
     INTO = "into"

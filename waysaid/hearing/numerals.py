@@ -237,9 +237,12 @@ def _units(scan: Scan, count: Whole) -> list[tuple[int, int, int, int]]:
     """Return a count of a unit: its worth, the unit, where it ends, the noise."""
     words, found = scan.lexicon.numbers, []
     for end in range(count.end + 1, min(count.end + words.longest, len(scan.texts)) + 1):
+        phrase = scan.texts[count.end : end]
+        one = any(not value.many for value in words.values.get(phrase, ()))
+        odd = int(count.value > 1 and one)
         found += [
-            (count.value * unit.value, unit.value, end, max(count.noise, unit.noise))
-            for unit in words.units.get(scan.texts[count.end : end], ())
+            (count.value * unit.value, unit.value, end, min(2, max(count.noise, unit.noise) + odd))
+            for unit in words.units.get(phrase, ())
             if count.value < 1000
         ]
     return found

@@ -132,9 +132,10 @@ def _shortened(scan: Scan, one: Whole) -> list[Whole]:
         return []
     noise, found = short.heads[one.value] + one.noise, []
     for last in wholes_at(scan, one.end):
-        if 10 <= last.value <= 99 and not (last.digits or last.noise or last.many):
-            worth = 100 * one.value + last.value
-            found.append(Whole(worth, last.end, noise, single=False))
+        least = 20 if last.many else 10
+        if least <= last.value <= 99 and not (last.digits or last.noise):
+            worth, odd = 100 * one.value + last.value, min(2, noise + last.many)
+            found.append(Whole(worth, last.end, odd, last.many, single=False))
     for zero in short.zero:
         if scan.has(zero, one.end):
             found += [

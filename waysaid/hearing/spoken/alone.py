@@ -16,7 +16,9 @@ from waysaid.hearing.spoken.gap import missing
 from waysaid.hearing.spoken.meant import climbed, pretended
 from waysaid.hearing.spoken.part import so_many_parts
 from waysaid.hearing.spoken.pieces import joined
+from waysaid.hearing.spoken.reached import reached
 from waysaid.hearing.spoken.sharing import both_scaled, both_sides
+from waysaid.hearing.spoken.sized import rest_grouped
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import filled, loose, with_step
 from waysaid.hearing.spoken.world import World
@@ -69,6 +71,8 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         *_hopped(state, number, value, world),
         *joined(state, number, value, world),
         *_arrived(state, number, value, world),
+        *reached(state, number, value, world),
+        *_rest_grouped(state, number, world),
         *both_sides(state, number, world),
         *both_scaled(state, number, world),
         *_counted(state, number, value, world),
@@ -94,6 +98,13 @@ def _of_hops(
     for before, step, more in pretended(named, number, state, world) if named else ():
         if step.left is not None:
             yield with_step(before, step, step.left, world).and_costs(more)
+
+
+def _rest_grouped(state: State, number: Quantity, world: World) -> Iterator[State]:
+    """Yield the groups that what was left over makes."""
+    shared = rest_grouped(state, number, world)
+    if shared is not None:
+        yield with_step(state, shared, number, world)
 
 
 def _repeated(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:

@@ -18,7 +18,14 @@ from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.meant import cannot, meant, regrouped
 from waysaid.hearing.spoken.part import is_all, part_step
 from waysaid.hearing.spoken.places import in_other_places, in_places
+from waysaid.hearing.spoken.reached import as_factors
 from waysaid.hearing.spoken.sharing import from_count, so_many
+from waysaid.hearing.spoken.sized import (
+    by_groups,
+    in_groups,
+    named_groups,
+    onto_groups,
+)
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import with_step
 from waysaid.hearing.spoken.world import World
@@ -120,9 +127,7 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
     if state.standing is not None:
         start = replace(state.standing, said=False)
         yield with_step(state, frame, start, world).and_costs(weights.GOES_ON)
-        count = from_count(state, frame) if world.groups else None
-        if count is not None:
-            yield with_step(state, frame, count, world).and_costs(weights.PLACED)
+        yield from _in_groups(state, frame, start, world)
         for moved in in_places(replace(frame, left=start), state.standing, world):
             placed = with_step(state, moved, start, world).and_costs(weights.PLACED)
             yield in_other_places(placed, replace(frame, left=start), moved)
@@ -136,9 +141,28 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield with_step(state, frame, start, world).and_costs(more)
 
 
+def _in_groups(state: State, frame: Frame, start: Quantity, world: World) -> Iterator[State]:
+    """Yield a hop from what stands that is one of whole groups, or of how many there are."""
+    if not world.sizes:
+        return
+    count = from_count(state, frame) if world.groups else None
+    if count is not None:
+        yield with_step(state, frame, count, world).and_costs(weights.PLACED)
+    for sized in by_groups(frame, start, state, world):
+        yield with_step(state, sized, start, world).and_costs(weights.PLACED)
+    groups = in_groups(frame, state, world)
+    if groups is not None and groups.left is not None:
+        yield with_step(state, groups, groups.left, world).and_costs(weights.PLACED)
+
+
 def _with_left(state: State, frame: Frame, left: Quantity, world: World) -> Iterator[State]:
     """Yield the step of a frame with its left side said: as said, or digits for their places."""
     yield with_step(state, frame, left, world)
+    onto = onto_groups(frame, state, world)
+    if onto is not None and onto.left is not None:
+        yield with_step(state, onto, onto.left, world).and_costs(weights.PLACED)
+    for made in as_factors(frame, world):
+        yield with_step(state, made, left, world).and_costs(weights.PLACED)
     for moved in in_places(frame, state.standing, world):
         if moved.left is not None:
             more = weights.PLACED if frame.result else weights.PLACED + weights.UNSAID
@@ -208,6 +232,10 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     shared = so_many(whole, left, state, world)
     if shared is not None and shared.left is not None:
         yield with_step(state, shared, shared.left, world)
+        return
+    groups = named_groups(whole, left, state, world)
+    if groups is not None and groups.left is not None:
+        yield with_step(state, groups, groups.left, world)
         return
     for before, hop, more in meant(whole, left, state, world):
         if hop.left is not None:

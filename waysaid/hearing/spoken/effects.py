@@ -12,10 +12,12 @@ from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.hops import go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.part import part_step, taken_part
+from waysaid.hearing.spoken.pictured import lacked
 from waysaid.hearing.spoken.placed import place_named
 from waysaid.hearing.spoken.refer import both, refer
 from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import HALF, by_two, scaled_by_two, unnamed
+from waysaid.hearing.spoken.sized import groups, how_often, shared_by
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import reasoned
 from waysaid.hearing.spoken.verbs import by, scaling, verb
@@ -49,6 +51,7 @@ def _infix(state: State, item: Item, world: World) -> Iterator[State]:
     assert item.meaning is not None
     if item.meaning is Meaning.TIMES:
         yield from _so_many_times(state, item)
+        yield from how_often(state, world)
     yield from _signed(state, _INFIX[item.meaning], item, world)
 
 
@@ -228,6 +231,10 @@ def _into(state: State, item: Item, world: World) -> Iterator[State]:
         yield state
     else:
         yield state.and_costs(weights.IGNORED)
+        for after in closed(state, world):
+            divisor = shared_by(after, item.span)
+            if divisor is not None:
+                yield after.framed(Frame(right=divisor, sign=Sign.OVER, wants=Slot.LEFT))
 
 
 def _split(state: State, item: Item, world: World) -> Iterator[State]:
@@ -327,6 +334,7 @@ def _unsure(state: State, item: Item, world: World) -> Iterator[State]:
 _EFFECTS: dict[Meaning, Effect] = {
     **dict.fromkeys((Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER), _infix),
     Meaning.OF: _of,
+    Meaning.GROUPS: groups,
     Meaning.AND: _and,
     Meaning.EQUALS: _equals,
     **dict.fromkeys((Meaning.ADD, Meaning.TAKE, Meaning.GIVE), verb),
@@ -373,6 +381,7 @@ _EFFECTS: dict[Meaning, Effect] = {
     ),
     Meaning.LEFT_OVER: left_over,
     Meaning.APART: apart,
+    Meaning.EMPTY: lacked,
     **dict.fromkeys((Meaning.HUNDREDS, Meaning.TENS, Meaning.ONES, Meaning.PARTS), place_named),
     Meaning.UNIT: _unit,
     Meaning.WHOLE: _whole,

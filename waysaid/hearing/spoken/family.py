@@ -15,6 +15,7 @@ from waysaid.hearing.spoken.moved import moved, pair_of, restated
 from waysaid.hearing.spoken.outline import (
     added_on,
     counted,
+    from_double,
     in_turn,
     of_parts,
     opposite,
@@ -82,7 +83,8 @@ def likeliest(
     on_paper = not marks.isdisjoint(_ON_PAPER)
     if found in (None, Family.SPLIT) and places_alike(drafts, world) > (0 if on_paper else 1):
         return Family.COLUMN if on_paper else Family.SPLIT
-    if found is Family.COUNTING and not counted(drafts):
+    counts = found is Family.COUNTING
+    if counts and not counted(drafts):
         found = None
     if found is Family.BRIDGE and Meaning.GIVE in marks:
         return Family.GIVE_AND_TAKE
@@ -98,6 +100,8 @@ def likeliest(
         or added_on(drafts, world)
         or in_turn(drafts, world)
         or opposite(drafts, world, exactly=False)
+        or from_double(drafts, world)
+        or (Family.COUNTING if counts else None)
     )
 
 

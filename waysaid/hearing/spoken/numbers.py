@@ -16,6 +16,7 @@ from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import HALF, by_two, unnamed
 from waysaid.hearing.spoken.sharing import unit_named
+from waysaid.hearing.spoken.sized import hop_of
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.step import ends_earlier
 from waysaid.hearing.spoken.verdict import JUDGING, judged_behind
@@ -74,7 +75,8 @@ def _scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Take a number behind half or double: what is scaled, or what it comes to."""
     halved = state.frame.verb is Meaning.HALF
     yield state.framed(replace(by_two(halved, said, world), result=state.frame.result))
-    for left, more in unnamed(state, world, said.span):
+    stands = state.standing.value if state.standing is not None else None
+    for left, more in unnamed(state, world, said.span) if said.value != stands else ():
         scaled = by_two(halved, left, world)
         if scaled.comes_to == said.value:
             yield from closed(state.framed(replace(scaled, result=said), more), world)
@@ -161,6 +163,9 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
     if frame.verb is Meaning.FROM and frame.left is None and said.value in world.facts.numbers:
         yield state.framed(replace(frame, verb=Meaning.ADD))
     if frame.right is not None and said.many and frame.sign in HOPS:
+        whole = hop_of(frame.right, said, world) if frame.sign is Sign.MINUS else None
+        if whole is not None:
+            yield state.framed(replace(frame, right=whole))
         right = Quantity(
             Operation(Sign.TIMES, frame.right.leaf, said.leaf),
             (frame.right.span[0], said.span[1]),

@@ -215,7 +215,7 @@ def _last_said(state: State, world: World) -> Number | None:
     """Return the result of the last step said, where it is new and nothing went on from it."""
     if not state.drafts or isinstance(world.facts.problem, Compare | Claim):
         return None
-    last = state.drafts[-1]
+    last = max(reversed(state.drafts), key=lambda draft: draft.span[1])
     result = last.result
     if last.whole or not isinstance(result, int | Fraction | Written):
         return None

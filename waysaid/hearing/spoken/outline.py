@@ -17,6 +17,7 @@ from waysaid.number import (
     Exact,
     Expression,
     Form,
+    Image,
     Number,
     Operation,
     Order,
@@ -168,6 +169,18 @@ def in_turn(drafts: tuple[Draft, ...], world: World) -> Family | None:
             return None
         ends = draft.stands
     return Family.FACTOR_STEPS if len(drafts) > 1 and world.groups else None
+
+
+def from_double(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell a double in a picture, and what it has more or less: two sixes, and one is missing."""
+    if not isinstance(world.facts.problem, Image) or len(drafts) != 2:
+        return None
+    first, second = (pair_of(draft) for draft in drafts)
+    if first is None or second is None or second[1] not in HOPS:
+        return None
+    twice = first[1] is Sign.PLUS and first[0] == first[2]
+    twice = twice or (first[1] is Sign.TIMES and 2 in (first[0], first[2]))
+    return Family.NEAR_DOUBLE if twice and second[0] == drafts[0].stands else None
 
 
 def opposite(drafts: tuple[Draft, ...], world: World, exactly: bool = True) -> Family | None:

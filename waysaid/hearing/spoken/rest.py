@@ -13,15 +13,18 @@ from waysaid.hearing.spoken.sharing import rest_shared
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
-from waysaid.number import Exact, Operation, Remainder, Sign, exact, leaves
+from waysaid.number import Equation, Exact, Operation, Remainder, Sign, exact, leaves
 
 
 def left_over(state: State, item: Item, world: World) -> Iterator[State]:
     """So many groups, and so many left over: before or behind the number left."""
+    rest = state.frame.bare
     if Sign.OVER not in world.signs:
+        if rest is not None and isinstance(world.facts.problem, Equation) and world.sizes:
+            after = _taken_off(replace(state, frame=Frame()), rest, world)
+            yield from (after,) if after.drafts != state.drafts else ()
         yield state
         return
-    rest = state.frame.bare
     share = rest_shared(state, rest, world) if rest is not None else None
     if share is not None:
         yield state.framed(share)
@@ -101,7 +104,8 @@ def _there(state: State, world: World) -> Exact:
     for draft in reversed(state.drafts):
         if isinstance(draft.left, Operation) and draft.left.sign is Sign.MINUS:
             return draft.stands or 0
-    return world.facts.numbers[0]
+    others = [one for one in world.facts.numbers if one not in world.sizes]
+    return others[0] if Sign.OVER not in world.signs and others else world.facts.numbers[0]
 
 
 def _used(state: State) -> Exact | None:

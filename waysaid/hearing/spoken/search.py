@@ -89,13 +89,19 @@ def _may_stand(item: Item, world: World) -> bool:
     return not has_form(numeral.leaf, Form.DECIMAL)
 
 
+_SPELLED = 4
+"""How much odder a number told in tens is where groups are worked with. Our choice."""
+
+
 def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
     """Return a number as less odd, or odder, for what else may be said here.
 
     Hundredths said in a measure are plain in a problem with a point, and the wholes in them odd:
-    fifty of fifty cents. That a number stands in a way makes it no likelier to be cut out of a
-    longer one: that would mend wrong work.
+    fifty of fifty cents. Where groups are worked with, 24 tens are rather a product. That a number
+    stands in a way makes it no likelier to be cut out of a longer one: that would mend wrong work.
     """
+    if item.numeral is not None and item.numeral.places and world.sizes and not world.pointed:
+        return replace(item, noise=item.noise + _SPELLED)
     if item.numeral is not None and world.pointed:
         hundredths = [one for one in here if _in_measure(one)]
         if item in hundredths:

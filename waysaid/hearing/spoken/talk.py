@@ -88,7 +88,19 @@ def _unfinished(items: Lattice) -> bool:
     behind = items[numbers[-1] + 1 :]
     if behind and any(one.meaning in _BEHIND and not one.noise for one in behind[0]):
         behind = behind[1:]
-    return any(one.meaning in _BEGIN and not one.noise for here in behind for one in here)
+    return _begins(behind)
+
+
+def _begins(behind: Lattice) -> bool:
+    """Tell whether one of the longest phrases begins something: not `more` of more or less."""
+    end = behind[0][0].start if behind else 0
+    for place, here in enumerate(behind, end):
+        plain = [one for one in here if one.meaning and not one.noise]
+        longest = max((one.end for one in plain), default=place + 1)
+        if place >= end and any(one.meaning in _BEGIN and one.end == longest for one in plain):
+            return True
+        end = max(end, longest)
+    return False
 
 
 def _done(items: Lattice) -> bool:

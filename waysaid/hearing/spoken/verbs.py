@@ -7,6 +7,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Slot
 from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.sized import groups_in
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Sign
@@ -50,4 +51,5 @@ def by(state: State, item: Item, world: World) -> Iterator[State]:
     if frame.left is not None and frame.verb in _SCALES:
         yield state.framed(replace(frame, sign=_SCALES[frame.verb], wants=Slot.RIGHT))
     else:
+        yield from groups_in(state, world)
         yield state

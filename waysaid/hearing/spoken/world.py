@@ -10,17 +10,22 @@ from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.hearing.worth import worth
 from waysaid.number import (
+    Claim,
     Compare,
     Equation,
     Exact,
     Expression,
     Form,
+    Image,
+    ImageKind,
     Operation,
     Problem,
     Sign,
+    exact,
     has_form,
     leaves,
     sides,
+    written,
 )
 from waysaid.slips import foresee
 
@@ -31,7 +36,8 @@ class World:
 
     `lefts` are the left sides of all steps of all ways, and `wrong` the steps of the slips to
     expect, both turned; `numbers` are those that stand in them. `signs` are the problem's own;
-    `halves` the steps that halve the bottom of a fraction compared.
+    `halves` the steps that halve the bottom of a fraction compared; `sizes` are those that a group
+    may have, the rows of a picture among them.
     `unfinished` are the beginnings of slips that are no whole slip, in the order of their steps,
     and the slips that end on something else than their answer, as on what is left over.
     `pointed` is whether a number of the problem has a point, `hop` the sign of a problem that only
@@ -50,6 +56,7 @@ class World:
     whole: bool
     groups: bool
     halves: frozenset[Expression] = frozenset()
+    sizes: tuple[Exact, ...] = ()
 
     closed: dict[int, tuple[object, Any]] = field(default_factory=dict, compare=False, repr=False)
     """What states become when they are closed, by the state itself, while one word is heard."""
@@ -86,6 +93,7 @@ def world_of(problem: Problem) -> World:
         Sign.OVER not in signs and all(isinstance(one, int) for one in facts.numbers),
         not signs.isdisjoint((Sign.TIMES, Sign.OVER, Sign.OF)),
         halves=_halves(problem),
+        sizes=_sizes(problem),
     )
 
 
@@ -99,6 +107,32 @@ def _halves(problem: Problem) -> frozenset[Expression]:
     made = [Operation(Sign.OVER, one, 2) for one in bottoms - {2}]
     made += [Operation(Sign.TIMES, half, one) for one in bottoms - {2}]
     return frozenset(map(turned_side, made))
+
+
+def _sizes(problem: Problem) -> tuple[Exact, ...]:
+    """Return how large a group may be: a factor, what is divided by, the rows of an array."""
+    if isinstance(problem, Image):
+        return tuple(problem.numbers) if problem.kind is ImageKind.ARRAY else ()
+    if isinstance(problem, Compare | Claim):
+        return ()
+    both = list(sides(problem))
+    found = [one for side in both for one in _group_sizes(side)]
+    if isinstance(problem, Equation) and any(_shares(side) for side in both):
+        found += [side for side in both if not isinstance(side, Operation)]
+    sizes = [exact(one) for one in found if isinstance(one, int) and one > 1]
+    return tuple(dict.fromkeys(sizes))
+
+
+def _group_sizes(side: Expression) -> list[Expression]:
+    if not isinstance(side, Operation):
+        return []
+    if side.sign is Sign.OVER:
+        return [side.right]
+    return list(written(side)) if side.sign is Sign.TIMES else []
+
+
+def _shares(side: Expression) -> bool:
+    return isinstance(side, Operation) and side.sign is Sign.OVER
 
 
 def _tops_and_bottoms(problem: Problem) -> frozenset[Exact]:
