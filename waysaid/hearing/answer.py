@@ -7,7 +7,7 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import Facts
 from waysaid.hearing.hear import Heard
 from waysaid.hearing.reading import AnswerSaid
-from waysaid.number import BLANK, Claim, Compare, Equation, Number, Written, exact, fill, leaves
+from waysaid.number import Claim, Compare, Equation, Number, Written, exact, fill, leaves
 
 
 def answer_said(heard: Heard, facts: Facts, stops_short: bool) -> AnswerSaid | None:
@@ -59,13 +59,10 @@ def _said_last(drafts: tuple[Draft, ...]) -> Draft:
 
 
 def _fills(last: Draft, facts: Facts) -> bool:
-    """Tell whether the last step says the equation again with its blank filled: so nine and six."""
-    if not isinstance(facts.problem, Equation) or facts.answer is None:
+    """Tell whether the last step says the equation again with its blank filled."""
+    if not isinstance(facts.problem, Equation) or facts.answer is None or last.unsaid:
         return False
-    filled = fill(facts.problem, facts.answer)
-    if last.open or last.whole or last.result is not None:
-        return not last.unsaid and last.equation == filled
-    return last.left == filled.left and BLANK in tuple(leaves(facts.problem.left))
+    return last.equation == fill(facts.problem, facts.answer)
 
 
 def _names_the_problem(number: Said, heard: Heard, facts: Facts) -> bool:

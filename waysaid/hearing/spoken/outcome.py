@@ -14,9 +14,11 @@ from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.hearing.worth import worth
 from waysaid.number import (
+    BLANK,
     Blank,
     Claim,
     Compare,
+    Equation,
     Form,
     Number,
     Operation,
@@ -25,6 +27,7 @@ from waysaid.number import (
     Verdict,
     Written,
     exact,
+    fill,
     leaves,
 )
 
@@ -63,7 +66,7 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     if said is None and not short:
         said = _last_said(state, world)
     if said is None:
-        said = _said_again(state, talk)
+        said = _blank_filled(state, world) or _said_again(state, talk)
     return first if said is None else said
 
 
@@ -92,6 +95,20 @@ def _told_first(state: State, world: World) -> Number | None:
     else:
         meant = value in (world.facts.answer, ends)
     return leaf if meant and not isinstance(leaf, Operation | Blank) else None
+
+
+def _blank_filled(state: State, world: World) -> Number | None:
+    """Return what fills the blank, where the last step says its side of the equation: nine and six.
+
+    Shorthand has an equals sign to say so with.
+    """
+    problem, answer = world.facts.problem, world.facts.answer
+    last = state.drafts[-1] if state.drafts else None
+    if last is None or not isinstance(problem, Equation) or answer is None:
+        return None
+    if last.open or last.whole or last.result is not None or BLANK not in leaves(problem.left):
+        return None
+    return answer if last.left == fill(problem, answer).left else None
 
 
 def _said_again(state: State, talk: Talk) -> Number | None:
