@@ -83,7 +83,7 @@ def _splits_ten(telling: Telling, whole: int) -> bool:
     return any(
         step.kind is Kind.SPLIT
         and step.equation.left == whole
-        and whole % 10 + 10 in tuple(leaves(step.equation.right))
+        and whole % 10 + 10 in leaves(step.equation.right)
         for step in telling.steps
     )
 

@@ -54,7 +54,7 @@ def _said_last(drafts: tuple[Draft, ...]) -> Draft:
     Two off the fourteen onto the twenty eight, twelve: what is left of the fourteen was said last.
     """
     late = max(reversed(drafts), key=lambda draft: draft.span[1])
-    used = any(late.stands in tuple(leaves(draft.left)) for draft in drafts if draft is not late)
+    used = any(late.stands in leaves(draft.left) for draft in drafts if draft is not late)
     return drafts[-1] if used else late
 
 

@@ -100,7 +100,7 @@ def _begun_again(one: Bare, state: State) -> bool:
     value, end = one.quantity.value, one.quantity.span[1]
     backs = [back for begin, back in state.dropped if begin == end]
     return any(
-        draft.span[0] >= back and value in tuple(leaves(draft.left))
+        draft.span[0] >= back and value in leaves(draft.left)
         for back in backs
         for draft in state.drafts
     )

@@ -155,7 +155,7 @@ def off(state: State, item: Item, world: World) -> Iterator[State]:
 def _received(state: State, world: World) -> Iterator[State]:
     """Yield what a number got from another: the seven got one from the nine."""
     frame, size = state.frame, state.frame.left
-    full = (side for side in sides(world.facts.problem) if BLANK not in tuple(leaves(side)))
+    full = (side for side in sides(world.facts.problem) if BLANK not in leaves(side))
     own = {number for side in full for number in leaves(side)}
     if frame.whole is None or frame.whole.value not in own or world.groups:
         return

@@ -135,7 +135,7 @@ def _standing(state: State, talk: Talk, world: World) -> State:
         claimed.span[1] in talk.taken_back
         or any(
             draft.span[0] > claimed.span[0]
-            and claimed.value in tuple(leaves(draft.left))
+            and claimed.value in leaves(draft.left)
             and draft.stands not in world.facts.numbers
             for draft in state.drafts
         )
