@@ -72,6 +72,7 @@ _AWAIT = (Meaning.EQUALS, Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OV
 def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[Item, ...]:
     first, pause = words[place].span[0], words[place].pause
     readings = numerals_at(words, place, lexicon)
+    headless = _HEADLESS if _behind_wholes(words, place, lexicon) else 0
     found = [
         Item(
             place,
@@ -80,7 +81,7 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
             pause,
             None,
             one,
-            one.noise + _cut_short(one, readings, words, lexicon),
+            one.noise + _cut_short(one, readings, words, lexicon) + headless,
         )
         for one in readings
     ]
@@ -136,6 +137,21 @@ def _below_zero(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> list[I
         span = (words[place].span[0], words[one.end - 1].span[1])
         found.append(Item(place, one.end, span, words[place].pause, None, below, one.noise + 1))
     return found
+
+
+_HEADLESS = 2
+"""How odd a number is that begins with a point right behind its wholes: `point two` of
+`four point two`. Our choice."""
+
+
+def _behind_wholes(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> bool:
+    """Tell whether a point stands at a place right behind a number that it may belong to."""
+    if not place or words[place].pause is not Pause.NONE:
+        return False
+    if (words[place].text,) not in lexicon.numbers.points:
+        return False
+    before = numerals_at(words, place - 1, lexicon)
+    return any(one.end == place and not one.noise for one in before)
 
 
 _ALSO_NUMBERS = (Meaning.HALF, Meaning.DOUBLE, Meaning.HUNDREDS, Meaning.TENS, Meaning.ONES)
