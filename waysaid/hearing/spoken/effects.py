@@ -238,7 +238,10 @@ def _into(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _split(state: State, item: Item, world: World) -> Iterator[State]:
+    """Open the number before, or the one that comes; a word like `is` behind a pair opens none."""
     frame = state.frame
+    if item.noise and frame.paired:
+        return
     if frame.bare is not None:
         yield state.framed(Frame(whole=frame.left, wants=Slot.RESULT))
     for after in closed(state, world):
