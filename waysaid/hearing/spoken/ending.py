@@ -43,10 +43,10 @@ def restates(state: State, world: World) -> State:
         draft
         for place, draft in enumerate(state.drafts)
         if draft.result is not None
-        or (len(state.drafts) == 1 and not _unnamed(draft))
+        or (len(state.drafts) == 1 and not _unnamed(draft, world))
         or (
-            not _unnamed(draft)
-            and draft.left != world.facts.asked
+            not _unnamed(draft, world)
+            and not _asks(draft, world)
             and not _later(draft, state.drafts[place + 1 :])
         )
     )
@@ -61,9 +61,22 @@ def restates(state: State, world: World) -> State:
     return replace(state, drafts=marked, cost=state.cost - gone * weights.UNSAID)
 
 
-def _unnamed(draft: Draft) -> bool:
-    """Tell whether neither number of a step was said: the tens, and no more of them."""
+def _unnamed(draft: Draft, world: World) -> bool:
+    """Tell whether neither number of a step was said: the tens, and no more of them.
+
+    Groups put on or taken off were said by their number: less two sevens.
+    """
+    if world.groups and isinstance(draft.left, Operation) and draft.left.sign in HOPS:
+        return False
     return Part.LEFT in draft.open and Part.RIGHT in draft.open and not draft.counted
+
+
+def _asks(draft: Draft, world: World) -> bool:
+    """Tell whether a step only says the problem, its factors in either order."""
+    asked = world.facts.asked
+    if asked is None or not world.groups:
+        return draft.left == asked
+    return turned_side(draft.left) == turned_side(asked)
 
 
 def _later(draft: Draft, others: tuple[Draft, ...]) -> bool:

@@ -59,7 +59,17 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     answer = outcome(state, talk, match, world)
     family = _family(state, match, talk.marks, world)
     cost = state.cost + _unlikely(state, match, family, world)
+    if family is Family.COUNTING:
+        cost += _signed_counts(state, talk)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
+
+
+def _signed_counts(state: State, talk: Talk) -> int:
+    """Return what it costs that numbers beside a plain sign are counted: three plus six."""
+    return weights.IGNORED * sum(
+        draft.counted and any(draft.span[0] <= start < draft.span[1] for start in talk.worked)
+        for draft in state.drafts
+    )
 
 
 def _matched(drafts: tuple[Draft, ...], world: World) -> Match:

@@ -162,6 +162,9 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield state
     if frame.verb is Meaning.FROM and frame.left is None and said.value in world.facts.numbers:
         yield state.framed(replace(frame, verb=Meaning.ADD))
+    one_group = frame.sign in HOPS and said.value in world.sizes
+    if one_group and frame.right is not None and frame.right.value == 1:
+        yield state.framed(replace(frame, right=said))
     if frame.right is not None and said.many and frame.sign in HOPS:
         whole = hop_of(frame.right, said, world) if frame.sign is Sign.MINUS else None
         if whole is not None:

@@ -63,7 +63,7 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     heard = Heard(state.drafts, _said(state.bare), _answers(state, world), verdict)
     short = not talk.done and (match.stops_short or _slip_begun(state, world))
     said = answer_said(heard, world.facts, short)
-    if said is None and not short:
+    if said is None and first is None and not short:
         said = _last_said(state, world)
     if said is None:
         said = _blank_filled(state, world) or _said_again(state, talk)
@@ -86,6 +86,9 @@ def _told_first(state: State, world: World) -> Number | None:
             continue
         if asked is not None and turned_side(draft.left) == turned_side(asked):
             return result
+    late = state.drafts[-1] if len(state.drafts) > 1 else None
+    if late is not None and all(late.span[1] <= one.span[0] for one in state.drafts[:-1]):
+        return late.ends
     first = state.bare[0] if state.bare else None
     if first is None or first.after or not state.drafts or first.quantity.many:
         return None

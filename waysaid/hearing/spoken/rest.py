@@ -53,7 +53,8 @@ def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
     wrong = after.cost > state.cost
     if groups is not None and (rest.leaf < divisor or after is state or wrong):
         whole = groups * divisor + rest.leaf == world.facts.numbers[0]
-        cost = 0 if whole or after is not state else weights.FALSE
+        slip = weights.SLIP if rest.leaf < divisor else weights.FALSE
+        cost = 0 if whole or after is not state else slip
         found = Remainder(groups, rest.leaf)
         yield replace(after, verdict=found, spoken=rest).and_costs(cost)
     elif after is not state:
