@@ -20,6 +20,19 @@ ANSWERS = [
     ("7 x 4", "siete por dos catorce, son veintiocho porque catorce por dos", "28"),
     ("8 - 5", "tres, me lo aprendí en casa de mi abuela", "3"),
     ("35 + 19", "treinta y cinco más veinte cincuenta y cinco y eso es todo", "55"),
+    ("56 + 27", "eighty three same as what Noor said", "83"),
+    ("56 + 27", "I don't agree with eighty two", None),
+    ("56 + 27", "I was at seventy something and I lost count", None),
+    ("56 + 27", "I had fifty but then I forgot the rest", None),
+    ("500 + 340", "eight hundred and forty", "840"),
+    ("500 + 340", "five hundred and three hundred is eight hundred and forty more", None),
+    ("9 + 4 = _ + 6", "seven because it has to be thirteen on both sides", "7"),
+    ("9 + 4 = _ + 6", "thirteen because nine and four is thirteen", "13"),
+    ("9 + 4 = _ + 6", "I put seven in the box", "7"),
+    ("9 + _ = 15", "you add six", "6"),
+    ("9 + _ = 18", "nine plus something is eighteen", None),
+    ("9 + _ = 15", "I did fifteen minus nine", None),
+    ("43 + 31", "forty three and thirty is seventy three and one more seventy for", "74"),
 ]  # fmt: skip
 
 

@@ -111,6 +111,8 @@ class Meaning(StrEnum):
     """A fact simply known: I just knew."""
     UNSURE = "unsure"
     """No way can be told: I don't know how, I guessed."""
+    LOST = "lost"
+    """The work was given up: I lost count, I got stuck. The number before it is no answer."""
     THINK = "think"
     """An answer held loosely: I think, maybe."""
     SAME_AS = "same-as"

@@ -365,6 +365,7 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.DONE: _done,
     Meaning.KNEW: _knew,
     Meaning.UNSURE: _unsure,
+    Meaning.LOST: _done,
     Meaning.BOTH: both,
     **dict.fromkeys(
         (

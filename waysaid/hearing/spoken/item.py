@@ -73,6 +73,7 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
     first, pause = words[place].span[0], words[place].pause
     readings = numerals_at(words, place, lexicon)
     headless = _HEADLESS if _behind_wholes(words, place, lexicon) else 0
+    ended = [one for one in readings if _ended(one, words, lexicon)]
     found = [
         Item(
             place,
@@ -81,7 +82,7 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
             pause,
             None,
             one,
-            one.noise + _cut_short(one, readings, words, lexicon) + headless,
+            one.noise + _cut_short(one, readings, words, lexicon) + headless - (one in ended),
         )
         for one in readings
     ]
@@ -154,6 +155,23 @@ def _behind_wholes(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> boo
     return any(one.end == place and not one.noise for one in before)
 
 
+def _ended(numeral: Numeral, words: tuple[Word, ...], lexicon: Lexicon) -> bool:
+    """Tell whether a number of tens and misheard ones ends where something else begins.
+
+    Of `thirty for and two` the word belongs to the tens: nothing else can end so.
+    """
+    place = numeral.end
+    if numeral.noise < _AMISS or place - numeral.start != 2 or not isinstance(numeral.leaf, int):
+        return False
+    tens_and_ones = 20 < numeral.leaf < 100 and numeral.leaf % 10 > 0
+    behind = place >= len(words) or words[place].pause is not Pause.NONE
+    behind = behind or _may_mean(words, place, lexicon, (*_GO_ON, Meaning.EQUALS))
+    return tens_and_ones and behind
+
+
+_AMISS = 2
+"""How odd a word is that a recogniser made of another."""
+
 _ALSO_NUMBERS = (Meaning.HALF, Meaning.DOUBLE, Meaning.HUNDREDS, Meaning.TENS, Meaning.ONES)
 """Meanings of words that are numbers, too, and mean them as often."""
 
@@ -164,10 +182,12 @@ def _cut_short(
     """Return how odd it is to break off a number inside a longer one: sixty of sixty two."""
     longer = any(one.end > numeral.end and one.noise <= numeral.noise for one in readings)
     if not longer:
-        return 0
+        behind = (one for one in readings if one.end > numeral.end)
+        return int(any(_ended(one, words, lexicon) for one in behind))
     joined = _may_mean(words, numeral.end, lexicon, _JOINTS)
     if not isinstance(numeral.leaf, int) or numeral.leaf % 100 == 0:
-        return int(not joined)
+        goes_on = _may_mean(words, max(one.end for one in readings), lexicon, _GO_ON)
+        return 1 if not joined else 0 if goes_on else 2
     if numeral.leaf <= 10:
         return 1
     if not joined:

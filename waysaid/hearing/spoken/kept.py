@@ -15,6 +15,22 @@ def kept(drafts: tuple[Draft, ...], talk: Talk) -> tuple[Draft, ...]:
     return _said_once(tuple(one for one in drafts if not _said_again(one, drafts, talk)))
 
 
+def named_whole(drafts: tuple[Draft, ...], talk: Talk) -> tuple[Draft, ...]:
+    """Return the steps, with the result of one whose parts said together are its name.
+
+    Of `six and two hundred is eight hundred and seventy` the last step comes to what was said: 870.
+    """
+    return tuple(
+        replace(one, result=one.forced) if one.result is None and _named(one, talk) else one
+        for one in drafts
+    )
+
+
+def _named(one: Draft, talk: Talk) -> bool:
+    """Tell whether the number that ends where the step does is what it comes to, and no part."""
+    return (one.span[1], one.forced) in talk.longest and one.forced not in leaves(one.left)
+
+
 def _said_again(one: Draft, drafts: tuple[Draft, ...], talk: Talk) -> bool:
     """Tell whether a step was taken back and said again: 13 - 5 is 10, I mean 13 - 5 is 8."""
     if one.span[1] not in talk.taken_back or one.result is None:

@@ -12,7 +12,7 @@ from waysaid.hearing.spoken.anew import told_anew, without_last_names
 from waysaid.hearing.spoken.family import likeliest
 from waysaid.hearing.spoken.given import given
 from waysaid.hearing.spoken.item import lattice
-from waysaid.hearing.spoken.kept import kept
+from waysaid.hearing.spoken.kept import kept, named_whole
 from waysaid.hearing.spoken.outcome import outcome
 from waysaid.hearing.spoken.outline import share_repeated
 from waysaid.hearing.spoken.part import divided
@@ -51,7 +51,7 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
 
 
 def _explained(state: State, talk: Talk, world: World) -> Explained:
-    state = state._replace(drafts=kept(state.drafts, talk))
+    state = state._replace(drafts=named_whole(kept(state.drafts, talk), talk))
     state = state._replace(
         drafts=given(told_anew(state.drafts, talk.marks, world), talk.marks, world)
     )

@@ -8,17 +8,16 @@ from waysaid.hearing.hear import Heard
 from waysaid.hearing.match import Match
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import AnswerSaid
+from waysaid.hearing.spoken.blank import blank_filled, is_total
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.hearing.worth import worth
 from waysaid.number import (
-    BLANK,
     Blank,
     Claim,
     Compare,
-    Equation,
     Form,
     Number,
     Operation,
@@ -27,7 +26,6 @@ from waysaid.number import (
     Verdict,
     Written,
     exact,
-    fill,
     leaves,
 )
 
@@ -46,8 +44,9 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
         verdict = None
     if not state.drafts and not promised and _of_a_story(state, talk):
         return verdict
-    got = talk.got and Meaning.NOT not in talk.marks
-    if not state.drafts and not promised and not got and Meaning.AGREE in talk.marks:
+    if talk.lost and not (state.drafts and promised):
+        return _told_first(state, world)
+    if not state.drafts and not promised and _seconds(state, talk):
         return verdict
     claimed = state.claimed.leaf if state.claimed and not promised else None
     if state.claimed and any(one.span[1] <= state.claimed.span[0] for one in state.drafts):
@@ -65,9 +64,34 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     said = answer_said(heard, world.facts, short)
     if said is None and first is None and not short:
         said = _last_said(state, world)
+    return _or_else(said, first, state, talk, world)
+
+
+def _or_else(
+    said: AnswerSaid | None, first: Number | None, state: State, talk: Talk, world: World
+) -> AnswerSaid | None:
+    """Return the answer that was said, or what fills the blank where it is only both sides' total.
+
+    Where none was heard, it is the last number that `so` promised, or the first.
+    """
+    ended = any(one.final and one.after == len(state.drafts) for one in state.bare)
+    total = isinstance(said, int | Fraction) and is_total(said, world) and not ended
+    filled = blank_filled(state, talk, world) if said is None or total else None
+    if filled is not None:
+        return filled
     if said is None:
-        said = _blank_filled(state, world) or _said_again(state, talk)
+        said = _said_again(state, talk)
     return first if said is None else said
+
+
+def _seconds(state: State, talk: Talk) -> bool:
+    """Tell whether a number is another child's, agreed with: I agree with 75. Not 75, same as Bo.
+
+    Nor is one that was promised: I agree, it's 75.
+    """
+    got = talk.got and Meaning.NOT not in talk.marks
+    own = state.bare and state.bare[-1].quantity.span[1] <= talk.seconded
+    return Meaning.AGREE in talk.marks and not (got or own)
 
 
 def _of_a_story(state: State, talk: Talk) -> bool:
@@ -98,20 +122,6 @@ def _told_first(state: State, world: World) -> Number | None:
     else:
         meant = value in (world.facts.answer, ends)
     return leaf if meant and not isinstance(leaf, Operation | Blank) else None
-
-
-def _blank_filled(state: State, world: World) -> Number | None:
-    """Return what fills the blank, where the last step says its side of the equation: nine and six.
-
-    Shorthand has an equals sign to say so with.
-    """
-    problem, answer = world.facts.problem, world.facts.answer
-    last = state.drafts[-1] if state.drafts else None
-    if last is None or not isinstance(problem, Equation) or answer is None:
-        return None
-    if last.open or last.whole or last.result is not None or BLANK not in leaves(problem.left):
-        return None
-    return answer if last.left == fill(problem, answer).left else None
 
 
 def _said_again(state: State, talk: Talk) -> Number | None:
@@ -183,8 +193,16 @@ def _answers(state: State, world: World) -> tuple[Said, ...]:
             for one in state.bare
             if (one.final or (one in last and not _named_again(one, state, world)))
             and not one.quantity.many
+            and not _total_named(one, state, world)
         )
     )
+
+
+def _total_named(one: Bare, state: State, world: World) -> bool:
+    """Tell whether a number behind the answer is only what both sides come to: it has to be 12."""
+    before = (other for other in state.bare if other.quantity.span < one.quantity.span)
+    answered = any(other.final for other in before)
+    return answered and is_total(one.quantity.value, world)
 
 
 def _named_again(one: Bare, state: State, world: World) -> bool:

@@ -6,6 +6,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
+from waysaid.number import Number
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,7 +21,9 @@ class Talk:
     ends with words such as `and that's it`; `doubtful` where words stand that are a number and
     plainly something else as well: one of `a different one`;
     `worked` where numbers begin right behind or before a sign: both of `two times nine`;
-    `cut` where numbers stand that are the beginning of a longer one: 800 of 814.
+    `cut` where numbers stand that are the beginning of a longer one: 800 of 814; `longest` the
+    longest numbers and where they end; `lost` is whether the work was given up behind the last
+    number, `seconded` where agreement with another child begins; at the end of the line where none.
     """
 
     marks: frozenset[Meaning]
@@ -35,6 +38,9 @@ class Talk:
     doubtful: frozenset[tuple[int, int]]
     worked: frozenset[int]
     cut: frozenset[tuple[int, int]]
+    longest: frozenset[tuple[int, Number]]
+    lost: bool
+    seconded: int
 
 
 def talk_of(items: Lattice) -> Talk:
@@ -53,6 +59,9 @@ def talk_of(items: Lattice) -> Talk:
         doubtful=_doubtful(items),
         worked=_worked(items),
         cut=_cut(items),
+        longest=_longest(items),
+        lost=_lost(items),
+        seconded=_seconded(items),
     )
 
 
@@ -188,6 +197,42 @@ def _cut(items: Lattice) -> frozenset[tuple[int, int]]:
         whole = max((one.end for one in here if one.numeral and not one.noise), default=0)
         found |= {one.span for one in here if one.numeral and one.end < whole}
     return frozenset(found)
+
+
+def _longest(items: Lattice) -> frozenset[tuple[int, Number]]:
+    """Return the longest plain numbers, by where they end: 870 of `eight hundred and seventy`.
+
+    None that may be two: eight hundred and seventy more.
+    """
+    plain = ([one for one in here if one.numeral and not one.noise] for here in items)
+    whole = (max(here, key=lambda one: one.end) for here in plain if here)
+    return frozenset(
+        (one.span[1], one.numeral.leaf)
+        for one in whole
+        if one.numeral and not (one.end < len(items) and _is_more(items[one.end]))
+    )
+
+
+def _is_more(here: tuple[Item, ...]) -> bool:
+    return any(one.meaning is Meaning.MORE and not one.noise for one in here)
+
+
+def _lost(items: Lattice) -> bool:
+    """Tell whether the work was given up behind the last number: and then I lost count."""
+    numbers = [place for place, here in enumerate(items) if _is_number(here)]
+    behind = items[numbers[-1] + 1 :] if numbers else ()
+    return any(one.meaning is Meaning.LOST and not one.noise for here in behind for one in here)
+
+
+def _seconded(items: Lattice) -> int:
+    """Return where agreement with another child begins; the end of the line where none does."""
+    found = (
+        one.span[0]
+        for here in items
+        for one in here
+        if one.meaning is Meaning.AGREE and not one.noise
+    )
+    return min(found, default=items[-1][0].span[1] if items else 0)
 
 
 _SIGNS = (Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER)
