@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from waysaid.hearing.draft import Draft
+from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.alone import alone
 from waysaid.hearing.spoken.anew import (
@@ -19,7 +20,8 @@ from waysaid.hearing.spoken.meant import cannot, meant, regrouped
 from waysaid.hearing.spoken.part import is_all, part_step
 from waysaid.hearing.spoken.places import in_other_places, in_places
 from waysaid.hearing.spoken.reached import as_factors
-from waysaid.hearing.spoken.sharing import from_count, so_many
+from waysaid.hearing.spoken.scale import by_two
+from waysaid.hearing.spoken.sharing import factor_asked, from_count, so_many
 from waysaid.hearing.spoken.sized import (
     by_groups,
     in_groups,
@@ -71,9 +73,20 @@ def _closed(state: State, world: World) -> Iterator[State]:
         for after in alone(state, frame.left, world):
             yield after.and_costs(weights.ALONE)
     elif frame.sign is not None or frame.verb is not None:
+        yield from _scaled_again(state, frame, world)
         yield state.and_costs(weights.ALONE)
     else:
         yield state
+
+
+def _scaled_again(state: State, frame: Frame, world: World) -> Iterator[State]:
+    """Yield half or double of what stands, where nothing more was said: 28, and then double."""
+    start = state.standing
+    if frame.verb not in (Meaning.HALF, Meaning.DOUBLE) or not state.drafts or not world.groups:
+        return
+    if start is not None and state.drafts[-1].result is not None:
+        left = replace(start, said=False)
+        yield with_step(state, by_two(frame.verb is Meaning.HALF, left, world), left, world)
 
 
 def _reached(state: State) -> Frame:
@@ -133,6 +146,9 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
             yield in_other_places(placed, replace(frame, left=start), moved)
         for cut in in_parts(replace(frame, left=start), world):
             yield with_step(state, cut, start, world).and_costs(weights.PLACED)
+    factor = factor_asked(frame, world)
+    if factor is not None:
+        yield with_step(state, frame, factor, world)
     assert frame.right is not None
     place = frame.right.span[0]
     for number in dict.fromkeys(world.facts.written):

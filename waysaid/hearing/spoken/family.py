@@ -17,6 +17,7 @@ from waysaid.hearing.spoken.outline import (
     counted,
     from_double,
     in_turn,
+    multiplied_up,
     of_parts,
     opposite,
     percents,
@@ -99,6 +100,7 @@ def likeliest(
         or share_repeated(drafts, world)
         or added_on(drafts, world)
         or in_turn(drafts, world)
+        or multiplied_up(drafts, world)
         or opposite(drafts, world, exactly=False)
         or from_double(drafts, world)
         or (Family.COUNTING if counts else None)

@@ -17,6 +17,7 @@ from waysaid.hearing.spoken.outcome import outcome
 from waysaid.hearing.spoken.outline import share_repeated
 from waysaid.hearing.spoken.part import divided
 from waysaid.hearing.spoken.search import search
+from waysaid.hearing.spoken.sharing import multiplied, parts_joined
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.talk import Talk, talk_of
 from waysaid.hearing.spoken.world import World, world_of
@@ -55,6 +56,7 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     state = state._replace(
         drafts=given(told_anew(state.drafts, talk.marks, world), talk.marks, world)
     )
+    state = state._replace(drafts=parts_joined(state, talk.joins, world))
     match = _matched(state.drafts, world)
     answer = outcome(state, talk, match, world)
     family = _family(state, match, talk.marks, world)
@@ -73,9 +75,12 @@ def _signed_counts(state: State, talk: Talk) -> int:
 
 
 def _matched(drafts: tuple[Draft, ...], world: World) -> Match:
-    """Return the match of the steps; a quarter of a number is also the number shared by four."""
+    """Return the match of the steps.
+
+    A quarter of a number is also the number shared by four, and 50 + 50 is two fifties.
+    """
     match = matched(drafts, world.facts)
-    shared = divided(drafts, world)
+    shared = multiplied(divided(drafts, world)) if world.groups else drafts
     if match.family is not None or shared == drafts:
         return match
     other = matched(shared, world.facts)

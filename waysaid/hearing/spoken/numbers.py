@@ -79,7 +79,8 @@ def _scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
     for left, more in unnamed(state, world, said.span) if said.value != stands else ():
         scaled = by_two(halved, left, world)
         if scaled.comes_to == said.value:
-            yield from closed(state.framed(replace(scaled, result=said), more), world)
+            odd = max(0, more - weights.BASE)
+            yield from closed(state.framed(replace(scaled, result=said), odd), world)
 
 
 def _right(state: State, said: Quantity, world: World) -> Iterator[State]:

@@ -187,11 +187,13 @@ def _answers(state: State, world: World) -> tuple[Said, ...]:
     A plural never is: `I like tens`; nor is a number of the problem that is only named again.
     """
     last = state.bare[-1:]
+    ends = max((draft.span[1] for draft in state.drafts), default=0)
     return _said(
         tuple(
             one
             for one in state.bare
-            if (one.final or (one in last and not _named_again(one, state, world)))
+            if (one.final or one in last)
+            and ((one.final and one.quantity.span[1] > ends) or not _named_again(one, state, world))
             and not one.quantity.many
             and not _total_named(one, state, world)
         )

@@ -171,6 +171,22 @@ def in_turn(drafts: tuple[Draft, ...], world: World) -> Family | None:
     return Family.FACTOR_STEPS if len(drafts) > 1 and world.groups else None
 
 
+def multiplied_up(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell a known product and the groups put on it to reach what is shared: 49, and 7 more, 56."""
+    if Sign.OVER not in world.signs or len(drafts) < 2:
+        return None
+    first, *hops = (pair_of(draft) for draft in drafts)
+    size = world.facts.numbers[-1]
+    if first is None or first[1] is not Sign.TIMES or size not in first:
+        return None
+    if not all(hop and hop[1] is Sign.PLUS and hop[2] % size == 0 for hop in hops):
+        return None
+    if drafts[-1].forced != world.facts.numbers[0]:
+        return None
+    one_more = len(hops) == 1 and hops[0] is not None and hops[0][2] == size
+    return Family.NEAR_FACT if one_more else Family.CHUNK_OUT
+
+
 def from_double(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell a double in a picture, and what it has more or less: two sixes, and one is missing."""
     if not isinstance(world.facts.problem, Image) or len(drafts) != 2:

@@ -3,13 +3,14 @@
 from collections.abc import Iterator
 
 from waysaid.hearing.draft import COUNTED, RESULT_ALONE, Draft
+from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
-from waysaid.number import Claim, Operation, Remainder, Sign, exact, sides
+from waysaid.number import Blank, Claim, Operation, Remainder, Sign, exact, sides, signed_terms
 
 
 def so_many(whole: Quantity, groups: Quantity, state: State, world: World) -> Frame | None:
@@ -27,6 +28,17 @@ def so_many(whole: Quantity, groups: Quantity, state: State, world: World) -> Fr
     if counts(state):
         return Frame(left=groups, sign=Sign.TIMES, right=divisor, result=whole)
     return Frame(left=whole, sign=Sign.OVER, right=divisor, result=groups)
+
+
+def factor_asked(frame: Frame, world: World) -> Quantity | None:
+    """Return the factor that is asked for: what times six is forty eight."""
+    factor, whole = frame.right, frame.result
+    if frame.sign is not Sign.TIMES or factor is None or whole is None:
+        return None
+    if factor.value not in world.sizes or whole.value not in world.facts.numbers:
+        return None
+    found = worth(Operation(Sign.OVER, whole.leaf, factor.leaf))
+    return None if found is None else Quantity(found, factor.span, said=False)
 
 
 def rest_shared(state: State, rest: Quantity, world: World) -> Frame | None:
@@ -79,6 +91,49 @@ def _doubled(draft: Draft) -> Draft:
     if worth(left.left) is None or worth(left.left) != worth(left.right):
         return draft
     return replace(draft, left=Operation(Sign.TIMES, left.left, 2))
+
+
+def multiplied(drafts: tuple[Draft, ...]) -> tuple[Draft, ...]:
+    """Return the steps, equal numbers put together as so many of them: 50 x 2 for 50 + 50."""
+    return tuple(_multiplied(draft) for draft in drafts)
+
+
+def _multiplied(draft: Draft) -> Draft:
+    left = draft.left
+    if not isinstance(left, Operation) or draft.counted or draft.whole:
+        return draft
+    terms = signed_terms(left) or ()
+    if len(terms) < 2 or len(set(terms)) != 1 or isinstance(terms[0][1], Blank):
+        return draft
+    return replace(draft, left=Operation(Sign.TIMES, terms[0][1], len(terms)))
+
+
+def parts_joined(state: State, joins: dict[int, Sign], world: World) -> tuple[Draft, ...]:
+    """Return the steps, and the one that a plain sign between the last two products makes.
+
+    Fourteen times six is ten times six plus four times six; what is said behind the second product
+    is what both come to, where they do.
+    """
+    drafts = state.drafts
+    if not world.groups or len(drafts) < 2 or state.bare:
+        return drafts
+    one, other = drafts[-2:]
+    sign, here, there = joins.get(other.span[0]), one.stands, other.forced
+    if sign is None or here is None or there is None or here < there:
+        return drafts
+    if not all(_is_product(draft) for draft in (one, other)):
+        return drafts
+    joined = Draft(Operation(sign, here, there), (Part.LEFT, Part.RIGHT), other.span)
+    if other.result not in (None, there):
+        if other.stands != joined.forced:
+            return drafts
+        joined, other = replace(joined, result=other.result), replace(other, result=None)
+    return (*drafts[:-1], other, joined)
+
+
+def _is_product(draft: Draft) -> bool:
+    left = draft.left
+    return isinstance(left, Operation) and left.sign in (Sign.TIMES, Sign.OVER)
 
 
 def unit_named(frame: Frame, said: Quantity, world: World) -> bool:

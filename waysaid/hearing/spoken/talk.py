@@ -6,7 +6,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
-from waysaid.number import Number
+from waysaid.number import Number, Sign
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +24,7 @@ class Talk:
     `cut` where numbers stand that are the beginning of a longer one: 800 of 814; `longest` the
     longest numbers and where they end; `lost` is whether the work was given up behind the last
     number, `seconded` where agreement with another child begins; at the end of the line where none.
+    `joins` is the plain plus or minus right behind which numbers begin.
     """
 
     marks: frozenset[Meaning]
@@ -41,6 +42,7 @@ class Talk:
     longest: frozenset[tuple[int, Number]]
     lost: bool
     seconded: int
+    joins: dict[int, Sign]
 
 
 def talk_of(items: Lattice) -> Talk:
@@ -62,6 +64,7 @@ def talk_of(items: Lattice) -> Talk:
         longest=_longest(items),
         lost=_lost(items),
         seconded=_seconded(items),
+        joins=_joins(items),
     )
 
 
@@ -255,6 +258,21 @@ def _worked(items: Lattice) -> frozenset[int]:
             found.add(last.span[0])
         place, before, last = end, sign, number
     return frozenset(found)
+
+
+_HOPS = {Meaning.PLUS: Sign.PLUS, Meaning.MINUS: Sign.MINUS}
+
+
+def _joins(items: Lattice) -> dict[int, Sign]:
+    """Return the plain plus or minus right behind which numbers begin, by where they begin."""
+    return {
+        number.span[0]: _HOPS[one.meaning]
+        for here in items
+        for one in here
+        if one.meaning in _HOPS and not one.noise and one.end < len(items) and _is_sign([*here])
+        for number in items[one.end]
+        if number.numeral and not number.noise
+    }
 
 
 def _is_sign(here: list[Item]) -> bool:
