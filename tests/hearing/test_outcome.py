@@ -26,6 +26,10 @@ ANSWERS = [
     ("56 + 27", "I had fifty but then I forgot the rest", None),
     ("500 + 340", "eight hundred and forty", "840"),
     ("500 + 340", "five hundred and three hundred is eight hundred and forty more", None),
+    ("56 + 27", "it's eighty something", None),
+    ("56 + 27", "I lined them up and carried the one eighty three", "83"),
+    ("90 - 45", "forty five, it's just half", "45"),
+    ("62 - 25", "I took off the tens first so forty two then the five so thirty seven", "37"),
     ("9 + 4 = _ + 6", "seven because it has to be thirteen on both sides", "7"),
     ("9 + 4 = _ + 6", "thirteen because nine and four is thirteen", "13"),
     ("9 + 4 = _ + 6", "I put seven in the box", "7"),
@@ -60,3 +64,17 @@ def test_the_beginning_of_a_longer_number_is_no_answer():
         "seis más dos es ocho y seis más ocho y sumé 66 más veintiocho igual a ochocientos catorce"
     )
     assert read(parse("66 + 28"), line, Language.ES).answer_text != "800"
+
+
+@pytest.mark.parametrize(
+    ("problem", "line", "first"),
+    [
+        ("15 - 12", "thirteen fourteen fifteen so three", "12 + 1 = 13"),
+        ("16 - 3", "I hopped back three times, fifteen fourteen thirteen", "16 - 1 = 15"),
+        ("15 - 12", "twelve, thirteen fourteen fifteen so three", "12 + 1 = 13"),
+    ],
+)
+def test_a_count_begins_at_the_number_it_is_one_past(problem, line, first):
+    heard = read(parse(problem), line)
+    assert [told.step.text for told in heard.told][:1] == [first]
+    assert len(heard.told) >= 3

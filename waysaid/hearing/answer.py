@@ -24,7 +24,7 @@ def answer_said(heard: Heard, facts: Facts, stops_short: bool) -> AnswerSaid | N
     alone = [one for one in heard.answers if not _names_the_problem(one, heard, facts)]
     judged = isinstance(facts.problem, Compare | Claim)
     worked = _worked(heard, facts, stops_short) if heard.drafts and not judged else None
-    after = bool(alone) and bool(heard.drafts) and alone[-1].span[0] > heard.drafts[-1].span[0]
+    after = bool(alone) and bool(heard.drafts) and alone[-1].span[0] >= heard.drafts[-1].span[1]
     if alone and (worked is None or after):
         return alone[-1].leaf
     return worked

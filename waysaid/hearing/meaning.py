@@ -111,6 +111,8 @@ class Meaning(StrEnum):
     """A fact simply known: I just knew."""
     UNSURE = "unsure"
     """No way can be told: I don't know how, I guessed."""
+    VAGUE = "vague"
+    """A number of which only the beginning is told: sixty something. It is no answer."""
     LOST = "lost"
     """The work was given up: I lost count, I got stuck. The number before it is no answer."""
     THINK = "think"

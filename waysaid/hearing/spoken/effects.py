@@ -326,6 +326,12 @@ def _done(state: State, item: Item, world: World) -> Iterator[State]:
         yield after.and_costs(weights.NEXT)
 
 
+def _vague(state: State, item: Item, world: World) -> Iterator[State]:
+    """Tell only the beginning of the number just said: sixty something."""
+    if state.frame.bare is not None:
+        yield from closed(state, world)
+
+
 def _knew(state: State, item: Item, world: World) -> Iterator[State]:
     yield replace(state, knew=True)
 
@@ -366,6 +372,7 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.KNEW: _knew,
     Meaning.UNSURE: _unsure,
     Meaning.LOST: _done,
+    Meaning.VAGUE: _vague,
     Meaning.BOTH: both,
     **dict.fromkeys(
         (

@@ -29,7 +29,7 @@ from waysaid.hearing.spoken.outline import (
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
-from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation
+from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation, Sign
 from waysaid.ways import Family
 
 _LEAST = 1
@@ -66,10 +66,22 @@ def likeliest(
 
     Where no step was said, the numbers and words that were said alone may still tell it.
     """
+    family = _likeliest(state, found, marks, world)
+    if family is Family.BRIDGE and state.drafts:
+        even = Meaning.MORE not in marks and _even(state.drafts[0], world)
+        return Family.GIVE_AND_TAKE if even or Meaning.GIVE in marks else family
+    return family
+
+
+def _likeliest(
+    state: State, found: Family | None, marks: frozenset[Meaning], world: World
+) -> Family | None:
     if state.scaled and found is None and said_truly(state, world):
         return Family.RENAME
     state = replace(state, drafts=without_last_names(state.drafts) or state.drafts)
     drafts = state.drafts
+    if not drafts and not marks.isdisjoint((Meaning.CARRY, Meaning.BORROW)):
+        return Family.COLUMN
     if not drafts:
         return _explaining(state, marks, world)
     sure = moved(drafts, world) or opposite(drafts, world)
@@ -87,8 +99,6 @@ def likeliest(
     counts = found is Family.COUNTING
     if counts and not counted(drafts):
         found = None
-    if found is Family.BRIDGE and Meaning.GIVE in marks:
-        return Family.GIVE_AND_TAKE
     if found is not None:
         return found
     if percents(state, world):
@@ -131,6 +141,14 @@ def _both_known(drafts: tuple[Draft, ...], world: World) -> bool:
         return False
     pair = pair_of(drafts[0])
     return pair is not None and pair[1] in HOPS and {pair[0], pair[2]} == {*numbers}
+
+
+def _even(draft: Draft, world: World) -> bool:
+    """Tell two other numbers put together that come to the answer: 30 and 32 for 28 + 34."""
+    pair = pair_of(draft)
+    if pair is None or {pair[0], pair[2]} & {*world.facts.numbers}:
+        return False
+    return pair[1] is Sign.PLUS and draft.forced == world.facts.answer
 
 
 def _at_once(

@@ -6,7 +6,7 @@ and 27 less 1 is 26. Nothing is added whose result was not said.
 
 from collections.abc import Iterator
 
-from waysaid.hearing.draft import RESULT_ALONE, Draft
+from waysaid.hearing.draft import COUNTED, RESULT_ALONE, Draft
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken.moved import pair_of
@@ -32,6 +32,24 @@ def given(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) ->
             if all(turned_side(other.left) != turned_side(half.left) for other in drafts):
                 return (*drafts[: place + 1], half, *drafts[place + 1 :])
     return drafts
+
+
+def counted_from(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:
+    """Return the steps, and the first of a count that begins one past a number of the problem.
+
+    Of `ten eleven twelve` for 12 - 9 the count starts at nine, which nobody said.
+    """
+    first = next((place for place, one in enumerate(drafts) if one.open == COUNTED), None)
+    pair = pair_of(drafts[first]) if first is not None else None
+    if first is None or pair is None or world.groups:
+        return drafts
+    begins, sign, size = pair
+    start = exact(apply(_OTHER[sign], begins, size))
+    known = {*world.facts.numbers, *(one.stands for one in drafts[:first])}
+    if begins in known or start not in world.facts.numbers:
+        return drafts
+    begun = Draft(Operation(sign, start, size), RESULT_ALONE, drafts[first].span, exact(begins))
+    return (*drafts[:first], begun, *drafts[first:])
 
 
 def _halves(draft: Draft, later: tuple[Draft, ...], told: bool, world: World) -> Iterator[Draft]:

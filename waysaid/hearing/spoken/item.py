@@ -6,7 +6,7 @@ from waysaid.hearing.lexicon import Lexicon
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.numerals import Numeral, numerals_at
 from waysaid.hearing.word import Pause, Word
-from waysaid.number import negative
+from waysaid.number import Exact, exact, negative
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,16 +39,32 @@ def lattice(words: tuple[Word, ...], lexicon: Lexicon) -> tuple[tuple[Item, ...]
         for place in range(item.start + 1, item.end)
     }
     doubted = (
-        tuple(_doubtful(item) for item in here) if place in inside else here
+        tuple(_doubtful(item, found) for item in here) if place in inside else here
         for place, here in enumerate(found)
     )
     return _last_heard(tuple(doubted))
 
 
-def _doubtful(item: Item) -> Item:
-    """Return a number heard amiss as odder, for it begins inside a plain phrase: has to be."""
-    amiss = item.numeral is not None and item.numeral.noise > 1
-    return replace(item, noise=item.noise + 1) if amiss else item
+def _doubtful(item: Item, found: list[tuple[Item, ...]]) -> Item:
+    """Return a number as odder that begins inside a plain phrase: has to be, carry the one sixty.
+
+    That is one heard amiss, or a hundred of which only the one was said.
+    """
+    one = item.numeral
+    if one is None:
+        return item
+    rest = found[item.start + 1] if item.start + 1 < item.end else ()
+    short = any(
+        other.numeral and other.end == item.end and exact(other.numeral.leaf) == _less(one)
+        for other in rest
+    )
+    return replace(item, noise=item.noise + 1) if one.noise > 1 or short else item
+
+
+def _less(numeral: Numeral) -> Exact | None:
+    """Return what a number comes to without the one hundred in it; None where it has not one."""
+    leaf = numeral.leaf
+    return leaf - 100 if isinstance(leaf, int) and 100 < leaf < 200 else None
 
 
 def _last_heard(items: tuple[tuple[Item, ...], ...]) -> tuple[tuple[Item, ...], ...]:

@@ -10,7 +10,7 @@ from waysaid.hearing.reading import AnswerSaid, Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import told_anew, without_last_names
 from waysaid.hearing.spoken.family import likeliest
-from waysaid.hearing.spoken.given import given
+from waysaid.hearing.spoken.given import counted_from, given
 from waysaid.hearing.spoken.item import lattice
 from waysaid.hearing.spoken.kept import kept, named_whole
 from waysaid.hearing.spoken.outcome import outcome
@@ -53,6 +53,7 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
 
 def _explained(state: State, talk: Talk, world: World) -> Explained:
     state = state._replace(drafts=named_whole(kept(state.drafts, talk), talk))
+    state = state._replace(drafts=counted_from(state.drafts, world))
     state = state._replace(
         drafts=given(told_anew(state.drafts, talk.marks, world), talk.marks, world)
     )
@@ -98,7 +99,7 @@ def _unlikely(state: State, match: Match, family: Family | None, world: World) -
     asked = named and only is not None and only.left == world.facts.asked
     if state.drafts and family is None:
         return 0 if asked else weights.NO_FAMILY
-    if family is Family.COLUMN or (asked and family is Family.KNOWN_FACT):
+    if (family is Family.COLUMN and state.drafts) or (asked and family is Family.KNOWN_FACT):
         return 0
     core = without_last_names(state.drafts)
     if share_repeated(state.drafts, world):

@@ -23,8 +23,9 @@ class Talk:
     `worked` where numbers begin right behind or before a sign: both of `two times nine`;
     `cut` where numbers stand that are the beginning of a longer one: 800 of 814; `longest` the
     longest numbers and where they end; `lost` is whether the work was given up behind the last
-    number, `seconded` where agreement with another child begins; at the end of the line where none.
-    `joins` is the plain plus or minus right behind which numbers begin.
+    number; `vague` where numbers end that are only begun: sixty something; `seconded` where
+    agreement with another child begins, at the end of the line where none does; `joins` is the
+    plain plus or minus right behind which numbers begin.
     """
 
     marks: frozenset[Meaning]
@@ -41,6 +42,7 @@ class Talk:
     cut: frozenset[tuple[int, int]]
     longest: frozenset[tuple[int, Number]]
     lost: bool
+    vague: frozenset[int]
     seconded: int
     joins: dict[int, Sign]
 
@@ -63,6 +65,7 @@ def talk_of(items: Lattice) -> Talk:
         cut=_cut(items),
         longest=_longest(items),
         lost=_lost(items),
+        vague=_vague(items),
         seconded=_seconded(items),
         joins=_joins(items),
     )
@@ -225,6 +228,18 @@ def _lost(items: Lattice) -> bool:
     numbers = [place for place, here in enumerate(items) if _is_number(here)]
     behind = items[numbers[-1] + 1 :] if numbers else ()
     return any(one.meaning is Meaning.LOST and not one.noise for here in behind for one in here)
+
+
+def _vague(items: Lattice) -> frozenset[int]:
+    """Return where numbers end right behind which `something` or `odd` comes: sixty something."""
+    return frozenset(
+        one.span[1]
+        for here in items
+        for one in here
+        if one.numeral
+        and one.end < len(items)
+        and any(other.meaning is Meaning.VAGUE and not other.noise for other in items[one.end])
+    )
 
 
 def _seconded(items: Lattice) -> int:
