@@ -111,7 +111,9 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
         span = (first, words[end - 1].span[1])
         for meaning, noise in lexicon.phrases.get(phrase, ()):
             doubtful = counted and end == place + 1 and meaning not in _ALSO_NUMBERS
-            found.append(Item(place, end, span, pause, meaning, None, noise + doubtful))
+            said = _THAN.get(meaning, meaning)
+            more = Item(place, end, span, pause, said, None, noise + doubtful)
+            found.append(replace(more, against=True) if said is not meaning else more)
     found = _verdicts_whole(found)
     if all(item.noise for item in found):
         found.append(Item(place, place + 1, words[place].span, pause))
@@ -134,11 +136,14 @@ def _verdicts_whole(found: list[Item]) -> list[Item]:
             continue
         same = ends.get((item.meaning, item.noise), [item.end])
         if item.end == max(same):
-            kept.append(replace(item, against=len(same) > 1))
+            kept.append(replace(item, against=item.against or len(same) > 1))
     return kept
 
 
 _VERDICTS = (Meaning.LARGER, Meaning.SMALLER)
+_THAN = {Meaning.LARGER_THAN: Meaning.LARGER, Meaning.SMALLER_THAN: Meaning.SMALLER}
+"""Verdicts that the other number comes behind, and what they are without it."""
+
 _OF_TWO = (Meaning.LARGER_ONE, Meaning.SMALLER_ONE)
 
 

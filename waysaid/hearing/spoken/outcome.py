@@ -37,6 +37,8 @@ _STORY = 2
 def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid | None:
     """Return the answer that was said: a verdict where one is asked for, else a number."""
     verdict = _verdict(state, world)
+    if isinstance(world.facts.problem, Compare) and not state.heard and talk.wonders:
+        return None
     if isinstance(world.facts.problem, Compare | Claim):
         return verdict
     state = _standing(state, talk, world)

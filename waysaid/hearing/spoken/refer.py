@@ -41,6 +41,9 @@ def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int
     match item.meaning:
         case Meaning.IT:
             known = list(_it(state))
+            if isinstance(world.facts.problem, Compare):
+                yield from _compared(known, world)
+                return
             yield from known or ((one, weights.POINTED) for one in reversed(numbers))
         case Meaning.FIRST:
             yield from ((one, 0) for one in numbers[:1])
@@ -58,6 +61,12 @@ def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int
             yield from _rest(state, world)
         case _:
             yield from ((one, weights.POINTED) for one in dict.fromkeys(numbers))
+
+
+def _compared(known: list[tuple[Number, int]], world: World) -> list[tuple[Number, int]]:
+    """Return the number compared that was spoken of; the first, where it was neither."""
+    own = [exact(one) for one in world.facts.written]
+    return [one for one in known if exact(one[0]) in own] or [(world.facts.written[0], 1)]
 
 
 def _it(state: State) -> Iterator[tuple[Number, int]]:

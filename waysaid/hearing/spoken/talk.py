@@ -26,6 +26,7 @@ class Talk:
     number; `vague` where numbers end that are only begun: sixty something; `seconded` where
     agreement with another child begins, at the end of the line where none does; `joins` is the
     plain plus or minus right behind which numbers begin.
+    `wonders` is whether a verdict is only asked for, or not known: I don't know which is bigger.
     """
 
     marks: frozenset[Meaning]
@@ -45,6 +46,7 @@ class Talk:
     vague: frozenset[int]
     seconded: int
     joins: dict[int, Sign]
+    wonders: bool
 
 
 def talk_of(items: Lattice) -> Talk:
@@ -68,6 +70,7 @@ def talk_of(items: Lattice) -> Talk:
         vague=_vague(items),
         seconded=_seconded(items),
         joins=_joins(items),
+        wonders=_wonders(items),
     )
 
 
@@ -85,6 +88,20 @@ def _marks(items: Lattice) -> frozenset[Meaning]:
         found |= longest - ({Meaning.GIVE} if Meaning.ADD in longest else set())
         place = end
     return frozenset(found)
+
+
+def _wonders(items: Lattice) -> bool:
+    """Tell whether a verdict comes behind words that ask for it, or say that it is not known."""
+    place, doubts = 0, False
+    while place < len(items):
+        plain = [one for one in items[place] if not one.noise]
+        end = max((one.end for one in plain), default=place + 1)
+        longest = {one.meaning for one in plain if one.end == end}
+        if not longest.isdisjoint((Meaning.LARGER, Meaning.SMALLER, Meaning.EQUAL)):
+            return doubts
+        doubts = doubts or not longest.isdisjoint((Meaning.ASK, Meaning.UNSURE))
+        place = end
+    return False
 
 
 _BEGIN = (Meaning.AND, Meaning.THEN, Meaning.TAKE, Meaning.GIVE, Meaning.ADD)

@@ -13,7 +13,17 @@ from waysaid.hearing.spoken.gap import missing
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Claim, Compare, Exact, Order, Sign, Verdict, exact, value_of
+from waysaid.number import (
+    Claim,
+    Compare,
+    Exact,
+    Order,
+    Sign,
+    Verdict,
+    exact,
+    has_point,
+    value_of,
+)
 
 _ORDERS = {
     Meaning.LARGER: Order.MORE,
@@ -65,13 +75,19 @@ def _of_comparison(state: State, item: Item, problem: Compare, world: World) -> 
         alone = replace(state, frame=Frame(), spoken=left, so=False)
         anew = list(side_anew(alone, left, left.value, world)) if left and left.value else []
         for named in anew or [alone]:
-            yield _judged(named, order, side, world).and_costs(
-                0 if side is not None else weights.FREE
-            )
+            more = 0 if side is not None else weights.FREE
+            after = _judged(named, order, side, world).and_costs(more)
+            yield after.and_costs(int(item.against))
+            if item.against:
+                yield after.framed(Frame(verb=meaning, left=left, wants=Slot.RIGHT))
     unnamed = state.frame.left is None
     if order in (Order.LESS, Order.MORE) and (unnamed or side is None) and not item.against:
         for after in closed(state, world):
             yield after.framed(Frame(verb=meaning, wants=Slot.RIGHT), int(side is not None))
+    if item.against and unnamed and subject is not None and order is not None:
+        for after in closed(state, world):
+            than = Frame(verb=meaning, left=subject, wants=Slot.RIGHT)
+            yield _judged(after, order, side, world).framed(than, int(side is None))
     for after in closed(state, world):
         if order is None:
             yield after
@@ -79,12 +95,31 @@ def _of_comparison(state: State, item: Item, problem: Compare, world: World) -> 
             yield replace(after, verdict=after.verdict or order, free=True)
         elif unnamed and not item.against and after.verdict in (Order.LESS, Order.MORE):
             yield replace(after, free=True)
+        elif unnamed and side is None and _of_the_first(after):
+            yield _judged(after, order, 0, world).and_costs(1)
         else:
             yield _judged(after, order, side, world).and_costs(int(side is None))
 
 
+def _of_the_first(state: State) -> bool:
+    """Tell whether a verdict of which nobody said on what is on the first number: it's less.
+
+    That is in a line's beginning, or promised; not where it is asked, or not known.
+    """
+    return state.verdict is None and not state.unsure and (state.so or not state.heard)
+
+
 def judged_behind(state: State, named: Quantity, world: World) -> Iterator[State]:
-    """Yield the verdict on a number said behind it: the larger is seven eighths."""
+    """Yield the verdict on a number said behind it: the larger is seven eighths.
+
+    Behind `than` it is the other number, and what is said next is still of the first.
+    """
+    subject = state.frame.left
+    if subject is not None:
+        after = replace(state, frame=Frame(), so=False)
+        for one in list(side_anew(after, named, exact(named.value or 0), world)) or [after]:
+            yield replace(one, spoken=subject)
+        return
     problem, order = world.facts.problem, _ORDERS.get(state.frame.verb or Meaning.EQUAL)
     assert isinstance(problem, Compare)
     side = _side(named.value, problem, state)
@@ -107,13 +142,14 @@ def _judged(state: State, order: Order, side: int | None, world: World) -> State
 def _side(value: Exact | None, problem: Compare, state: State) -> int | None:
     """Return which of the two numbers compared is meant: 0 the left, 1 the right.
 
-    A number is also meant by its tenths or hundredths, 70 for 0.7, and one of two with the same
-    parts by how many it has: the five of 5/7.
+    A number with a point is also meant by its tenths or hundredths, 70 for 0.7, and one of two with
+    the same parts by how many it has: the five of 5/7.
     """
     sides = [value_of(problem.left), value_of(problem.right)]
     if value is None or sides[0] == sides[1]:
         return None
-    ways = [sides, *([exact(one * size) for one in sides] for size in _SIZES)]
+    sizes = _SIZES if has_point(problem) else ()
+    ways = [sides, *([exact(one * size) for one in sides] for size in sizes)]
     tops = _tops(sides, state)
     if tops is not None:
         ways.append(tops)
