@@ -95,6 +95,7 @@ def _readings(scan: Scan) -> Iterator[Numeral]:
         yield Numeral(one.value, 0, one.end, one.many, one.noise, False)
     yield from _decimals(scan, wholes)
     yield from _parted(scan, 0)
+    yield from _over(scan, 0)
     for one in wholes:
         if not one.many and one.value:
             yield from _mixed(scan, one)
@@ -140,7 +141,7 @@ def _places(scan: Scan, at: int) -> Iterator[tuple[int, int, int, int]]:
 
 
 def _parted(scan: Scan, at: int) -> Iterator[Numeral]:
-    """Read equal parts from a word on: three quarters, a third, half, three over four."""
+    """Read equal parts from a word on: three quarters, a third, half."""
     words = scan.lexicon.numbers
     for end in range(at + 1, min(at + words.longest, len(scan.texts)) + 1):
         phrase = scan.texts[at:end]
@@ -152,12 +153,17 @@ def _parted(scan: Scan, at: int) -> Iterator[Numeral]:
     for one in wholes_at(scan, at):
         if not one.many and one.value:
             yield from _named(scan, one, at)
-            for over in words.over:
-                if scan.has(over, one.end):
-                    for last in wholes_at(scan, one.end + len(over)):
-                        if last.value and not last.many:
-                            leaf, noise = parts(one.value, last.value), max(one.noise, last.noise)
-                            yield Numeral(leaf, at, last.end, False, noise, False)
+
+
+def _over(scan: Scan, at: int) -> Iterator[Numeral]:
+    """Read a fraction by its top and bottom: three over four."""
+    for one in wholes_at(scan, at):
+        for over in scan.lexicon.numbers.over if one.value and not one.many else ():
+            if scan.has(over, one.end):
+                for last in wholes_at(scan, one.end + len(over)):
+                    if last.value and not last.many:
+                        leaf, noise = parts(one.value, last.value), max(one.noise, last.noise)
+                        yield Numeral(leaf, at, last.end, False, noise, False)
 
 
 def _named(scan: Scan, top: Whole, at: int) -> Iterator[Numeral]:
@@ -177,9 +183,14 @@ def _named(scan: Scan, top: Whole, at: int) -> Iterator[Numeral]:
 
 
 def _mixed(scan: Scan, whole: Whole) -> Iterator[Numeral]:
-    """Read wholes and parts: two and a half, one and three quarters."""
+    """Read wholes and parts: two and a half, one and three quarters, one and three over four.
+
+    What is shared out begins nothing in the middle of a number: of `treinta y dos entre tres`.
+    """
+    longest = max((one.end for one in wholes_at(scan, 0)), default=0)
     for begin, noise in scan.joined(scan.lexicon.numbers.part_joins, whole.end):
-        for part in _parted(scan, begin):
+        over = _over(scan, begin) if begin >= longest else ()
+        for part in (*_parted(scan, begin), *over):
             value = exact(part.leaf)
             if 0 < value < 1 and not part.places:
                 bottom = part.leaf.denominator if isinstance(part.leaf, Fraction) else 0
