@@ -114,10 +114,20 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
             said = _THAN.get(meaning, meaning)
             more = Item(place, end, span, pause, said, None, noise + doubtful)
             found.append(replace(more, against=True) if said is not meaning else more)
-    found = _verdicts_whole(found)
+    found = _verdicts_whole(_kept_whole(found))
     if all(item.noise for item in found):
         found.append(Item(place, place + 1, words[place].span, pause))
     return tuple(found)
+
+
+def _kept_whole(found: list[Item]) -> list[Item]:
+    """Return the items without an odd word of correcting that begins a plain phrase: or so."""
+    longest = max((one.end for one in found if one.meaning and not one.noise), default=0)
+    return [
+        one
+        for one in found
+        if one.meaning is not Meaning.CORRECT or not one.noise or one.end >= longest
+    ]
 
 
 def _verdicts_whole(found: list[Item]) -> list[Item]:

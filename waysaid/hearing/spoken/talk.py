@@ -114,13 +114,25 @@ _BEHIND = (Meaning.LESS, Meaning.MORE)
 
 def _unfinished(items: Lattice) -> bool:
     """Tell whether something was begun behind the last number, and not ended: and that's it."""
-    numbers = [place for place, here in enumerate(items) if _is_number(here)]
+    near = _nearness(items)
+    numbers = [place for place, here in enumerate(items) if _is_number(here) and place not in near]
     if not numbers or _done(items):
         return False
     behind = items[numbers[-1] + 1 :]
     if behind and any(one.meaning in _BEHIND and not one.noise for one in behind[0]):
         behind = behind[1:]
     return _begins(behind)
+
+
+def _nearness(items: Lattice) -> frozenset[int]:
+    """Return the places of words that only tell how near a number is: un poco más."""
+    return frozenset(
+        place
+        for here in items
+        for one in here
+        if one.meaning is Meaning.ABOUT and not one.noise and one.end > one.start + 1
+        for place in range(one.start, one.end)
+    )
 
 
 def _begins(behind: Lattice) -> bool:
@@ -215,9 +227,10 @@ def _is_number(here: tuple[Item, ...]) -> bool:
 
 def _cut(items: Lattice) -> frozenset[tuple[int, int]]:
     """Return where numbers stand that are the beginning of a longer one, plainly said."""
-    found = set()
+    found, near = set(), _nearness(items)
     for here in items:
-        whole = max((one.end for one in here if one.numeral and not one.noise), default=0)
+        plain = (one for one in here if one.numeral and not one.noise)
+        whole = max((one.end for one in plain if one.end - 1 not in near), default=0)
         found |= {one.span for one in here if one.numeral and one.end < whole}
     return frozenset(found)
 

@@ -13,6 +13,7 @@ from waysaid.hearing.spoken.gap import missing
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.word import Pause
 from waysaid.number import (
     Claim,
     Compare,
@@ -80,6 +81,8 @@ def _of_comparison(state: State, item: Item, problem: Compare, world: World) -> 
             yield after.and_costs(int(item.against))
             if item.against:
                 yield after.framed(Frame(verb=meaning, left=left, wants=Slot.RIGHT))
+            elif item.pause is not Pause.NONE:
+                yield named.framed(Frame(verb=meaning, wants=Slot.RIGHT), more)
     unnamed = state.frame.left is None
     if order in (Order.LESS, Order.MORE) and (unnamed or side is None) and not item.against:
         for after in closed(state, world):
