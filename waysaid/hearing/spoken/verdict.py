@@ -63,45 +63,66 @@ def _of_claim(state: State, meaning: Meaning, world: World) -> Iterator[State]:
 
 def _of_comparison(state: State, item: Item, problem: Compare, world: World) -> Iterator[State]:
     """Say that the number last named is larger, smaller or the same, whatever it was called."""
-    meaning = item.meaning
-    assert meaning is not None
-    order = _ORDERS.get(meaning)
-    subject = state.frame.left or state.spoken
+    order = _ORDERS.get(item.meaning or Meaning.EQUAL)
+    if order in (Order.LESS, Order.MORE):
+        yield from _ordered(state, item, order, world)
+        return
+    for after in closed(state, world):
+        same = order is Order.SAME
+        yield replace(after, verdict=after.verdict or order, free=True) if same else after
+
+
+def _ordered(state: State, item: Item, order: Order, world: World) -> Iterator[State]:
+    """Yield the states after `larger` or `smaller`, said of a number, or before it."""
+    subject, problem = state.frame.left or state.spoken, world.facts.problem
+    assert isinstance(problem, Compare)
     side = None if subject is None else _side(subject.value, problem, state)
-    if order in (Order.LESS, Order.MORE) and state.frame.left is not None and state.apart:
+    if state.frame.left is not None and state.apart:
         for after in missing(replace(state, frame=Frame()), state.frame.left, world):
             yield replace(after, free=True)
-    if order in (Order.LESS, Order.MORE) and state.frame.bare is not None:
-        left = state.frame.left
-        alone = replace(state, frame=Frame(), spoken=left, so=False)
-        anew = list(side_anew(alone, left, left.value, world)) if left and left.value else []
-        for named in anew or [alone]:
-            more = 0 if side is not None else weights.FREE
-            after = _judged(named, order, side, world).and_costs(more)
-            yield after.and_costs(int(item.against))
-            if item.against:
-                yield after.framed(Frame(verb=meaning, left=left, wants=Slot.RIGHT))
-            elif item.pause is not Pause.NONE:
-                yield named.framed(Frame(verb=meaning, wants=Slot.RIGHT), more)
+    if state.frame.bare is not None:
+        yield from _of_number(state, item, order, side, world)
     unnamed = state.frame.left is None
-    if order in (Order.LESS, Order.MORE) and (unnamed or side is None) and not item.against:
-        for after in closed(state, world):
-            yield after.framed(Frame(verb=meaning, wants=Slot.RIGHT), int(side is not None))
-    if item.against and unnamed and subject is not None and order is not None:
-        for after in closed(state, world):
-            than = Frame(verb=meaning, left=subject, wants=Slot.RIGHT)
-            yield _judged(after, order, side, world).framed(than, int(side is None))
     for after in closed(state, world):
-        if order is None:
-            yield after
-        elif order is Order.SAME:
-            yield replace(after, verdict=after.verdict or order, free=True)
-        elif unnamed and not item.against and after.verdict in (Order.LESS, Order.MORE):
-            yield replace(after, free=True)
-        elif unnamed and side is None and _of_the_first(after):
-            yield _judged(after, order, 0, world).and_costs(1)
+        if (unnamed or side is None) and not item.against:
+            yield after.framed(Frame(verb=item.meaning, wants=Slot.RIGHT), int(side is not None))
+        if unnamed:
+            yield from _of_none(after, item, order, world)
         else:
             yield _judged(after, order, side, world).and_costs(int(side is None))
+
+
+def _of_number(
+    state: State, item: Item, order: Order, side: int | None, world: World
+) -> Iterator[State]:
+    """Yield the verdict on the number right before it; behind a pause rather on one to come."""
+    left = state.frame.left
+    alone = replace(state, frame=Frame(), spoken=left, so=False)
+    anew = list(side_anew(alone, left, left.value, world)) if left and left.value else []
+    for named in anew or [alone]:
+        more = 0 if side is not None else weights.FREE
+        after = _judged(named, order, side, world).and_costs(more)
+        yield after.and_costs(int(item.against))
+        if item.against:
+            yield after.framed(Frame(verb=item.meaning, left=left, wants=Slot.RIGHT))
+        elif item.pause is not Pause.NONE:
+            yield named.framed(Frame(verb=item.meaning, wants=Slot.RIGHT), more)
+
+
+def _of_none(state: State, item: Item, order: Order, world: World) -> Iterator[State]:
+    """Yield the verdict with no number before it: on the one spoken of, or the first."""
+    subject, problem = state.spoken, world.facts.problem
+    assert isinstance(problem, Compare)
+    side = None if subject is None else _side(subject.value, problem, state)
+    judged_on = _judged(state, order, side, world).and_costs(int(side is None))
+    if item.against and subject is not None:
+        yield judged_on.framed(Frame(verb=item.meaning, left=subject, wants=Slot.RIGHT))
+    if not item.against and state.verdict in (Order.LESS, Order.MORE):
+        yield replace(state, free=True)
+    elif side is None and _of_the_first(state):
+        yield _judged(state, order, 0, world).and_costs(1)
+    else:
+        yield judged_on
 
 
 def _of_the_first(state: State) -> bool:
