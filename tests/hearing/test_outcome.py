@@ -78,3 +78,25 @@ def test_a_count_begins_at_the_number_it_is_one_past(problem, line, first):
     heard = read(parse(problem), line)
     assert [told.step.text for told in heard.told][:1] == [first]
     assert len(heard.told) >= 3
+
+
+CLAIMS = [
+    ("7 + 6 = 8 + 5 ?", "I don't think so", Language.EN, "false"),
+    ("7 + 6 = 8 + 5 ?", "I don't think it's true", Language.EN, "false"),
+    ("7 + 6 = 8 + 5 ?", "I don't know if it's true", Language.EN, None),
+    ("7 + 6 = 8 + 5 ?", "I don't know how but it's true", Language.EN, "true"),
+    ("7 + 6 = 8 + 6 ?", "thirteen and fourteen so no", Language.EN, "false"),
+    ("7 + 6 = 8 + 6 ?", "thirteen isn't fourteen", Language.EN, "false"),
+    ("7 + 6 = 8 + 5 ?", "no creo que sea cierto", Language.ES, "false"),
+    ("7 + 6 = 8 + 5 ?", "no sé si es cierto", Language.ES, None),
+]
+
+
+@pytest.mark.parametrize(("problem", "line", "language", "verdict"), CLAIMS)
+def test_a_verdict_on_a_claim_is_heard_and_never_out_of_a_doubt(problem, line, language, verdict):
+    assert read(parse(problem), line, language).answer_text == verdict
+
+
+def test_two_numbers_of_the_problem_make_a_third_and_are_no_parts_of_it():
+    heard = read(parse("6 + 7 + 4"), "I made ten with the six and the four so seventeen")
+    assert [told.step.text for told in heard.told] == ["6 + 4 = 10", "10 + 7 = 17"]

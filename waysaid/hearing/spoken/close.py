@@ -224,10 +224,22 @@ def _made(number: Number, frame: Frame) -> Exact | None:
 
 
 def _opened(state: State, frame: Frame, world: World) -> Iterator[State]:
-    """Yield the step that opens a number into two parts: 25 = 3 + 22."""
+    """Yield the step that opens a number into two parts: 25 = 3 + 22.
+
+    Two numbers of the problem are no parts but put together: ten is the six and the four.
+    """
     assert frame.left is not None
     assert frame.right is not None
     assert frame.sign is not None
+    assert frame.whole is not None
+    own, whole = world.facts.numbers, frame.whole.value
+    if (
+        frame.sign is Sign.PLUS
+        and whole not in own
+        and {frame.left.value, frame.right.value} <= {*own}
+    ):
+        yield with_step(state, frame, frame.left, world)
+        return
     leaf = Operation(frame.sign, frame.left.leaf, frame.right.leaf)
     parts = Quantity(leaf, (frame.left.span[0], frame.right.span[1]))
     yield from _renamed(state, Frame(whole=frame.whole, left=parts), world)

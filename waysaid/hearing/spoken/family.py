@@ -80,7 +80,8 @@ def _likeliest(
         return Family.RENAME
     state = replace(state, drafts=without_last_names(state.drafts) or state.drafts)
     drafts = state.drafts
-    if not drafts and not marks.isdisjoint((Meaning.CARRY, Meaning.BORROW)):
+    whole = world.whole and not isinstance(world.facts.problem, Image | Compare)
+    if not drafts and whole and not marks.isdisjoint((Meaning.CARRY, Meaning.BORROW)):
         return Family.COLUMN
     if not drafts:
         return _explaining(state, marks, world)

@@ -37,10 +37,10 @@ _STORY = 2
 def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid | None:
     """Return the answer that was said: a verdict where one is asked for, else a number."""
     verdict = _verdict(state, world)
-    if isinstance(world.facts.problem, Compare) and not state.heard and talk.wonders:
-        return None
-    if isinstance(world.facts.problem, Compare | Claim):
-        return verdict
+    if isinstance(world.facts.problem, Claim):
+        return _on_claim(verdict, talk)
+    if isinstance(world.facts.problem, Compare):
+        return None if talk.wonders and not state.heard else verdict
     state = _standing(state, talk, world)
     promised = any(one.final for one in state.bare)
     if isinstance(verdict, Remainder) and _shared_out(state, verdict):
@@ -85,6 +85,20 @@ def _or_else(
     if said is None:
         said = _said_again(state, talk)
     return first if said is None else said
+
+
+def _on_claim(verdict: Remainder | Order | Verdict | None, talk: Talk) -> AnswerSaid | None:
+    """Return the verdict on a claim: none in doubt, I don't know if it's true; and none turned.
+
+    What is true only inside a longer phrase that denies it is false: I don't think it's true.
+    """
+    true = not talk.marks.isdisjoint((Meaning.TRUE, Meaning.EQUAL))
+    false = Meaning.FALSE in talk.marks
+    if Meaning.UNSURE in talk.marks and not true and not false:
+        return None
+    if verdict is Verdict.TRUE and false and not true:
+        return Verdict.FALSE
+    return verdict or talk.judged
 
 
 def _seconds(state: State, talk: Talk) -> bool:

@@ -6,7 +6,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
-from waysaid.number import Number, Sign
+from waysaid.number import Number, Sign, Verdict
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,7 +25,8 @@ class Talk:
     longest numbers and where they end; `lost` is whether the work was given up behind the last
     number; `vague` where numbers end that are only begun: sixty something; `seconded` where
     agreement with another child begins, at the end of the line where none does; `joins` is the
-    plain plus or minus right behind which numbers begin.
+    plain plus or minus right behind which numbers begin; `judged` the verdict on a claim that ends
+    the line, or that one number is not another;
     `wonders` is whether a verdict is only asked for, or not known: I don't know which is bigger.
     """
 
@@ -47,6 +48,7 @@ class Talk:
     seconded: int
     joins: dict[int, Sign]
     wonders: bool
+    judged: Verdict | None
 
 
 def talk_of(items: Lattice) -> Talk:
@@ -71,6 +73,7 @@ def talk_of(items: Lattice) -> Talk:
         seconded=_seconded(items),
         joins=_joins(items),
         wonders=_wonders(items),
+        judged=_judged(items),
     )
 
 
@@ -270,6 +273,32 @@ def _vague(items: Lattice) -> frozenset[int]:
         and one.end < len(items)
         and any(other.meaning is Meaning.VAGUE and not other.noise for other in items[one.end])
     )
+
+
+def _judged(items: Lattice) -> Verdict | None:
+    """Return the verdict on a claim that ends the line: so no. Or that thirteen is not fifteen."""
+    last = [one for here in items for one in here if one.meaning and one.end == len(items)]
+    longest = min((one.start for one in last if not one.noise), default=0)
+    said = {one.meaning for one in last if one.start == longest and not one.noise}
+    if Meaning.FALSE in said or _unlike(items):
+        return Verdict.FALSE
+    return Verdict.TRUE if Meaning.TRUE in said else None
+
+
+_ALIKE = (Meaning.EQUALS, Meaning.EQUAL, Meaning.ALIKE)
+
+
+def _unlike(items: Lattice) -> bool:
+    """Tell whether one number is said not to be another: thirteen isn't fifteen."""
+    ends = {one.end for here in items for one in here if one.numeral and not one.noise}
+    for here in items:
+        for one in here:
+            if one.meaning is Meaning.NOT and not one.noise and one.start in ends:
+                behind = items[one.end] if one.end < len(items) else ()
+                after = {one.end, *(other.end for other in behind if other.meaning in _ALIKE)}
+                if any(place < len(items) and _is_number(items[place]) for place in after):
+                    return True
+    return False
 
 
 def _seconded(items: Lattice) -> int:
