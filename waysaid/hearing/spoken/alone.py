@@ -50,8 +50,10 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     if value is None:
         yield loose(state, number)
         return
+    if state.denied and not state.drafts:
+        yield replace(state, denied=False, spoken=number, cost=state.cost + weights.REPEATED)
     named = state.spoken
-    state = replace(state, spoken=number)
+    state = replace(state, spoken=number, denied=False)
     yield from _of_hops(state, number, named, world)
     judged = state.so and isinstance(world.facts.problem, Compare)
     known = value <= 10 or value % 10 == 0 or value in world.facts.numbers

@@ -295,8 +295,10 @@ def _whole(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _denied(state: State, item: Item, world: World) -> Iterator[State]:
-    """Deny what was just said, or comes: from two you can't take eight."""
+    """Deny what was just said, or comes: from two you can't take eight, you can't take 8 from 2."""
     yield state
+    if state.frame.empty and (Sign.MINUS in world.signs or not state.drafts):
+        yield replace(state, denied=True)
     if Sign.MINUS in world.signs and state.frame.paired:
         yield from closed(replace(state, denied=True), world)
     elif Sign.MINUS in world.signs and state.frame.left is not None:

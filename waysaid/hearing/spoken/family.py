@@ -15,6 +15,7 @@ from waysaid.hearing.spoken.moved import moved, pair_of, restated
 from waysaid.hearing.spoken.outline import (
     added_on,
     counted,
+    exchanged,
     from_double,
     in_turn,
     multiplied_up,
@@ -108,6 +109,7 @@ def _likeliest(
         _explaining(state, marks, world)
         or restated(drafts, world)
         or of_parts(drafts, world)
+        or exchanged(drafts, world)
         or share_repeated(drafts, world)
         or added_on(drafts, world)
         or in_turn(drafts, world)

@@ -18,7 +18,6 @@ from waysaid.number import (
     Blank,
     Claim,
     Compare,
-    Exact,
     Form,
     Number,
     Operation,
@@ -178,17 +177,15 @@ def _stands_alone(one: Bare, state: State, talk: Talk, world: World) -> bool:
     """Tell whether a number alone was not taken back, nor only worked with, nor cut short."""
     if one.quantity.span in talk.cut or one.quantity.span[1] in talk.vague:
         return False
-    if one.quantity.span in talk.doubtful and world.whole and not _is_whole(one.quantity.value):
+    if world.whole and not isinstance(one.quantity.leaf, int):
+        return False
+    if one.quantity.span in talk.denied and not state.drafts:
         return False
     meant = one.final or one.quantity.value == world.facts.answer
     promised = meant and bool(state.drafts)
     if one.quantity.span[0] in talk.worked and not promised:
         return False
     return one.quantity.span[1] not in talk.taken_back
-
-
-def _is_whole(value: Exact | None) -> bool:
-    return isinstance(value, int)
 
 
 def _slip_begun(state: State, world: World) -> bool:

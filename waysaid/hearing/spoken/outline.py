@@ -83,6 +83,19 @@ def places_alike(drafts: tuple[Draft, ...], world: World) -> int:
     return sum(pair in alike for pair in pairs)
 
 
+def exchanged(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell digits taken off one by one, a ten exchanged: thirteen take seven, seven take four."""
+    asked = world.facts.asked
+    if not isinstance(asked, Operation) or asked.sign is not Sign.MINUS or not world.whole:
+        return None
+    one, other = world.facts.numbers[:2]
+    pairs = [pair[::2] for draft in drafts if (pair := pair_of(draft)) and pair[1] is Sign.MINUS]
+    ones = (_digit(one, _SIZES[1]) + 10, _digit(other, _SIZES[1]))
+    tens = ((int(one) // 10) % 10 - 1, (int(other) // 10) % 10)
+    lowered = tens in pairs or (tens[0] * 10, tens[1] * 10) in pairs
+    return Family.COLUMN if ones in pairs and lowered and ones[1] > ones[0] - 10 else None
+
+
 _SIZES = (Fraction(1, 10), Fraction(1), Fraction(10), Fraction(100), Fraction(1000))
 
 

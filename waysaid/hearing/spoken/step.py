@@ -130,7 +130,7 @@ def ends_earlier(state: State, number: Quantity) -> bool:
 def loose(state: State, number: Quantity) -> State:
     """Return the state with the number still to be explained."""
     one = Bare(number, len(state.drafts), state.so)
-    return replace(state, bare=(*state.bare, one), so=False, spoken=number)
+    return replace(state, bare=(*state.bare, one), so=False, spoken=number, denied=False)
 
 
 def reasoned(state: State, number: Quantity) -> Iterator[State]:

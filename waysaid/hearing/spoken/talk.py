@@ -1,5 +1,6 @@
 """What else was said in a line beside numbers: what hangs, what is promised, what is taken back."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from waysaid.hearing.meaning import Meaning
@@ -26,7 +27,8 @@ class Talk:
     number; `vague` where numbers end that are only begun: sixty something; `seconded` where
     agreement with another child begins, at the end of the line where none does; `joins` is the
     plain plus or minus right behind which numbers begin; `judged` the verdict on a claim that ends
-    the line, or that one number is not another;
+    the line, or that one number is not another; `denied` where numbers stand that are only denied
+    or held against: it can't be 43, it's less than 40, 43 is too big;
     `wonders` is whether a verdict is only asked for, or not known: I don't know which is bigger.
     """
 
@@ -49,6 +51,7 @@ class Talk:
     joins: dict[int, Sign]
     wonders: bool
     judged: Verdict | None
+    denied: frozenset[tuple[int, int]]
 
 
 def talk_of(items: Lattice) -> Talk:
@@ -74,6 +77,7 @@ def talk_of(items: Lattice) -> Talk:
         joins=_joins(items),
         wonders=_wonders(items),
         judged=_judged(items),
+        denied=frozenset(_denied(items)),
     )
 
 
@@ -283,6 +287,53 @@ def _judged(items: Lattice) -> Verdict | None:
     if Meaning.FALSE in said or _unlike(items):
         return Verdict.FALSE
     return Verdict.TRUE if Meaning.TRUE in said else None
+
+
+_AGAINST = (Meaning.LARGER, Meaning.SMALLER)
+_BETWEEN = (Meaning.THINK, Meaning.EQUALS)
+
+
+def _denied(items: Lattice) -> Iterator[tuple[int, int]]:
+    """Yield where numbers stand behind a word such as not or less than, or before too big."""
+    for here in items:
+        for one in here:
+            if one.noise:
+                continue
+            if one.meaning is Meaning.NOT or (one.meaning in _AGAINST and one.against):
+                yield from _behind_at(items, one.end)
+            elif one.numeral and _too_much(items, one.end):
+                yield one.span
+
+
+def _behind_at(items: Lattice, place: int) -> Iterator[tuple[int, int]]:
+    """Yield where numbers begin at a place, with at most a word such as `it's` or two before."""
+    places = {place}
+    for _ in _BETWEEN:
+        places |= {
+            one.end
+            for at in places
+            for one in _at(items, at)
+            if one.meaning in _BETWEEN and not one.noise
+        }
+    for at in places:
+        yield from (one.span for one in _at(items, at) if one.numeral)
+
+
+def _too_much(items: Lattice, place: int) -> bool:
+    """Tell whether it is said at a place that what was just said is too much: is too big."""
+    ends = [one.end for one in _at(items, place) if one.meaning is Meaning.EQUALS]
+    return any(
+        one.meaning is Meaning.FALSE or (one.meaning in _BEHIND and one.end - one.start > 1)
+        for at in ends
+        for one in _at(items, at)
+        if not one.noise
+    )
+
+
+def _at(items: Lattice, place: int) -> tuple[Item, ...]:
+    """Return what may begin at a place with no pause before it."""
+    here = items[place] if place < len(items) else ()
+    return here if here and here[0].pause is Pause.NONE else ()
 
 
 _ALIKE = (Meaning.EQUALS, Meaning.EQUAL, Meaning.ALIKE)
