@@ -108,3 +108,8 @@ def test_a_verdict_on_a_claim_is_heard_and_never_out_of_a_doubt(problem, line, l
 def test_two_numbers_of_the_problem_make_a_third_and_are_no_parts_of_it():
     heard = read(parse("6 + 7 + 4"), "I made ten with the six and the four so seventeen")
     assert [told.step.text for told in heard.told] == ["6 + 4 = 10", "10 + 7 = 17"]
+
+
+def test_units_that_are_counted_run_into_no_other_number():
+    line = "seven hundred because four hundreds and three hundreds"
+    assert read(parse("400 + 300"), line).answer_text == "700"

@@ -98,7 +98,11 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
             pause,
             None,
             one,
-            one.noise + _cut_short(one, readings, words, lexicon) + headless - (one in ended),
+            one.noise
+            + _cut_short(one, readings, words, lexicon)
+            + headless
+            - (one in ended)
+            + _runs_on(one, words, lexicon),
         )
         for one in readings
     ]
@@ -198,6 +202,17 @@ def _ended(numeral: Numeral, words: tuple[Word, ...], lexicon: Lexicon) -> bool:
     behind = place >= len(words) or words[place].pause is not Pause.NONE
     behind = behind or _may_mean(words, place, lexicon, (*_GO_ON, Meaning.EQUALS))
     return tens_and_ones and behind
+
+
+def _runs_on(numeral: Numeral, words: tuple[Word, ...], lexicon: Lexicon) -> int:
+    """Return how odd a number in units is whose last word counts units itself.
+
+    Of `four hundreds and three hundreds` 403 is no number.
+    """
+    if not numeral.places or numeral.end >= len(words):
+        return 0
+    last = numerals_at(words, numeral.end - 1, lexicon)
+    return _AMISS * any(one.places and one.end > numeral.end for one in last)
 
 
 _AMISS = 2
