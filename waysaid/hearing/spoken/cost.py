@@ -44,7 +44,11 @@ def borne_out(draft: Draft, numbers: tuple[Quantity | None, ...], world: World) 
         return 0
     if not _known(draft, world):
         return 0
-    return sum(one.noise for one in numbers if one) * weights.NOISE * 2 // 3
+    return sum(min(one.noise, _MISHEARD) for one in numbers if one) * weights.NOISE * 2 // 3
+
+
+_MISHEARD = 3
+"""The most noise of a number that a true step bears out; any beyond is no mishearing."""
 
 
 def _known(draft: Draft, world: World) -> bool:

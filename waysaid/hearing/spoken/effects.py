@@ -51,6 +51,8 @@ def _infix(state: State, item: Item, world: World) -> Iterator[State]:
     assert item.meaning is not None
     if item.meaning is Meaning.TIMES:
         yield from _so_many_times(state, item)
+        if state.frame.bare is not None and Sign.OVER in world.signs:
+            yield state.and_costs(weights.NEXT)
         yield from how_often(state, world)
     yield from _signed(state, _INFIX[item.meaning], item, world)
 
@@ -230,7 +232,7 @@ def _into(state: State, item: Item, world: World) -> Iterator[State]:
     elif state.frame.verb is Meaning.SPLIT:
         yield state
     else:
-        yield state.and_costs(weights.IGNORED)
+        yield state.and_costs(weights.NEXT if Sign.OVER in world.signs else weights.IGNORED)
         for after in closed(state, world):
             divisor = shared_by(after, item.span)
             if divisor is not None:

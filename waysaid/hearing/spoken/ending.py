@@ -66,7 +66,7 @@ def _unnamed(draft: Draft, world: World) -> bool:
 
     Groups put on or taken off were said by their number: less two sevens.
     """
-    if world.groups and isinstance(draft.left, Operation) and draft.left.sign in HOPS:
+    if world.sizes and isinstance(draft.left, Operation) and draft.left.sign in HOPS:
         return False
     return Part.LEFT in draft.open and Part.RIGHT in draft.open and not draft.counted
 

@@ -17,6 +17,7 @@ from waysaid.hearing.spoken.outline import (
     counted,
     exchanged,
     from_double,
+    from_fact,
     in_turn,
     multiplied_up,
     of_parts,
@@ -91,8 +92,8 @@ def _likeliest(
         return sure
     if written_anew(drafts, world):
         return Family.RENAME
-    if len(drafts) == 1 and _is_asked(drafts[0], world):
-        return _at_once(drafts[0], found, marks, world)
+    if _is_asked(drafts[-1], world) and (world.groups or len(drafts) == 1):
+        return _to_the_asked(state, found, marks, world)
     if _one_side(state, world) or _both_known(drafts, world):
         return Family.KNOWN_FACT
     on_paper = not marks.isdisjoint(_ON_PAPER)
@@ -118,6 +119,17 @@ def _likeliest(
         or from_double(drafts, world)
         or (Family.COUNTING if counts else None)
     )
+
+
+def _to_the_asked(
+    state: State, found: Family | None, marks: frozenset[Meaning], world: World
+) -> Family | None:
+    """Return the family of steps that end in all that is asked: a fact, or what led to it."""
+    drafts = state.drafts
+    if len(drafts) == 1:
+        return _at_once(drafts[0], found, marks, world)
+    before = replace(state, drafts=drafts[:-1])
+    return from_fact(drafts, world) or _explaining(before, marks, world) or found
 
 
 def _is_asked(draft: Draft, world: World) -> bool:

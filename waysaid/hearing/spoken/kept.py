@@ -7,7 +7,7 @@ from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.talk import Talk
 from waysaid.hearing.turned import turned_side
-from waysaid.number import leaves
+from waysaid.number import Operation, Sign, leaves
 
 
 def kept(drafts: tuple[Draft, ...], talk: Talk) -> tuple[Draft, ...]:
@@ -27,7 +27,12 @@ def named_whole(drafts: tuple[Draft, ...], talk: Talk) -> tuple[Draft, ...]:
 
 
 def _named(one: Draft, talk: Talk) -> bool:
-    """Tell whether the number that ends where the step does is what it comes to, and no part."""
+    """Tell whether the number that ends where the step does is what it comes to, and no part.
+
+    Twenty four tens are a product rather than a name.
+    """
+    if not isinstance(one.left, Operation) or one.left.sign is not Sign.PLUS:
+        return False
     return (one.span[1], one.forced) in talk.longest and one.forced not in leaves(one.left)
 
 

@@ -21,6 +21,7 @@ from waysaid.hearing.spoken.sharing import multiplied, parts_joined
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.talk import Talk, talk_of
 from waysaid.hearing.spoken.world import World, world_of
+from waysaid.hearing.turned import turned_side
 from waysaid.hearing.word import words_of
 from waysaid.number import Language, Problem, Remainder
 from waysaid.ways import Family, Step
@@ -67,6 +68,16 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
 
 
+def _without_recap(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:
+    """Return the steps without the problem itself, said in full at the end."""
+    asked = world.facts.asked
+    if len(drafts) < 2 or asked is None or not world.groups:
+        return drafts
+    if drafts[-1].whole or drafts[-1].open:
+        return drafts
+    return drafts[:-1] if turned_side(drafts[-1].left) == turned_side(asked) else drafts
+
+
 def _signed_counts(state: State, talk: Talk) -> int:
     """Return what it costs that numbers beside a plain sign are counted: three plus six."""
     return weights.IGNORED * sum(
@@ -101,7 +112,7 @@ def _unlikely(state: State, match: Match, family: Family | None, world: World) -
         return 0 if asked else weights.NO_FAMILY
     if (family is Family.COLUMN and state.drafts) or (asked and family is Family.KNOWN_FACT):
         return 0
-    core = without_last_names(state.drafts)
+    core = _without_recap(without_last_names(state.drafts), world)
     if share_repeated(state.drafts, world):
         return 0
     if match.family or (len(core) < len(state.drafts) and matched(core, world.facts).family):

@@ -55,10 +55,8 @@ def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
             yield from judged_behind(state, said, world)
         case Slot.RIGHT:
             yield from _right(state, said, world)
-        case Slot.LEFT if frame.verb in (Meaning.HALF, Meaning.DOUBLE):
-            yield from _scaled(state, said, world)
         case Slot.LEFT:
-            yield state.framed(replace(frame, left=said, wants=Slot.NONE))
+            yield from _left(state, said, world)
         case Slot.RESULT:
             yield from _result(state, said, world)
         case Slot.NONE if frame.paired:
@@ -69,6 +67,26 @@ def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
             yield from _after_verb(state, said, world)
         case _:
             yield state.framed(Frame(left=said))
+
+
+def _left(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """Take the number that a step starts from."""
+    frame = state.frame
+    if frame.verb in (Meaning.HALF, Meaning.DOUBLE):
+        yield from _scaled(state, said, world)
+    elif _less_than_groups(frame, said):
+        for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
+            yield after.framed(Frame(left=said))
+    else:
+        yield state.framed(replace(frame, left=said, wants=Slot.NONE))
+
+
+def _less_than_groups(frame: Frame, said: Quantity) -> bool:
+    """Tell whether a number is too small to be what was shared: in five times, and two left."""
+    groups, shared = frame.result and frame.result.value, said.value
+    if frame.sign is not Sign.OVER or groups is None or shared is None:
+        return False
+    return shared < groups
 
 
 def _scaled(state: State, said: Quantity, world: World) -> Iterator[State]:

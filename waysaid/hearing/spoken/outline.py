@@ -184,6 +184,22 @@ def in_turn(drafts: tuple[Draft, ...], world: World) -> Family | None:
     return Family.FACTOR_STEPS if len(drafts) > 1 and world.groups else None
 
 
+def from_fact(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell the fact that the asked one was worked out from: 5 x 7 = 35, so 6 x 7 = 42."""
+    if len(drafts) != 2:
+        return None
+    known, asked = (pair_of(draft) for draft in drafts)
+    if known is None or asked is None or known[1] is not asked[1] or asked[1] in HOPS:
+        return None
+    one, other = {known[0], known[2]}, {asked[0], asked[2]}
+    if len(one - other) != 1 or len(other - one) > 1:
+        return None
+    here, there = (one - other).pop(), ((other - one) or one & other).pop()
+    times = Fraction(max(here, there)) / Fraction(min(here, there) or 1)
+    doubled = times.denominator == 1 and here < there
+    return Family.FACTOR_STEPS if doubled else Family.NEAR_FACT
+
+
 def multiplied_up(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell a known product and the groups put on it to reach what is shared: 49, and 7 more, 56."""
     if Sign.OVER not in world.signs or len(drafts) < 2:

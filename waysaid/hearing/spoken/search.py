@@ -89,7 +89,7 @@ def _may_stand(item: Item, world: World) -> bool:
     return not has_form(numeral.leaf, Form.DECIMAL)
 
 
-_SPELLED = 4
+_SPELLED = 6
 """How much odder a number told in tens is where groups are worked with. Our choice."""
 
 

@@ -9,6 +9,7 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned_side
 from waysaid.hearing.worth import worth
 from waysaid.number import Exact, Operation, Sign, exact
 
@@ -42,8 +43,15 @@ def groups(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _of_size(state: State, count: Quantity, world: World) -> Iterator[State]:
+    """Yield so many of what stands, where some way has it; or of the size of a group."""
     if not isinstance(count.leaf, int):
         return
+    known = state.standing if state.drafts and world.groups else None
+    if known is not None and isinstance(known.leaf, int):
+        side = turned_side(Operation(Sign.TIMES, count.leaf, known.leaf))
+        if side in world.lefts:
+            right = replace(known, said=False)
+            yield state.framed(Frame(left=count, sign=Sign.TIMES, right=right))
     found = sizes(state, world)
     others = [one for one in found if one != count.value] or list(found)
     for size in others:
