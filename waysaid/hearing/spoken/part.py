@@ -49,7 +49,7 @@ def part_step(state: State, part: Quantity, result: Quantity, world: World) -> F
     if base is None or isinstance(result.leaf, Operation):
         return None
     part = _as_percent(part, result, base, world)
-    if not is_part(part):
+    if not (is_part(part) or _of_more(part, result, world)):
         return None
     if result.value is None or result.value == part.value:
         return None
@@ -153,7 +153,28 @@ def of_base(left: Operation, world: World) -> bool:
 def is_all(part: Quantity, result: Quantity, world: World) -> bool:
     """Tell whether all of the base is only named: a hundred percent is fifty."""
     base = base_of(world)
-    return base is not None and part.value == 1 and result.value == exact(base)
+    whole = base is not None and part.value == 1 and result.value == exact(base)
+    return whole and not takes_more(world)
+
+
+def takes_more(world: World) -> bool:
+    """Tell whether more than all of the base is asked for: 120 %."""
+    asked = world.facts.asked
+    part = worth(asked.left) if isinstance(asked, Operation) else None
+    return base_of(world) is not None and part is not None and part > 1
+
+
+def _of_more(part: Quantity, result: Quantity, world: World) -> bool:
+    """Tell whether all of the base is a part like others: a hundred percent, where more is asked."""
+    return takes_more(world) and part.value == 1 and result.value == base_value(world)
+
+
+def all_and_part(state: State, world: World) -> tuple[Exact, ...]:
+    """Return the base and the part last told, where more than all of the base is asked for."""
+    base, last = base_value(world), state.drafts[-1] if state.drafts else None
+    if base is None or last is None or last.stands is None or not takes_more(world):
+        return ()
+    return (base, last.stands) if share_of(last, world) is not None else ()
 
 
 def taken_part(frame: Frame, world: World) -> Quantity | None:

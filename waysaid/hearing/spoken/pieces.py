@@ -8,7 +8,7 @@ from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import reckoned_anew
 from waysaid.hearing.spoken.frame import Quantity
-from waysaid.hearing.spoken.part import base_of
+from waysaid.hearing.spoken.part import all_and_part, base_of
 from waysaid.hearing.spoken.state import State, counts, results, unused
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
@@ -29,7 +29,7 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
     if world.groups:
         pools.append(counts(state))
         ends = tuple(ends for _, ends in results(state))
-        pools += [ends, *_pairs(ends, value, world)]
+        pools += [ends, *_pairs(ends, value, world), all_and_part(state, world)]
     for pool in pools:
         whole = _put_together(pool, value)
         if whole is not None and turned_side(whole) not in map(
