@@ -22,6 +22,7 @@ from waysaid.number import (
     Operation,
     Order,
     Sign,
+    Written,
     exact,
     has_form,
     leaves,
@@ -74,6 +75,7 @@ def places_alike(drafts: tuple[Draft, ...], world: World) -> int:
     ]
     fuller = [{max(two), min(two) + 10} for two in digits if len(two) == 2]
     places.append({exact(one - int(one)) for one in numbers})
+    places.append(_behind_point(world))
     alike = [place - {0} for place in (*places, *digits, *fuller)]
     pairs = [
         {one for one in leaves(draft.left) if one != 0}
@@ -96,12 +98,30 @@ def exchanged(drafts: tuple[Draft, ...], world: World) -> Family | None:
     return Family.COLUMN if ones in pairs and lowered and ones[1] > ones[0] - 10 else None
 
 
+def _behind_point(world: World) -> set[Exact]:
+    """Return what stands behind the points as a whole number: the 25 and the 1 of 3.25 - 1.1."""
+    pointed = [one for one in world.facts.written if isinstance(one, Written)]
+    rests = [(exact(one) % 1, one.size) for one in pointed if one.form is Form.DECIMAL]
+    return {exact(rest * 10**size) for rest, size in rests}
+
+
 _SIZES = (Fraction(1, 10), Fraction(1), Fraction(10), Fraction(100), Fraction(1000))
 
 
 def _digit(number: Exact, size: Fraction) -> Exact:
     """Return what the digit of a place is worth: the 30 of 37 for tens."""
     return exact(int(abs(Fraction(number)) / size) % 10 * size)
+
+
+def put_right(drafts: tuple[Draft, ...], world: World) -> bool:
+    """Tell a hop too far, and the rest of it back: 2 - 1 = 1, 1 + 2/5, for 2 - 3/5."""
+    pairs = [pair_of(draft) for draft in drafts]
+    if len(pairs) != 2 or pairs[0] is None or pairs[1] is None:
+        return False
+    (start, sign, far), (here, back, rest) = pairs
+    turned_back = sign is world.hop and back in HOPS and back is not sign
+    whole = start in world.facts.numbers and here == drafts[0].stands
+    return turned_back and whole and exact(far - rest) in world.facts.numbers
 
 
 def percents(state: State, world: World) -> bool:
