@@ -1,6 +1,7 @@
 """What a number compared lacks to one, or has more than a half: the step of an eighth missing."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
@@ -21,7 +22,26 @@ def missing(state: State, size: Quantity, world: World) -> Iterator[State]:
         return
     sides = [one for one in world.facts.written if exact(1 - exact(one)) == size.value]
     if len(sides) == 1:
-        yield _held(state, Operation(Sign.MINUS, 1, sides[0]), size, 0)
+        held = _held(state, Operation(Sign.MINUS, 1, sides[0]), size, 0)
+        yield held
+        yield from _each_lacks(held, size, sides[0], world)
+
+
+def _each_lacks(state: State, size: Quantity, own: Number, world: World) -> Iterator[State]:
+    """Yield the state in which the other number lacks one of its parts, too: both are one bit off.
+
+    Only one of the two parts need be named: and an eighth is smaller.
+    """
+    others = [one for one in world.facts.written if one != own]
+    lack = Fraction(exact(1 - exact(others[0]))) if others else Fraction(0)
+    if not state.both or lack.numerator != 1 or Fraction(size.value or 0).numerator != 1:
+        return
+    left = Operation(Sign.MINUS, 1, others[0])
+    if any(draft.left == left for draft in state.drafts):
+        return
+    open_parts = (Part.LEFT, Part.OP, Part.RIGHT)
+    draft = Draft(left, open_parts, size.span)
+    yield state.stepped(draft, -1, both=False)
 
 
 def lacking(state: State, of: Quantity | None, size: Quantity, world: World) -> Iterator[State]:

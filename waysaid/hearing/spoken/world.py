@@ -21,6 +21,7 @@ from waysaid.number import (
     Operation,
     Problem,
     Sign,
+    Written,
     exact,
     has_form,
     leaves,
@@ -101,8 +102,7 @@ def _halves(problem: Problem) -> frozenset[Expression]:
     """Return the steps by which a fraction is held against a half: half of the five of 3/5."""
     if not isinstance(problem, Compare):
         return frozenset()
-    values = [worth(problem.left), worth(problem.right)]
-    bottoms = {Fraction(one).denominator for one in values if one is not None and one % 1}
+    bottoms = {bottom for _, bottom in _as_written(problem)}
     half = Fraction(1, 2)
     made = [Operation(Sign.OVER, one, 2) for one in bottoms - {2}]
     made += [Operation(Sign.TIMES, half, one) for one in bottoms - {2}]
@@ -139,9 +139,20 @@ def _tops_and_bottoms(problem: Problem) -> frozenset[Exact]:
     """Return the numbers that fractions compared are written with: a half of the five of 3/5."""
     if not isinstance(problem, Compare):
         return frozenset()
-    values = [worth(problem.left), worth(problem.right)]
-    fractions = [Fraction(one) for one in values if one is not None and one % 1]
-    return frozenset(n for one in fractions for n in (one.numerator, one.denominator))
+    return frozenset(number for one in _as_written(problem) for number in one)
+
+
+def _as_written(problem: Compare) -> list[tuple[int, int]]:
+    """Return the tops and bottoms of numbers compared, those of a fraction as it is written."""
+    found = []
+    for side in (problem.left, problem.right):
+        value = worth(side)
+        if value is not None and value % 1:
+            bottom = Fraction(value).denominator
+            if isinstance(side, Written) and side.form is Form.PARTS:
+                bottom = side.size
+            found.append((int(value * bottom), bottom))
+    return found
 
 
 def _values(equation: Equation) -> set[Exact]:
