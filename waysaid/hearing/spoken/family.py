@@ -8,7 +8,7 @@ carrying and counting tell apart what the steps alone do not.
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.match import explains
 from waysaid.hearing.meaning import Meaning
-from waysaid.hearing.spoken.anew import bottom_of, without_last_names
+from waysaid.hearing.spoken.anew import without_last_names
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.moved import moved, pair_of, restated
@@ -67,9 +67,14 @@ def likeliest(
 ) -> Family | None:
     """Return the family of the steps: `found` where a way has them all, else the likeliest.
 
-    Where no step was said, the numbers and words that were said alone may still tell it.
+    Where no step was said, the numbers and words that were said alone may still tell it. Fractions
+    are not worked in columns: on top is their top.
     """
+    if world.parted:
+        marks -= _ON_PAPER
     family = _likeliest(state, found, marks, world)
+    if family is Family.BENCHMARK and put_right(without_last_names(state.drafts), world):
+        return Family.ADJUST
     if family is Family.BRIDGE and state.drafts:
         even = Meaning.MORE not in marks and _even(state.drafts[0], world)
         return Family.GIVE_AND_TAKE if even or Meaning.GIVE in marks else family
@@ -97,14 +102,12 @@ def _likeliest(
         return _to_the_asked(state, found, marks, world)
     if _one_side(state, world) or _both_known(drafts, world):
         return Family.KNOWN_FACT
-    on_paper = not parts and not marks.isdisjoint(_ON_PAPER)
+    on_paper = not marks.isdisjoint(_ON_PAPER)
     if found in (None, Family.SPLIT) and places_alike(drafts, world) > (0 if on_paper else 1):
         return Family.COLUMN if on_paper else Family.SPLIT
     counts = found is Family.COUNTING
     if counts and not counted(drafts):
         found = None
-    if found in (None, Family.BENCHMARK) and put_right(drafts, world):
-        return Family.ADJUST
     if found is not None:
         return found
     if percents(state, world):

@@ -284,6 +284,6 @@ def _shared(said: Quantity, world: World) -> Frame | None:
     if not (whole and Sign.OVER in world.signs):
         divided = turned_side(Operation(Sign.OVER, int(top), bottom))
         known = divided in world.lefts or top == base_value(world)
-        if not known or top not in world.facts.numbers:
+        if not known or top not in world.facts.numbers or top == bottom:
             return None
     return Frame(left=left, sign=Sign.OVER, right=right)

@@ -115,10 +115,10 @@ def _digit(number: Exact, size: Fraction) -> Exact:
 
 def put_right(drafts: tuple[Draft, ...], world: World) -> bool:
     """Tell a hop too far, and the rest of it back: 2 - 1 = 1, 1 + 2/5, for 2 - 3/5."""
-    pairs = [pair_of(draft) for draft in drafts]
-    if len(pairs) != 2 or pairs[0] is None or pairs[1] is None:
+    first, second = (pair_of(draft) for draft in drafts) if len(drafts) == 2 else (None, None)
+    if first is None or second is None:
         return False
-    (start, sign, far), (here, back, rest) = pairs
+    (start, sign, far), (here, back, rest) = first, second
     turned_back = sign is world.hop and back in HOPS and back is not sign
     whole = start in world.facts.numbers and here == drafts[0].stands
     return turned_back and whole and exact(far - rest) in world.facts.numbers

@@ -165,7 +165,7 @@ def takes_more(world: World) -> bool:
 
 
 def _of_more(part: Quantity, result: Quantity, world: World) -> bool:
-    """Tell whether all of the base is a part like others: a hundred percent, where more is asked."""
+    """Tell whether all of the base is a part like others, for more is asked: 100 %, of 120 %."""
     return takes_more(world) and part.value == 1 and result.value == base_value(world)
 
 

@@ -97,12 +97,14 @@ def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
     """Return a number as less odd, or odder, for what else may be said here.
 
     Hundredths said in a measure are plain in a problem with a point, and the wholes in them odd:
-    fifty of fifty cents. Where groups are worked with, 24 tens are rather a product. That a number
-    stands in a way makes it no likelier to be cut out of a longer one: that would mend wrong work.
+    fifty of fifty cents. Beside a fraction six tenths are rather one. Where groups are worked with,
+    24 tens are rather a product. That a number stands in a way makes it no likelier to be cut out of a longer one: that would mend wrong work.
     """
     if item.numeral is not None and item.numeral.places and world.sizes and not world.pointed:
         return replace(item, noise=item.noise + _SPELLED)
     if item.numeral is not None and world.pointed:
+        if world.parted and item.numeral.places and has_form(item.numeral.leaf, Form.DECIMAL):
+            return replace(item, noise=item.noise + 1)
         hundredths = [one for one in here if _in_measure(one)]
         if item in hundredths:
             return replace(item, noise=0)

@@ -41,8 +41,8 @@ class World:
     may have, the rows of a picture among them.
     `unfinished` are the beginnings of slips that are no whole slip, in the order of their steps,
     and the slips that end on something else than their answer, as on what is left over.
-    `pointed` is whether a number of the problem has a point, `hop` the sign of a problem that only
-    adds or only takes away, `whole` whether all its numbers are whole and nothing is shared out,
+    `pointed` is whether a number of the problem has a point, `parted` whether one is a fraction,
+    `hop` the sign of a problem that only adds or only takes away, `whole` whether all its numbers are whole and nothing is shared out,
     `groups` whether it multiplies or divides.
     """
 
@@ -53,6 +53,7 @@ class World:
     signs: frozenset[Sign]
     unfinished: frozenset[tuple[Equation, ...]]
     pointed: bool
+    parted: bool
     hop: Sign | None
     whole: bool
     groups: bool
@@ -90,6 +91,7 @@ def world_of(problem: Problem) -> World:
         signs,
         frozenset(steps[: end + 1] for steps in wrong for end in range(len(steps))) - ended,
         any(has_form(one, Form.DECIMAL) for one in facts.written),
+        any(isinstance(one, Fraction) or has_form(one, Form.PARTS) for one in facts.written),
         next(iter(hops)) if len(hops) == 1 else None,
         Sign.OVER not in signs and all(isinstance(one, int) for one in facts.numbers),
         not signs.isdisjoint((Sign.TIMES, Sign.OVER, Sign.OF)),
