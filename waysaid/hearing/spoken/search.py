@@ -98,7 +98,8 @@ def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
 
     Hundredths said in a measure are plain in a problem with a point, and the wholes in them odd:
     fifty of fifty cents. Beside a fraction six tenths are rather one. Where groups are worked with,
-    24 tens are rather a product. That a number stands in a way makes it no likelier to be cut out of a longer one: that would mend wrong work.
+    24 tens are rather a product. That a number stands in a way makes it no likelier
+    to be cut out of a longer one: that would mend wrong work.
     """
     if item.numeral is not None and item.numeral.places and world.sizes and not world.pointed:
         return replace(item, noise=item.noise + _SPELLED)

@@ -42,8 +42,8 @@ class World:
     `unfinished` are the beginnings of slips that are no whole slip, in the order of their steps,
     and the slips that end on something else than their answer, as on what is left over.
     `pointed` is whether a number of the problem has a point, `parted` whether one is a fraction,
-    `hop` the sign of a problem that only adds or only takes away, `whole` whether all its numbers are whole and nothing is shared out,
-    `groups` whether it multiplies or divides.
+    `hop` the sign of a problem that only adds or only takes away, `whole` whether all
+    its numbers are whole and nothing is shared out, `groups` whether it multiplies or divides.
     """
 
     facts: Facts
