@@ -2,6 +2,7 @@
 
 import pytest
 
+from tests.talks.said import Teller
 from tests.talks.screens import waited
 
 pytestmark = pytest.mark.browser
@@ -90,3 +91,23 @@ def test_what_is_put_anew_stays_scrolled_as_it_was(hall, open_desk):
         dom,
     )
     assert found == 120
+
+
+@pytest.mark.usefixtures("calm")
+def test_a_tap_counts_though_another_desk_changes_the_panel_under_the_finger(hall, open_desk):
+    talk = hall.begin("Taps")
+    desk = open_desk(talk)
+    page = desk.page
+    page.locator("#next").click()
+    page.locator("#chips .chip").first.wait_for()
+    problem = hall.state(talk)["board"]["problem"]["id"]
+    page.locator("#names button", has_text="Noor").hover()
+    page.mouse.down()
+    Teller(hall, talk).way(problem, "Goran", "just so")
+    page.locator("#seen", has_text="just so").wait_for()
+    heard = page.locator("#names .name.heard .who")
+    assert heard.all_inner_texts() == []
+    page.mouse.up()
+    chosen = page.locator("#names [aria-pressed=true] .who")
+    assert waited(chosen.all_inner_texts, ["Noor"]) == ["Noor"]
+    assert heard.all_inner_texts() == ["Goran"]

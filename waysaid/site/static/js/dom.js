@@ -1,5 +1,7 @@
 /** Build elements without markup strings, so that nothing a person typed can become markup. */
 
+import { unlessPressed } from "./press.js";
+
 const SVG = "http://www.w3.org/2000/svg";
 
 /**
@@ -82,7 +84,8 @@ export function keep(node, children) {
 }
 
 /**
- * Return a function that fills `node` only when what it is given differs from the last time.
+ * Return a function that fills `node` only when what it is given differs from the last time, and
+ * never under a finger.
  * @param {Element} node @param {(value: any) => (Child | Child[])} build
  */
 export function panel(node, build) {
@@ -91,7 +94,7 @@ export function panel(node, build) {
     const now = JSON.stringify(value);
     if (now === last) return;
     last = now;
-    fill(node, build(value));
+    unlessPressed(node, () => fill(node, build(value)));
   };
 }
 
