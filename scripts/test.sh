@@ -5,4 +5,4 @@ source "$(dirname "$0")/common.sh"
 
 scripts/setup.sh all
 scripts/lint.sh
-exec env WAYSAID_COUNTS=test "$PY" -m pytest -n 2 --dist loadfile "$@"
+exec env WAYSAID_COUNTS=test "$PY" -m pytest -n 2 --dist loadfile --durations=25 --durations-min=5 "$@"

@@ -10,6 +10,8 @@ from waysaid.number import Language, number_words
 
 LONGEST = 2_000
 """The characters of the longest string."""
+LONG = 0.04
+"""How many of all are of that length; the others are mostly as short as what is typed."""
 
 
 def strings(seed: int, many: int) -> Iterator[tuple[str, str, Language]]:
@@ -18,7 +20,7 @@ def strings(seed: int, many: int) -> Iterator[tuple[str, str, Language]]:
     makers = (_any, _plane, _talk, _numbers, _mixed, _digits, _again)
     for place in range(many):
         language = dice.choice(tuple(Language))
-        length = int(LONGEST ** dice.random()) if dice.random() < 0.8 else LONGEST
+        length = LONGEST if dice.random() < LONG else int(LONGEST ** dice.random() ** 2)
         yield dice.choice(PROBLEMS), makers[place % len(makers)](dice, length, language), language
 
 
