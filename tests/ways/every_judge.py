@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
-from itertools import combinations
+from itertools import combinations, permutations
 from math import lcm
 from operator import eq, gt, lt
 
@@ -248,6 +248,8 @@ class _Told:
             return True
         if not self.percents and any(_of_parts(number, one) for one in known):
             return True
+        if self.pointed and self.grouped and _too_many(number, known):
+            return True
         return any(self._in_units(number, known, unit) for unit in self._units(known))
 
     def _alike(self, number: Fraction) -> bool:
@@ -301,6 +303,14 @@ def _easier(number: Fraction, one: Fraction, known: frozenset[Fraction]) -> bool
         return True
     near = abs(number - one) <= one * 2 / 5
     return near and any(by > 1 and by != number and number % by == 0 for by in known)
+
+
+def _too_many(number: Fraction, known: set[Fraction]) -> bool:
+    """Tell whether a number is what groups lack to a whole number of them: 0.02 of 1.7."""
+    return any(
+        number in (each * (-groups % 1), each * (groups % 1))
+        for groups, each in permutations(known, 2)
+    )
 
 
 def _of_parts(number: Fraction, one: Fraction) -> bool:
