@@ -21,8 +21,8 @@ def test_an_example_is_heard_as_it_was_meant(one):
 
 
 FLOORS = {
-    "used in building": {"family": 80, "found": 80, "unsaid": 9, "answer": 87, "right": 90},
-    "kept aside": {"family": 77, "found": 75, "unsaid": 11, "answer": 83, "right": 87},
+    "used in building": {"family": 92, "found": 92, "unsaid": 5, "answer": 95, "right": 96},
+    "kept aside": {"family": 87, "found": 87, "unsaid": 8, "answer": 90, "right": 91},
 }
 
 
