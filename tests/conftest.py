@@ -11,6 +11,6 @@ settings.register_profile(
     deadline=None,
     derandomize=True,
     database=None,
-    max_examples=count(test=200, sweep=5000),
+    max_examples=count(test=100, sweep=5000),
 )
 settings.load_profile("waysaid")

@@ -14,7 +14,7 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.part import part_step, taken_part
 from waysaid.hearing.spoken.pictured import lacked
 from waysaid.hearing.spoken.placed import place_named
-from waysaid.hearing.spoken.refer import both, refer
+from waysaid.hearing.spoken.refer import POINTING, both, refer
 from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import HALF, by_two, scaled_by_two, unnamed
 from waysaid.hearing.spoken.sized import groups, how_often, shared_by
@@ -372,25 +372,12 @@ _EFFECTS: dict[Meaning, Effect] = {
     **dict.fromkeys((Meaning.WRITE, Meaning.CARRY, Meaning.BORROW, Meaning.ROUND), _free),
     Meaning.ASK: _ask,
     Meaning.NOT: _denied,
-    Meaning.DONE: _done,
+    **dict.fromkeys((Meaning.DONE, Meaning.LOST), _done),
     Meaning.KNEW: _knew,
     Meaning.UNSURE: _unsure,
-    Meaning.LOST: _done,
     Meaning.VAGUE: _vague,
     Meaning.BOTH: both,
-    **dict.fromkeys(
-        (
-            Meaning.IT,
-            Meaning.ONE,
-            Meaning.FIRST,
-            Meaning.LAST,
-            Meaning.OTHER,
-            Meaning.LARGER_ONE,
-            Meaning.SMALLER_ONE,
-            Meaning.REST,
-        ),
-        refer,
-    ),
+    **dict.fromkeys(POINTING, refer),
     **dict.fromkeys(
         (Meaning.LARGER, Meaning.SMALLER, Meaning.EQUAL, Meaning.TRUE, Meaning.FALSE), judged
     ),

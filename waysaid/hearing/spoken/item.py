@@ -267,3 +267,9 @@ def _may_mean(
         return False
     found = lexicon.phrases.get((words[place].text,), ())
     return any(meaning in wanted for meaning, noise in found if not noise)
+
+
+def is_number(here: tuple[Item, ...]) -> bool:
+    """Tell whether a number begins here, and no word that plainly means something else."""
+    words = any(one.meaning and not one.noise for one in here)
+    return any(one.numeral and not (one.numeral.noise and words) for one in here)

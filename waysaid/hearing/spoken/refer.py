@@ -16,6 +16,18 @@ from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
 from waysaid.number import Blank, Compare, Image, Number, exact, leaves
 
+POINTING = (
+    Meaning.IT,
+    Meaning.ONE,
+    Meaning.FIRST,
+    Meaning.LAST,
+    Meaning.OTHER,
+    Meaning.LARGER_ONE,
+    Meaning.SMALLER_ONE,
+    Meaning.REST,
+)
+"""The meanings of words that point to a number."""
+
 
 def refer(state: State, item: Item, world: World) -> Iterator[State]:
     """Yield the states in which a pronoun is one of the numbers it may point to.
@@ -66,7 +78,7 @@ def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int
 def _compared(known: list[tuple[Number, int]], world: World) -> list[tuple[Number, int]]:
     """Return the number compared that was spoken of; the first, where it was neither."""
     own = [exact(one) for one in world.facts.written]
-    return [one for one in known if exact(one[0]) in own] or [(world.facts.written[0], 1)]
+    return [one for one in known if worth(one[0]) in own] or [(world.facts.written[0], 1)]
 
 
 def _it(state: State) -> Iterator[tuple[Number, int]]:

@@ -31,9 +31,11 @@ def so_many(whole: Quantity, groups: Quantity, state: State, world: World) -> Fr
 
 
 def factor_asked(frame: Frame, world: World) -> Quantity | None:
-    """Return the factor that is asked for: what times six is forty eight."""
+    """Return the factor that is asked for: what times six is 48. Another seven is none."""
     factor, whole = frame.right, frame.result
     if frame.sign is not Sign.TIMES or factor is None or whole is None:
+        return None
+    if factor.value == whole.value:
         return None
     if factor.value not in world.sizes or whole.value not in world.facts.numbers:
         return None

@@ -1,10 +1,10 @@
 """What else was said in a line beside numbers: what hangs, what is promised, what is taken back."""
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 from waysaid.hearing.meaning import Meaning
-from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.denied import denied, unlike
+from waysaid.hearing.spoken.item import Item, is_number
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
 from waysaid.number import Number, Sign, Verdict
@@ -77,7 +77,7 @@ def talk_of(items: Lattice) -> Talk:
         joins=_joins(items),
         wonders=_wonders(items),
         judged=_judged(items),
-        denied=frozenset(_denied(items)),
+        denied=frozenset(denied(items)),
     )
 
 
@@ -122,7 +122,7 @@ _BEHIND = (Meaning.LESS, Meaning.MORE)
 def _unfinished(items: Lattice) -> bool:
     """Tell whether something was begun behind the last number, and not ended: and that's it."""
     near = _nearness(items)
-    numbers = [place for place, here in enumerate(items) if _is_number(here) and place not in near]
+    numbers = [place for place, here in enumerate(items) if is_number(here) and place not in near]
     if not numbers or _done(items):
         return False
     behind = items[numbers[-1] + 1 :]
@@ -163,7 +163,7 @@ def _done(items: Lattice) -> bool:
 def _got(items: Lattice) -> bool:
     """Tell whether a word such as `is` comes right before a number."""
     return any(
-        one.meaning is Meaning.EQUALS and not one.noise and _is_number(items[one.end])
+        one.meaning is Meaning.EQUALS and not one.noise and is_number(items[one.end])
         for here in items
         for one in here
         if one.end < len(items)
@@ -211,7 +211,7 @@ def _promised(items: Lattice) -> Item | None:
 
 def _taken_back(items: Lattice) -> frozenset[int]:
     """Return where the numbers end that a plain word takes back while another number comes."""
-    numbers = [place for place, here in enumerate(items) if _is_number(here)]
+    numbers = [place for place, here in enumerate(items) if is_number(here)]
     last = numbers[-1] if numbers else 0
     return frozenset(
         one.span[1]
@@ -224,12 +224,6 @@ def _taken_back(items: Lattice) -> frozenset[int]:
 def _takes_back(here: tuple[Item, ...]) -> bool:
     longest = max((one.end for one in here if one.meaning), default=0)
     return any(one.meaning is Meaning.CORRECT and one.end == longest for one in here)
-
-
-def _is_number(here: tuple[Item, ...]) -> bool:
-    """Tell whether a number begins here, and no word that plainly means something else."""
-    words = any(one.meaning and not one.noise for one in here)
-    return any(one.numeral and not (one.numeral.noise and words) for one in here)
 
 
 def _cut(items: Lattice) -> frozenset[tuple[int, int]]:
@@ -262,7 +256,7 @@ def _is_more(here: tuple[Item, ...]) -> bool:
 
 def _lost(items: Lattice) -> bool:
     """Tell whether the work was given up behind the last number: and then I lost count."""
-    numbers = [place for place, here in enumerate(items) if _is_number(here)]
+    numbers = [place for place, here in enumerate(items) if is_number(here)]
     behind = items[numbers[-1] + 1 :] if numbers else ()
     return any(one.meaning is Meaning.LOST and not one.noise for here in behind for one in here)
 
@@ -284,72 +278,9 @@ def _judged(items: Lattice) -> Verdict | None:
     last = [one for here in items for one in here if one.meaning and one.end == len(items)]
     longest = min((one.start for one in last if not one.noise), default=0)
     said = {one.meaning for one in last if one.start == longest and not one.noise}
-    if Meaning.FALSE in said or _unlike(items):
+    if Meaning.FALSE in said or unlike(items):
         return Verdict.FALSE
     return Verdict.TRUE if Meaning.TRUE in said else None
-
-
-_AGAINST = (Meaning.LARGER, Meaning.SMALLER)
-_BETWEEN = (Meaning.THINK, Meaning.EQUALS)
-
-
-def _denied(items: Lattice) -> Iterator[tuple[int, int]]:
-    """Yield where numbers stand behind a word such as not or less than, or before too big."""
-    for here in items:
-        for one in here:
-            if one.noise:
-                continue
-            if one.meaning is Meaning.NOT or (one.meaning in _AGAINST and one.against):
-                yield from _behind_at(items, one.end)
-            elif one.numeral and _too_much(items, one.end):
-                yield one.span
-
-
-def _behind_at(items: Lattice, place: int) -> Iterator[tuple[int, int]]:
-    """Yield where numbers begin at a place, with at most a word such as `it's` or two before."""
-    places = {place}
-    for _ in _BETWEEN:
-        places |= {
-            one.end
-            for at in places
-            for one in _at(items, at)
-            if one.meaning in _BETWEEN and not one.noise
-        }
-    for at in places:
-        yield from (one.span for one in _at(items, at) if one.numeral)
-
-
-def _too_much(items: Lattice, place: int) -> bool:
-    """Tell whether it is said at a place that what was just said is too much: is too big."""
-    ends = [one.end for one in _at(items, place) if one.meaning is Meaning.EQUALS]
-    return any(
-        one.meaning is Meaning.FALSE or (one.meaning in _BEHIND and one.end - one.start > 1)
-        for at in ends
-        for one in _at(items, at)
-        if not one.noise
-    )
-
-
-def _at(items: Lattice, place: int) -> tuple[Item, ...]:
-    """Return what may begin at a place with no pause before it."""
-    here = items[place] if place < len(items) else ()
-    return here if here and here[0].pause is Pause.NONE else ()
-
-
-_ALIKE = (Meaning.EQUALS, Meaning.EQUAL, Meaning.ALIKE)
-
-
-def _unlike(items: Lattice) -> bool:
-    """Tell whether one number is said not to be another: thirteen isn't fifteen."""
-    ends = {one.end for here in items for one in here if one.numeral and not one.noise}
-    for here in items:
-        for one in here:
-            if one.meaning is Meaning.NOT and not one.noise and one.start in ends:
-                behind = items[one.end] if one.end < len(items) else ()
-                after = {one.end, *(other.end for other in behind if other.meaning in _ALIKE)}
-                if any(place < len(items) and _is_number(items[place]) for place in after):
-                    return True
-    return False
 
 
 def _seconded(items: Lattice) -> int:
