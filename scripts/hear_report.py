@@ -94,7 +94,7 @@ def told() -> list[str]:
         lines.append(row(f"**{name}**", listed))
         for path in WRITTEN:
             part = [one for one in sentences(path) if one.aside is aside]
-            lines.append(row(f"{name}: {path.stem}", part))
+            lines += [row(f"{name}: {path.stem}", part)] if part else []
         for language in Language:
             part = [one for one in listed if one.language is language]
             lines.append(row(f"{name}: in {language.value}", part))
