@@ -20,6 +20,15 @@ def likely_for(state, child):
     return [state["chips"][place] for place in order]
 
 
+def first_problem(hall, open_desk):
+    """Begin a talk, show its first problem, and return the talk and its desk."""
+    talk = hall.begin("Taps")
+    desk = open_desk(talk)
+    desk.page.locator("#next").click()
+    desk.page.locator("#chips .chip").first.wait_for()
+    return talk, desk
+
+
 @pytest.mark.usefixtures("calm")
 def test_every_foreseen_way_costs_at_most_three_taps(hall, open_desk, open_board):
     talk = hall.begin("Taps")
@@ -55,11 +64,8 @@ def test_every_foreseen_way_costs_at_most_three_taps(hall, open_desk, open_board
 
 
 def test_a_double_tap_tells_one_way_and_the_desk_is_ready_though_no_state_comes(hall, open_desk):
-    talk = hall.begin("Taps")
-    desk = open_desk(talk)
+    talk, desk = first_problem(hall, open_desk)
     page = desk.page
-    page.locator("#next").click()
-    page.locator("#chips .chip").first.wait_for()
     desk.speaker("Noor")
     page.context.set_offline(True)
     page.locator("#chips .chip").first.evaluate("chip => { chip.click(); chip.click(); }")
@@ -95,11 +101,8 @@ def test_what_is_put_anew_stays_scrolled_as_it_was(hall, open_desk):
 
 @pytest.mark.usefixtures("calm")
 def test_a_tap_counts_though_another_desk_changes_the_panel_under_the_finger(hall, open_desk):
-    talk = hall.begin("Taps")
-    desk = open_desk(talk)
+    talk, desk = first_problem(hall, open_desk)
     page = desk.page
-    page.locator("#next").click()
-    page.locator("#chips .chip").first.wait_for()
     problem = hall.state(talk)["board"]["problem"]["id"]
     page.locator("#names button", has_text="Noor").hover()
     page.mouse.down()

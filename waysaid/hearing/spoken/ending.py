@@ -12,7 +12,7 @@ from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.pieces import joined
 from waysaid.hearing.spoken.places import PLACES
 from waysaid.hearing.spoken.state import Bare, State
-from waysaid.hearing.spoken.world import World
+from waysaid.hearing.spoken.world import World, asks
 from waysaid.hearing.turned import turned_side
 from waysaid.number import Expression, Operation, leaves
 
@@ -73,10 +73,7 @@ def _unnamed(draft: Draft, world: World) -> bool:
 
 def _asks(draft: Draft, world: World) -> bool:
     """Tell whether a step only says the problem, its factors in either order."""
-    asked = world.facts.asked
-    if asked is None or not world.groups:
-        return draft.left == asked
-    return turned_side(draft.left) == turned_side(asked)
+    return asks(draft.left, world) if world.groups else draft.left == world.facts.asked
 
 
 def _later(draft: Draft, others: tuple[Draft, ...]) -> bool:

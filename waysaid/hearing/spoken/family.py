@@ -30,8 +30,7 @@ from waysaid.hearing.spoken.outline import (
     written_anew,
 )
 from waysaid.hearing.spoken.state import State
-from waysaid.hearing.spoken.world import World
-from waysaid.hearing.turned import turned_side
+from waysaid.hearing.spoken.world import World, asks
 from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation, Sign
 from waysaid.ways import Family
 
@@ -140,8 +139,7 @@ def _to_the_asked(
 
 def _is_asked(draft: Draft, world: World) -> bool:
     """Tell whether a step is all that is asked, in either order of a sum."""
-    asked = world.facts.asked
-    return asked is not None and not draft.whole and turned_side(draft.left) == turned_side(asked)
+    return not draft.whole and asks(draft.left, world)
 
 
 def _one_side(state: State, world: World) -> bool:

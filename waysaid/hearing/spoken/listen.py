@@ -20,8 +20,7 @@ from waysaid.hearing.spoken.search import search
 from waysaid.hearing.spoken.sharing import multiplied, parts_joined
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.talk import Talk, talk_of
-from waysaid.hearing.spoken.world import World, world_of
-from waysaid.hearing.turned import turned_side
+from waysaid.hearing.spoken.world import World, asks, world_of
 from waysaid.hearing.word import words_of
 from waysaid.number import Language, Problem, Remainder
 from waysaid.ways import Family, Step
@@ -53,12 +52,11 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
 
 
 def _explained(state: State, talk: Talk, world: World) -> Explained:
-    state = state._replace(drafts=named_whole(kept(state.drafts, talk), talk))
-    state = state._replace(drafts=counted_from(state.drafts, world))
-    state = state._replace(
-        drafts=given(told_anew(state.drafts, talk.marks, world), talk.marks, world)
-    )
-    state = state._replace(drafts=parts_joined(state, talk.joins, world))
+    drafts = counted_from(named_whole(kept(state.drafts, talk), talk), world)
+    drafts = given(told_anew(drafts, talk.marks, world), talk.marks, world)
+    if world.groups and not state.bare:
+        drafts = parts_joined(drafts, talk.joins)
+    state = state._replace(drafts=drafts)
     match = _matched(state.drafts, world)
     answer = outcome(state, talk, match, world)
     family = _family(state, match, talk.marks, world)
@@ -70,12 +68,9 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
 
 def _without_recap(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:
     """Return the steps without the problem itself, said in full at the end."""
-    asked = world.facts.asked
-    if len(drafts) < 2 or asked is None or not world.groups:
+    if len(drafts) < 2 or not world.groups or drafts[-1].whole or drafts[-1].open:
         return drafts
-    if drafts[-1].whole or drafts[-1].open:
-        return drafts
-    return drafts[:-1] if turned_side(drafts[-1].left) == turned_side(asked) else drafts
+    return drafts[:-1] if asks(drafts[-1].left, world) else drafts
 
 
 def _signed_counts(state: State, talk: Talk) -> int:

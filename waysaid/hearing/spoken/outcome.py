@@ -11,8 +11,8 @@ from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken.blank import blank_filled, is_total
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
-from waysaid.hearing.spoken.world import World
-from waysaid.hearing.turned import turned, turned_side
+from waysaid.hearing.spoken.world import World, asks
+from waysaid.hearing.turned import turned
 from waysaid.hearing.worth import worth
 from waysaid.number import (
     Blank,
@@ -119,12 +119,11 @@ def _of_a_story(state: State, talk: Talk) -> bool:
 
 def _told_first(state: State, world: World) -> Number | None:
     """Return the answer said before the work: as a whole equation, or as what the work comes to."""
-    asked = world.facts.asked
     for draft in state.drafts:
-        result, whole = draft.result, draft.whole or asked is None
-        if whole or not isinstance(result, int | Fraction | Written):
+        result = draft.result
+        if draft.whole or not isinstance(result, int | Fraction | Written):
             continue
-        if asked is not None and turned_side(draft.left) == turned_side(asked):
+        if asks(draft.left, world):
             return result
     late = state.drafts[-1] if len(state.drafts) > 1 else None
     if late is not None and all(late.span[1] <= one.span[0] for one in state.drafts[:-1]):

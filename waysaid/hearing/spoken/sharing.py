@@ -110,14 +110,13 @@ def _multiplied(draft: Draft) -> Draft:
     return replace(draft, left=Operation(Sign.TIMES, terms[0][1], len(terms)))
 
 
-def parts_joined(state: State, joins: dict[int, Sign], world: World) -> tuple[Draft, ...]:
+def parts_joined(drafts: tuple[Draft, ...], joins: dict[int, Sign]) -> tuple[Draft, ...]:
     """Return the steps, and the one that a plain sign between the last two products makes.
 
     Fourteen times six is ten times six plus four times six; what is said behind the second product
     is what both come to, where they do.
     """
-    drafts = state.drafts
-    if not world.groups or len(drafts) < 2 or state.bare:
+    if len(drafts) < 2:
         return drafts
     one, other = drafts[-2:]
     sign, here, there = joins.get(other.span[0]), one.stands, other.forced

@@ -1,5 +1,6 @@
 """What else was said in a line beside numbers: what hangs, what is promised, what is taken back."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from waysaid.hearing.meaning import Meaning
@@ -87,27 +88,30 @@ def _marks(items: Lattice) -> frozenset[Meaning]:
     What is put on need not come from the other number.
     """
     found: set[Meaning] = set()
+    for phrase in _phrases(items):
+        said = {one.meaning for one in phrase if one.meaning}
+        found |= said - ({Meaning.GIVE} if Meaning.ADD in said else set())
+    return frozenset(found)
+
+
+def _phrases(items: Lattice) -> Iterator[list[Item]]:
+    """Yield what was plainly said, one longest phrase behind the other; none of a strange word."""
     place = 0
     while place < len(items):
         plain = [one for one in items[place] if not one.noise]
         end = max((one.end for one in plain), default=place + 1)
-        longest = {one.meaning for one in plain if one.meaning and one.end == end}
-        found |= longest - ({Meaning.GIVE} if Meaning.ADD in longest else set())
+        yield [one for one in plain if one.end == end]
         place = end
-    return frozenset(found)
 
 
 def _wonders(items: Lattice) -> bool:
     """Tell whether a verdict comes behind words that ask for it, or say that it is not known."""
-    place, doubts = 0, False
-    while place < len(items):
-        plain = [one for one in items[place] if not one.noise]
-        end = max((one.end for one in plain), default=place + 1)
-        longest = {one.meaning for one in plain if one.end == end}
-        if not longest.isdisjoint((Meaning.LARGER, Meaning.SMALLER, Meaning.EQUAL)):
+    doubts = False
+    for phrase in _phrases(items):
+        said = {one.meaning for one in phrase}
+        if not said.isdisjoint((Meaning.LARGER, Meaning.SMALLER, Meaning.EQUAL)):
             return doubts
-        doubts = doubts or not longest.isdisjoint((Meaning.ASK, Meaning.UNSURE))
-        place = end
+        doubts = doubts or not said.isdisjoint((Meaning.ASK, Meaning.UNSURE))
     return False
 
 
@@ -246,19 +250,21 @@ def _longest(items: Lattice) -> frozenset[tuple[int, Number]]:
     return frozenset(
         (one.span[1], one.numeral.leaf)
         for one in whole
-        if one.numeral and not (one.end < len(items) and _is_more(items[one.end]))
+        if one.numeral and not _says(items, one.end, Meaning.MORE)
     )
 
 
-def _is_more(here: tuple[Item, ...]) -> bool:
-    return any(one.meaning is Meaning.MORE and not one.noise for one in here)
+def _says(items: Lattice, place: int, meaning: Meaning) -> bool:
+    """Tell whether a word that plainly means so begins at a place."""
+    here = items[place] if place < len(items) else ()
+    return any(one.meaning is meaning and not one.noise for one in here)
 
 
 def _lost(items: Lattice) -> bool:
     """Tell whether the work was given up behind the last number: and then I lost count."""
     numbers = [place for place, here in enumerate(items) if is_number(here)]
-    behind = items[numbers[-1] + 1 :] if numbers else ()
-    return any(one.meaning is Meaning.LOST and not one.noise for here in behind for one in here)
+    behind = range(numbers[-1] + 1, len(items)) if numbers else ()
+    return any(_says(items, place, Meaning.LOST) for place in behind)
 
 
 def _vague(items: Lattice) -> frozenset[int]:
@@ -267,9 +273,7 @@ def _vague(items: Lattice) -> frozenset[int]:
         one.span[1]
         for here in items
         for one in here
-        if one.numeral
-        and one.end < len(items)
-        and any(other.meaning is Meaning.VAGUE and not other.noise for other in items[one.end])
+        if one.numeral and _says(items, one.end, Meaning.VAGUE)
     )
 
 
@@ -299,20 +303,17 @@ _SIGNS = (Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER)
 
 def _worked(items: Lattice) -> frozenset[int]:
     """Return where numbers begin that a plain sign stands right behind or before."""
-    found, place, before = set(), 0, False
+    found, before = set(), False
     last: Item | None = None
-    while place < len(items):
-        plain = [one for one in items[place] if not one.noise]
-        end = max((one.end for one in plain), default=place + 1)
-        longest = [one for one in plain if one.end == end]
-        number = next((one for one in longest if one.numeral), None)
-        apart = bool(longest) and longest[0].pause is not Pause.NONE
-        sign = number is None and _is_sign(longest)
+    for phrase in _phrases(items):
+        number = next((one for one in phrase if one.numeral), None)
+        apart = bool(phrase) and phrase[0].pause is not Pause.NONE
+        sign = number is None and _is_sign(phrase)
         if number is not None and before and not apart:
             found.add(number.span[0])
         if sign and last is not None and not apart:
             found.add(last.span[0])
-        place, before, last = end, sign, number
+        before, last = sign, number
     return frozenset(found)
 
 

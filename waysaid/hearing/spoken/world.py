@@ -100,6 +100,12 @@ def world_of(problem: Problem) -> World:
     )
 
 
+def asks(side: Expression, world: World) -> bool:
+    """Tell whether a side of a step is all that is asked, in either order of a sum or product."""
+    asked = world.facts.asked
+    return asked is not None and turned_side(side) == turned_side(asked)
+
+
 def _halves(problem: Problem) -> frozenset[Expression]:
     """Return the steps by which a fraction is held against a half: half of the five of 3/5."""
     if not isinstance(problem, Compare):
