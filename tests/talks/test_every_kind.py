@@ -217,9 +217,10 @@ def test_with_many_ways_told_the_next_is_put_on_the_board_without_scrolling(room
     desk.page.locator("#line input").fill("39+20=59 59+7=66")
     desk.page.locator("#preview p").first.wait_for()
     same = desk.page.locator('#relate [data-key^="same-"]')
-    assert same.all_inner_texts() == ["Dunya", "Elif", "Fenna", "Goran"]
+    newest = ["Dunya", "Elif", "Fenna", "Goran"]
+    assert waited(same.all_inner_texts, newest) == newest
     assert fits(desk.page) == []
     desk.page.locator('[data-key="earlier-ways"]').click()
-    assert same.count() == 7
+    assert waited(same.count, 7) == 7
     same.first.click()
     assert waited(lambda: boards[0].says()["folded"][:1], []) != []
