@@ -5,4 +5,5 @@ source "$(dirname "$0")/common.sh"
 
 scripts/setup.sh all
 scripts/lint.sh
-exec env WAYSAID_COUNTS=test "$PY" -m pytest -n 2 --dist loadfile --durations=25 --durations-min=5 "$@"
+exec env WAYSAID_COUNTS=test "$PY" -m pytest -n 2 --dist loadfile --no-loadscope-reorder \
+    --durations=25 --durations-min=5 "$@"

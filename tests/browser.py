@@ -33,6 +33,10 @@ FLAGS = (
     "--no-first-run",
 )
 SCREEN = {"width": 1920, "height": 1080}
+VIOLATIONS = """async rules => {
+  const found = await axe.run(document, {rules, resultTypes: ["violations"]});
+  return found.violations;
+}"""
 AXE = Path(__file__).parent / "vendor" / "axe" / "axe.min.js"
 
 
@@ -133,10 +137,10 @@ def axe() -> Callable[..., list[str]]:
         if not page.evaluate("() => 'axe' in window"):
             page.evaluate(source)
         rules = {rule: {"enabled": False} for rule in without}
-        found = page.evaluate("rules => axe.run(document, {rules})", rules)
+        found = page.evaluate(VIOLATIONS, rules)
         return [
             f"{fault['id']}: {fault['help']} at {', '.join(str(node['target']) for node in nodes)}"
-            for fault in found["violations"]
+            for fault in found
             for nodes in [fault["nodes"]]
         ]
 

@@ -1,11 +1,13 @@
 """How well children's sentences are heard: those used in building, and those kept aside.
 
 The floors stand a few points under what docs/reference/hearing.md measured; the bars that are
-aimed at stand there, too, and are higher.
+aimed at stand there, too, and are higher. Only the sweep hears all of those
+used in building; other runs hear a third.
 """
 
 import pytest
 
+from tests.counts import Size, size
 from tests.hearing.said import EXAMPLES, WRITTEN, heard, measured, sentences
 from waysaid.hearing.turned import turned
 
@@ -30,6 +32,8 @@ FLOORS = {
 def test_sentences_are_heard_at_least_as_well_as_they_were(split):
     aside = split == "kept aside"
     listed = [one for path in WRITTEN for one in sentences(path) if one.aside is aside]
+    if not aside and size() is not Size.SWEEP:
+        listed = listed[::3]
     assert len(listed) > 250
     measure = measured(listed)
     floors = FLOORS[split]

@@ -32,14 +32,14 @@ def shared(way: str = "w1", **more: object) -> happened.WayShared:
     return happened.WayShared(way, "p2", **said)  # type: ignore[arg-type]
 
 
-@settings(max_examples=count(test=1000, sweep=20000), deadline=None)
+@settings(max_examples=count(test=400, sweep=20000), deadline=None)
 @given(talks())
 def test_folding_any_prefix_never_fails(records: list[Record]) -> None:
     for end in range(len(records) + 1):
         assert fold(records[:end]).order == (records[end - 1].order if end else 0)
 
 
-@settings(max_examples=count(test=1000, sweep=20000), deadline=None)
+@settings(max_examples=count(test=400, sweep=20000), deadline=None)
 @given(talks(), st.randoms(use_true_random=False))
 def test_any_repeated_or_shuffled_delivery_folds_to_the_same_state(
     records: list[Record], random: st.DataObject
@@ -49,7 +49,7 @@ def test_any_repeated_or_shuffled_delivery_folds_to_the_same_state(
     assert fold(again) == fold(records)
 
 
-@settings(max_examples=count(test=1000, sweep=20000), deadline=None)
+@settings(max_examples=count(test=400, sweep=20000), deadline=None)
 @given(talks(), st.data())
 def test_going_on_from_a_state_is_folding_all_anew(
     records: list[Record], data: st.DataObject
@@ -64,7 +64,7 @@ def test_going_on_from_a_state_is_folding_all_anew(
     assert state == fold(records)
 
 
-@settings(max_examples=count(test=1000, sweep=20000), deadline=None)
+@settings(max_examples=count(test=400, sweep=20000), deadline=None)
 @given(talks())
 def test_a_retry_taken_down_at_a_later_place_changes_nothing(records: list[Record]) -> None:
     last = records[-1].order
@@ -72,7 +72,7 @@ def test_a_retry_taken_down_at_a_later_place_changes_nothing(records: list[Recor
     assert [r.order for r in standing(records + late)] == [r.order for r in standing(records)]
 
 
-@settings(max_examples=count(test=1000, sweep=20000), deadline=None)
+@settings(max_examples=count(test=400, sweep=20000), deadline=None)
 @given(talks())
 def test_undoing_the_last_event_gives_the_state_before_it(records: list[Record]) -> None:
     before, last = fold(records[:-1]), records[-1]
@@ -83,7 +83,7 @@ def test_undoing_the_last_event_gives_the_state_before_it(records: list[Record])
     assert _without_order(after) == _without_order(before)
 
 
-@settings(max_examples=count(test=1000, sweep=20000), deadline=None)
+@settings(max_examples=count(test=400, sweep=20000), deadline=None)
 @given(talks())
 def test_undoing_an_undo_brings_the_event_back(records: list[Record]) -> None:
     last = records[-1]
