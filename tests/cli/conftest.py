@@ -29,3 +29,17 @@ def asked(run):
         return json.loads(out)
 
     return ran
+
+
+@pytest.fixture
+def answered(run, tmp_path):
+    """Run a question over lines; give back the status and the objects."""
+
+    def ran(question, *lines, options=()):
+        file = tmp_path / "lines.jsonl"
+        file.write_bytes(b"\n".join(line.encode() for line in lines))
+        status, out, err = run(question, "--lines", str(file), *options)
+        assert err == ""
+        return status, [json.loads(line) for line in out.splitlines()]
+
+    return ran

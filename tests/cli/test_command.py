@@ -18,20 +18,6 @@ from waysaid.number import parse, parse_equation, text
 from waysaid.ways import Family, Way, ways
 
 
-@pytest.fixture
-def answered(run, tmp_path):
-    """Run a question over lines; give back the status and the objects."""
-
-    def ran(question, *lines, options=()):
-        file = tmp_path / "lines.jsonl"
-        file.write_bytes(b"\n".join(line.encode() for line in lines))
-        status, out, err = run(question, "--lines", str(file), *options)
-        assert err == ""
-        return status, [json.loads(line) for line in out.splitlines()]
-
-    return ran
-
-
 def test_ways_are_listed_best_first_as_json(asked):
     found = asked("ways", "37+25")
     assert (found["problem"], found["answer"]) == ("37 + 25", "62")

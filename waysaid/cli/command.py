@@ -17,6 +17,7 @@ from waysaid.cli.answers import (
     answer_slips,
     answer_ways,
 )
+from waysaid.cli.compose import answer_compose, show_compose
 from waysaid.cli.given import BadInputError, Given, language_in
 from waysaid.cli.hear import answer_hear, show_hear
 from waysaid.cli.show import show_drawing, show_links, show_slips, show_ways
@@ -49,6 +50,9 @@ QUESTIONS = {
     ),
     "links": Question(
         answer_links, show_links, ("problems",), "say what connects the problems of a string"
+    ),
+    "compose": Question(
+        answer_compose, show_compose, ("grade", "focus"), "write the best string for a wish"
     ),
     "draw": Question(answer_draw, show_drawing, ("problem",), "draw a way as SVG"),
 }
@@ -217,6 +221,8 @@ def _port(said: str) -> int:
 def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
     if name == "links":
         parser.add_argument("problems", nargs="*", help='such as "40 + 25" "37 + 25"')
+    elif name == "compose":
+        _wish_options(parser)
     else:
         parser.add_argument("problem", nargs="?", help=f"such as {_SUCH_AS}")
     if name == "hear":
@@ -233,3 +239,12 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--lang", help=f"one of {', '.join(Language)}")
     parser.add_argument("--json", action="store_true", help="print one JSON object")
     parser.add_argument("--lines", metavar="FILE", help="a JSON object a line; - for what is piped")
+
+
+def _wish_options(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--grade", help="from 0 (kindergarten) to 6")
+    parser.add_argument("--focus", help="the family that the string is about, by its slug")
+    parser.add_argument("--length", help="how many problems, from 3 to 7; 5 unless said")
+    parser.add_argument("--with", nargs="+", metavar="PROBLEM", help="what must be in it")
+    parser.add_argument("--lately", nargs="+", metavar="PROBLEM", help="what must not be in it")
+    parser.add_argument("--seed", help="chooses among strings that are as good; 1 unless said")

@@ -60,6 +60,15 @@ def number_in(given: Given, name: str) -> Exact:
     return exact(read)
 
 
+def whole_in(given: Given, name: str, usual: int | None) -> int:
+    """Return the whole number of that name, `usual` where there is none. Raises `BadInputError`."""
+    said = given.get(name, usual)
+    try:
+        return int(_text({name: said}, name))
+    except ValueError:
+        raise BadInputError(f"“{name}” is {said!r}; a whole number would fit.") from None
+
+
 def words_in(given: Given, name: str) -> str:
     """Return the words of that name as they are. Raises `BadInputError`."""
     value = given.get(name)
