@@ -71,3 +71,36 @@ def test_cents_stay_whole_numbers_where_no_number_has_a_point():
 def test_the_same_tops_are_no_verdict_where_a_side_is_named():
     heard = read(parse("3/5 ? 3/7"), "same number of pieces but fifths are bigger so three fifths")
     assert heard.answer_text == ">"
+
+
+_SAME = [
+    ("0.3 ? 0.30", "they are the same", "="),
+    ("1/2 ? 2/4", "a half is the same as two quarters", "="),
+    ("3/4 ? 5/8", "three quarters is the same as six eighths", None),
+    ("0.65 ? 0.7", "I thought the same as Leo", None),
+    ("0.65 ? 0.7", "same as her but I forgot", None),
+]
+
+
+@pytest.mark.parametrize(("problem", "said", "answer"), _SAME)
+def test_the_same_is_a_verdict_on_the_numbers_and_not_on_another_child(problem, said, answer):
+    assert read(parse(problem), said).answer_text == answer
+
+
+@pytest.mark.parametrize(
+    "said", ["43 is half", "it's forty three because that's half", "forty three that's just half"]
+)
+def test_half_of_what_a_part_is_taken_of_may_be_said_behind_its_worth(said):
+    heard = read(parse("50% of 86"), said)
+    assert [one.step.text for one in heard.told] == ["86 / 2 = 43"]
+    assert heard.answer_text == "43"
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["cut both in half ninety and six so fifteen", "they both get halved, ninety and six, fifteen"],
+)
+def test_both_numbers_are_halved_whichever_word_comes_first(said):
+    heard = read(parse("180 / 12"), said)
+    assert [one.step.text for one in heard.told][:2] == ["180 / 2 = 90", "12 / 2 = 6"]
+    assert heard.answer_text == "15"

@@ -17,7 +17,7 @@ from waysaid.hearing.spoken.anew import (
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.meant import cannot, meant, regrouped
-from waysaid.hearing.spoken.part import is_all, part_step
+from waysaid.hearing.spoken.part import base_of, is_all, part_step
 from waysaid.hearing.spoken.places import in_other_places, in_places
 from waysaid.hearing.spoken.reached import as_factors
 from waysaid.hearing.spoken.scale import by_two
@@ -73,10 +73,21 @@ def _closed(state: State, world: World) -> Iterator[State]:
         for after in alone(state, frame.left, world):
             yield after.and_costs(weights.ALONE)
     elif frame.sign is not None or frame.verb is not None:
+        yield from _half_of_base(state, frame, world)
         yield from _scaled_again(state, frame, world)
         yield state.and_costs(weights.ALONE)
     else:
         yield state
+
+
+def _half_of_base(state: State, frame: Frame, world: World) -> Iterator[State]:
+    """Yield half of the number that a part is taken of, said behind its worth: 43 is half."""
+    base, ends = base_of(world), frame.result or state.reason
+    if frame.verb is not Meaning.HALF or ends is None or base is None:
+        return
+    left = Quantity(base, ends.span, said=False)
+    halved = replace(by_two(True, left, world), result=frame.result)
+    yield with_step(state, halved, left, world)
 
 
 def _scaled_again(state: State, frame: Frame, world: World) -> Iterator[State]:

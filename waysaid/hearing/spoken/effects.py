@@ -14,7 +14,7 @@ from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.part import part_step, taken_part
 from waysaid.hearing.spoken.pictured import lacked
 from waysaid.hearing.spoken.placed import place_named
-from waysaid.hearing.spoken.refer import POINTING, both, refer
+from waysaid.hearing.spoken.refer import POINTING, both, both_by_two, refer
 from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import HALF, by_two, scaled_by_two, unnamed
 from waysaid.hearing.spoken.sized import groups, how_often, shared_by
@@ -194,8 +194,10 @@ def _unnamed(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
-    """Half or double: of the number before, where one stands alone; else of what comes."""
+    """Half or double: of both numbers or the one before, where named; else of what comes."""
     halved = item.meaning is Meaning.HALF
+    if state.both and not state.drafts and state.frame.empty:
+        yield both_by_two(state, item, world, halved=halved)
     whole = state.frame.whole
     if whole is not None and isinstance(whole.leaf, int) and state.frame.left is None:
         yield state.framed(Frame(verb=item.meaning, result=whole, wants=Slot.LEFT), weights.NEXT)

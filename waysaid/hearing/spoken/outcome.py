@@ -39,7 +39,7 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     if isinstance(world.facts.problem, Claim):
         return _on_claim(verdict, talk)
     if isinstance(world.facts.problem, Compare):
-        return None if talk.wonders and not state.heard else verdict
+        return _on_comparison(verdict, state, talk, world.facts.problem)
     state = _standing(state, talk, world)
     promised = any(one.final for one in state.bare)
     if isinstance(verdict, Remainder) and _shared_out(state, verdict):
@@ -98,6 +98,29 @@ def _on_claim(verdict: Remainder | Order | Verdict | None, talk: Talk) -> Answer
     if verdict is Verdict.TRUE and false and not true:
         return Verdict.FALSE
     return verdict or talk.judged
+
+
+def _on_comparison(
+    verdict: Remainder | Order | Verdict | None, state: State, talk: Talk, problem: Compare
+) -> Remainder | Order | Verdict | None:
+    """Return the verdict on a comparison: none only asked for, nor one that is agreement.
+
+    Where none was told, one number said to be the other is the same: a half is two quarters.
+    """
+    if talk.wonders and not state.heard:
+        return None
+    if verdict is Order.SAME and _as_another(state, talk):
+        return None
+    compared = {problem.left, problem.right}
+    same = any({draft.left, draft.result} == compared for draft in state.drafts)
+    return Order.SAME if verdict is None and same else verdict
+
+
+def _as_another(state: State, talk: Talk) -> bool:
+    """Tell whether `the same` is another child's way and no verdict: I thought the same as Leo."""
+    agrees = not talk.marks.isdisjoint((Meaning.SAME_AS, Meaning.AGREE, Meaning.ALIKE))
+    named = state.heard or state.spoken or state.both
+    return agrees and Meaning.EQUAL not in talk.marks and not named
 
 
 def _seconds(state: State, talk: Talk) -> bool:

@@ -126,7 +126,7 @@ def both(state: State, item: Item, world: World) -> Iterator[State]:
     """Yield the state in which a hop is made from every number of the problem."""
     frame = state.frame
     if frame.verb in (Meaning.HALF, Meaning.DOUBLE) and frame.left is None and not state.drafts:
-        yield _both_by_two(state, item, world)
+        yield both_by_two(state, item, world, halved=frame.verb is Meaning.HALF)
     if isinstance(world.facts.problem, Image):
         yield state.and_costs(weights.IGNORED)
         return
@@ -145,10 +145,9 @@ def both(state: State, item: Item, world: World) -> Iterator[State]:
     yield state.and_costs(weights.IGNORED if told and not world.groups else 1)
 
 
-def _both_by_two(state: State, item: Item, world: World) -> State:
+def both_by_two(state: State, item: Item, world: World, *, halved: bool) -> State:
     """Return the state in which every number was halved, or doubled: 48 and 3 are still to come."""
-    halved = state.frame.verb is Meaning.HALF
-    after = replace(state, frame=Frame())
+    after = replace(state, frame=Frame(), both=False)
     for one in world.facts.written:
         left = Quantity(one, item.span)
         after = with_step(after, by_two(halved, left, world), left, world)
