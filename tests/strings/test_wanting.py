@@ -12,7 +12,7 @@ from random import Random
 from tests.counts import count
 from waysaid.number import parse
 from waysaid.strings import Plain, plain_of
-from waysaid.strings.pool import SIGNS, pool, pool_of
+from waysaid.strings.pool import SIGNS, plains_of, pool_of
 from waysaid.strings.wanting import EASY, of_string
 from waysaid.ways import Family
 
@@ -45,8 +45,8 @@ def _spoilt(plains: list[Plain], family: Family, grade: int, dice: Random) -> li
         if dice.random() < 0.5:
             dice.shuffle(spoilt)
         else:
-            other = dice.choice(pool(grade, family).candidates)
-            spoilt[dice.randrange(len(spoilt))] = other.plain
+            other = dice.choice(plains_of(grade, family))
+            spoilt[dice.randrange(len(spoilt))] = other
     return spoilt
 
 

@@ -15,6 +15,7 @@ from waysaid.cli.given import (
 )
 from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
 from waysaid.number import (
+    Language,
     Problem,
     Said,
     Span,
@@ -25,7 +26,7 @@ from waysaid.number import (
     text,
 )
 from waysaid.slips import slip_note, slip_question, slips
-from waysaid.strings import link_says, links
+from waysaid.strings import Link, link_says, links
 from waysaid.ways import (
     Family,
     Way,
@@ -146,16 +147,21 @@ def answer_links(given: Given) -> Answer:
     problems, language = problems_in(given), language_in(given)
     return {
         "problems": [text(problem) for problem in problems],
-        "links": [
-            {
-                "kind": link.kind.value,
-                "between": list(link.between),
-                "says": link_says(link, language),
-                "shows": list(link.shows),
-            }
-            for link in links(problems)
-        ],
+        "links": link_rows(links(problems), language),
     }
+
+
+def link_rows(found: Sequence[Link], language: Language) -> list[Answer]:
+    """Return each link as a JSON object."""
+    return [
+        {
+            "kind": link.kind.value,
+            "between": list(link.between),
+            "says": link_says(link, language),
+            "shows": list(link.shows),
+        }
+        for link in found
+    ]
 
 
 def answer_draw(given: Given) -> Answer:

@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 from typing import cast
 
-from waysaid.cli.answers import Answer
+from waysaid.cli.answers import Answer, link_rows
 from waysaid.cli.given import BadInputError, Given, kind_of, language_in, problem_in, whole_in
 from waysaid.number import Language, Print, parse, text
-from waysaid.strings import Plain, Wish, WishError, compose, link_says, plain_of
+from waysaid.strings import Plain, Wish, WishError, compose, plain_of
 from waysaid.ways import Family
 
 
@@ -33,15 +33,7 @@ def answer_compose(given: Given) -> Answer:
     return {
         "problems": [text(problem) for problem in composed.problems],
         "why": list(composed.why),
-        "links": [
-            {
-                "kind": link.kind.value,
-                "between": list(link.between),
-                "says": link_says(link, language),
-                "shows": list(link.shows),
-            }
-            for link in composed.links
-        ],
+        "links": link_rows(composed.links, language),
         "best_possible": composed.best_possible,
         "wanting": composed.wanting,
         "candidates": composed.candidates,

@@ -63,6 +63,7 @@ class _Bounds:
 
     pool: Pool
     asked: Asked
+    bits: dict[int, int] = field(default_factory=dict)
     ends: list[list[list[int]]] = field(default_factory=list)
     here: list[list[int]] = field(default_factory=list)
     alone: list[list[list[tuple[int, int]]]] = field(default_factory=list)
@@ -70,6 +71,7 @@ class _Bounds:
     def __post_init__(self) -> None:
         length, candidates = self.asked.length, self.pool.candidates
         every = range(1 << len(self.asked.musts))
+        self.bits = {must: 1 << number for number, must in enumerate(self.asked.musts)}
         self.here = [
             [of_place(one, at, length, self.asked.easy) for one in candidates]
             for at in range(length)
@@ -82,10 +84,7 @@ class _Bounds:
 
     def after(self, missing: int, place: int) -> int:
         """Return the musts still to come once a candidate is in."""
-        for number, must in enumerate(self.asked.musts):
-            if must == place:
-                missing &= ~(1 << number)
-        return missing
+        return missing & ~self.bits.get(place, 0)
 
     def _before(self, at: int, missing: int) -> list[int]:
         """Return what the best end from place `at` on leaves wanting, behind each candidate."""

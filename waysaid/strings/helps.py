@@ -125,15 +125,14 @@ def _one_times(plain: Plain, times: int, kind: LinkKind) -> Iterator[tuple[Plain
 def _traded(plain: Plain, times: int) -> Iterator[tuple[Plain, Help]]:
     """Yield the helps of problems with the same answer: twice as many, half as large; or both."""
     left, sign, right = plain
+    befores = []
     if sign is Sign.TIMES:
-        pairs = [(left * times, right, times), (left, right * times, -times)]
-        befores = [
-            Plain(a if by > 0 else a // times, sign, b // times if by > 0 else b)
-            for a, b, by in pairs
-            if (b if by > 0 else a) % times == 0
-        ]
+        if right % times == 0:
+            befores.append(Plain(left * times, sign, right // times))
+        if left % times == 0:
+            befores.append(Plain(left // times, sign, right * times))
     else:
-        befores = [Plain(left * times, sign, right * times)]
+        befores.append(Plain(left * times, sign, right * times))
         if left % times == 0 and right % times == 0:
             befores.append(Plain(left // times, sign, right // times))
     for before in befores:

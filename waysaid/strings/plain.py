@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from waysaid.number import Operation, Problem, Sign
+from waysaid.number import Operation, Problem, Sign, apply
 
 
 class Plain(NamedTuple):
@@ -20,18 +20,10 @@ class Plain(NamedTuple):
     @property
     def answer(self) -> int | None:
         """The answer; None where it is no whole number from 0 up."""
-        match self.sign:
-            case Sign.PLUS:
-                return self.left + self.right
-            case Sign.MINUS:
-                return self.left - self.right if self.left >= self.right else None
-            case Sign.TIMES:
-                return self.left * self.right
-            case Sign.OVER:
-                whole = self.right > 0 and self.left % self.right == 0
-                return self.left // self.right if whole else None
-            case _:
-                return None
+        if self.sign is Sign.OVER and self.right == 0:
+            return None
+        value = apply(self.sign, self.left, self.right)
+        return value if isinstance(value, int) and value >= 0 else None
 
 
 def plain_of(problem: Problem) -> Plain | None:

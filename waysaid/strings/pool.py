@@ -103,9 +103,15 @@ def pool(
     without: frozenset[Plain] = frozenset(),
 ) -> Pool:
     """Return the pool of a grade for a family in focus, with problems more and without others."""
-    plains = (plain for plain in _plains(SIGNS[family]) if _of_grade(plain, grade))
-    kept = dict.fromkeys(plain for plain in (*plains, *more) if plain not in without)
+    plains = (*plains_of(grade, family), *more)
+    kept = dict.fromkeys(plain for plain in plains if plain not in without)
     return pool_of(tuple(kept), family)
+
+
+def plains_of(grade: int, family: Family) -> tuple[Plain, ...]:
+    """Return every problem of a grade, each once, that a string for the family may hold."""
+    every = dict.fromkeys(_plains(SIGNS[family]))
+    return tuple(plain for plain in every if grades_of(plain.problem).holds(grade))
 
 
 def pool_of(plains: tuple[Plain, ...], family: Family) -> Pool:
@@ -152,13 +158,7 @@ def _inside(plain: Plain, tenths: int, way: Way) -> Iterator[tuple[Plain, int]]:
         left = step.equation.left
         part = plain_of(left) if isinstance(left, Operation) else None
         if part is not None and part.answer not in (None, plain.answer):
-            alone = work(*part)
-            yield part, max(0, tenths - alone)
-
-
-def _of_grade(plain: Plain, grade: int) -> bool:
-    found = grades_of(plain.problem)
-    return found.first <= grade <= found.last
+            yield part, max(0, tenths - work(*part))
 
 
 _TO_HUNDRED = range(2, 100)
@@ -175,10 +175,10 @@ def _plains(sign: Sign) -> Iterator[Plain]:
     match sign:
         case Sign.PLUS:
             yield from (Plain(a, sign, b) for a in _TO_HUNDRED for b in range(1, a + 1))
-            yield from (Plain(a, sign, b) for a in _HUNDREDS for b in (*_ADDED, *_hundreds(a)))
+            yield from _with_hundreds(sign)
         case Sign.MINUS:
             yield from (Plain(a, sign, b) for a in range(3, 101) for b in range(1, a))
-            yield from (Plain(a, sign, b) for a in _HUNDREDS for b in (*_ADDED, *_hundreds(a)))
+            yield from _with_hundreds(sign)
         case Sign.TIMES:
             yield from (Plain(a, sign, b) for a in _GROUPS for b in _OF_GROUPS)
             yield from (Plain(a, sign, b) for a in range(13, 51) for b in _OF_GROUPS)
@@ -187,6 +187,8 @@ def _plains(sign: Sign) -> Iterator[Plain]:
             yield from (Plain(a * b, sign, a) for a in range(14, 33) for b in _GROUPS)
 
 
-def _hundreds(most: int) -> Iterator[int]:
-    """Yield the numbers of hundreds below another, to go with it."""
-    return (number for number in _HUNDREDS if number < most)
+def _with_hundreds(sign: Sign) -> Iterator[Plain]:
+    """Yield the problems of a number of hundreds with each one that is no larger than it."""
+    for number in _HUNDREDS:
+        smaller = (other for other in _HUNDREDS if other < number)
+        yield from (Plain(number, sign, other) for other in (*_ADDED, *smaller))

@@ -22,8 +22,8 @@ STEEP = 1
 """What a tenth more or less than that costs. Too little costs as well: then nothing is found."""
 PAYS = 20
 """What the family in focus should save in the end against the usual ways."""
-HOME = 3
-"""A tenth short of that costs so many thirds in the last problem, and fewer before it."""
+HOME = 1
+"""What a tenth short of that costs in the last problem; before it the less, the earlier."""
 NO_FOCUS = 30
 """How far short a problem is in which the family in focus has no way."""
 TOO_SOON = 1
@@ -54,7 +54,7 @@ def of_place(one: Candidate, at: int, length: int, easy: int) -> int:
         wanting += ENTRY * max(0, one.effort - easy)
         return wanting + TOO_SOON * max(0, one.pays or 0)
     short = NO_FOCUS if one.pays is None else min(NO_FOCUS, max(0, PAYS - one.pays))
-    wanting += short * HOME * at // (3 * (length - 1))
+    wanting += short * HOME * at // (length - 1)
     asked = easy + CLIMB * at + (STRETCH if at == length - 1 else 0)
     return wanting + LOW * max(0, asked - one.effort)
 

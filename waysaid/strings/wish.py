@@ -5,12 +5,11 @@ from dataclasses import dataclass
 from waysaid.number import Language, Print, text
 from waysaid.strings.plain import Plain
 from waysaid.strings.pool import SIGNS
+from waysaid.strings.starter import GRADES
 from waysaid.ways import Family, grades_of
 
 SHORTEST, LONGEST = 3, 7
 """How many problems a composed string may have."""
-GRADES = range(7)
-"""Kindergarten is 0."""
 MOST_MUSTS = 3
 """How many problems may be asked for by name: our choice, to bound the work."""
 
@@ -52,7 +51,7 @@ def _check_must(wish: Wish, must: Plain) -> None:
     if must.sign is not SIGNS[wish.focus] or must.answer is None:
         raise WishError(said["operation"].format(shown, wish.focus.value))
     grades = grades_of(must.problem)
-    if not grades.first <= wish.grade <= grades.last:
+    if not grades.holds(wish.grade):
         raise WishError(said["range"].format(shown, grades.first, grades.last, wish.grade))
     if must in wish.lately:
         raise WishError(said["lately"].format(shown))

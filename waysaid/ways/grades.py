@@ -47,6 +47,10 @@ class GradeRange:
     source: str
     standard: str
 
+    def holds(self, grade: int) -> bool:
+        """Tell whether a grade is one of them."""
+        return self.first <= grade <= self.last
+
 
 _Rung = tuple[int, int, str]
 _SUMS: tuple[_Rung, ...] = (
