@@ -41,6 +41,9 @@ def kinds(*given_texts: str) -> set[LinkKind]:
         ("60 / 6", "78 / 6", INSIDE),
         ("8 x 10", "16 x 5", INSIDE),
         ("400 x 20", "about 398 x 21", INSIDE),
+        ("25 x 12", "25 x 13", INSIDE),
+        ("10% of 60", "15% of 60", INSIDE),
+        ("0.25 x 36", "0.75 x 36", INSIDE),
         ("37 x 4", "4 x 37", LinkKind.TURNED_AROUND),
         ("2 x 7 x 5", "2 x 5 x 7", LinkKind.TURNED_AROUND),
         ("16% of 25", "25% of 16", LinkKind.TURNED_AROUND),
@@ -80,6 +83,9 @@ def test_each_kind_of_two_is_found(first, second, kind):
         ("20 x 30", "2 x 300", TENS),
         ("6 x 4", "6 x 9", TWICE),
         ("6 x 4", "25 / 5", LinkKind.FEEDS_NEXT),
+        ("25 x 12", "25 x 17", INSIDE),
+        ("30% of 60", "15% of 60", INSIDE),
+        ("96 / 12", "96 / 13", INSIDE),
     ],
 )
 def test_what_only_looks_like_a_link_is_not_found(first, second, kind):

@@ -11,8 +11,9 @@ from itertools import combinations
 from waysaid.number import Image, Problem, exact
 from waysaid.strings.changes import change_links
 from waysaid.strings.groups import same_number, same_total
+from waysaid.strings.inside import inside_link
 from waysaid.strings.link import Link, LinkKind, Place, Saying
-from waysaid.strings.meets import inside_link, meet_links
+from waysaid.strings.meets import meet_links
 from waysaid.strings.patterns import patterns
 from waysaid.strings.product_changes import product_links, together
 from waysaid.strings.sight import Sight, sights

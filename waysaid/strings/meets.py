@@ -1,4 +1,4 @@
-"""Links between two problems of any form: by their answer, their three numbers, or a way."""
+"""Links between two problems of any form: by their answer, or their three numbers."""
 
 from collections.abc import Iterator
 
@@ -11,14 +11,12 @@ from waysaid.number import (
     Number,
     Order,
     answer_of,
-    arithmetic,
     sides,
 )
 from waysaid.strings.leaf import leaves_of, written_of
 from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.show import like
 from waysaid.strings.sight import Joins, Sight
-from waysaid.ways import Family, Way
 
 
 def meet_links(first: Sight, second: Sight) -> Iterator[Link]:
@@ -36,7 +34,7 @@ def _sides_changed(first: Sight, second: Sight) -> Iterator[Link]:
     if not (compare or claim) or one != other[::-1] or one == other:
         return
     larger = compare and answer_of(first.problem) is not Order.SAME
-    marks = tuple((sight.at, place) for sight in (first, second) for place in _places(sight))
+    marks = tuple((sight.at, place) for sight in (first, second) for place in places_in(sight))
     yield Link(
         LinkKind.TURNED_AROUND,
         (first.at, second.at),
@@ -74,7 +72,7 @@ def _opposite(first: Sight, second: Sight) -> Iterator[Link]:
         (first.filled, second.filled),
         saying,
         tuple(like(number, *_given(first)) for number in (*one.parts, one.whole)),
-        tuple((sight.at, place) for sight in (first, second) for place in _places(sight)),
+        tuple((sight.at, place) for sight in (first, second) for place in places_in(sight)),
     )
 
 
@@ -91,7 +89,8 @@ def _given(sight: Sight) -> tuple[Number, ...]:
     return tuple(leaf for leaf in written_of(sight.problem) if not isinstance(leaf, Blank))
 
 
-def _places(sight: Sight) -> tuple[Place, ...]:
+def places_in(sight: Sight) -> tuple[Place, ...]:
+    """Return the places of every number of a problem, the answer after them."""
     numbers = tuple(range(len(leaves_of(sight.problem))))
     return numbers if isinstance(sight.problem, Equation) else (*numbers, "answer")
 
@@ -108,26 +107,3 @@ def _feeds(first: Sight, second: Sight) -> Iterator[Link]:
             (first.shown,),
             ((first.at, answer_place(first)), (second.at, given.index(first.answer))),
         )
-
-
-_NOT_INSIDE = frozenset({Family.KNOWN_FACT, Family.COUNTING})
-"""Ways whose steps are no smaller problem of their own. Our choice."""
-
-
-def inside_link(part: Sight, whole: Sight, whole_ways: tuple[Way, ...]) -> Link | None:
-    """Return the link by which one problem is a step of the other's best way that has it."""
-    asked = arithmetic(part.problem)
-    if asked is None or isinstance(asked, Equation) or part.filled == whole.filled:
-        return None
-    for way in whole_ways:
-        steps = tuple(step.text for step in way.steps)
-        if way.family not in _NOT_INSIDE and part.filled in steps:
-            return Link(
-                LinkKind.INSIDE_A_WAY,
-                (min(part.at, whole.at), max(part.at, whole.at)),
-                steps,
-                Saying.INSIDE,
-                (part.at + 1, whole.at + 1),
-                tuple((part.at, place) for place in _places(part)),
-            )
-    return None

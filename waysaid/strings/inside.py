@@ -1,0 +1,75 @@
+"""The link of a problem that is a step of another's way."""
+
+from fractions import Fraction
+
+from waysaid.number import Equation, Operation, Sign, arithmetic, exact, text
+from waysaid.strings.factor_pairs import changed_factors
+from waysaid.strings.link import Link, LinkKind, Saying
+from waysaid.strings.meets import places_in
+from waysaid.strings.show import change
+from waysaid.strings.sight import Sight
+from waysaid.ways import Family, Way
+
+_NOT_INSIDE = frozenset({Family.KNOWN_FACT, Family.COUNTING})
+"""Ways whose steps are no smaller problem of their own. Our choice."""
+
+
+def inside_link(part: Sight, whole: Sight, whole_ways: tuple[Way, ...]) -> Link | None:
+    """Return the link by which one problem is a step of the other's best way that has it.
+
+    A part of a number is also met as its quotient (25% of 80 as 80 / 4), and a product as the one
+    that another has a single group more than: both our choice.
+    """
+    asked = arithmetic(part.problem)
+    if asked is None or isinstance(asked, Equation) or part.filled == whole.filled:
+        return None
+    steps = (
+        _steps_with(part.filled, whole_ways)
+        or _as_quotient(part, whole_ways)
+        or _one_group_less(part, whole)
+    )
+    if not steps:
+        return None
+    return Link(
+        LinkKind.INSIDE_A_WAY,
+        (min(part.at, whole.at), max(part.at, whole.at)),
+        steps,
+        Saying.INSIDE,
+        (part.at + 1, whole.at + 1),
+        tuple((part.at, place) for place in places_in(part)),
+    )
+
+
+def _steps_with(equation: str, whole_ways: tuple[Way, ...]) -> tuple[str, ...]:
+    """Return the steps of the first way that has an equation among them; () where none has."""
+    for way in whole_ways:
+        steps = tuple(step.text for step in way.steps)
+        if way.family not in _NOT_INSIDE and equation in steps:
+            return steps
+    return ()
+
+
+def _as_quotient(part: Sight, whole_ways: tuple[Way, ...]) -> tuple[str, ...]:
+    """Return the problem and the steps that have it as a quotient: 10% of 60 as 60 / 10."""
+    if [term.sign for term in part.factors] != [Sign.TIMES, Sign.TIMES]:
+        return ()
+    for one, other in (part.factors, part.factors[::-1]):
+        by = exact(1 / Fraction(one.size)) if one.size else 0
+        if isinstance(by, int) and by > 1:
+            quotient = Equation(Operation(Sign.OVER, other.shown, by), part.total)
+            steps = _steps_with(text(quotient), whole_ways)
+            return (part.filled, *steps) if steps else ()
+    return ()
+
+
+def _one_group_less(part: Sight, whole: Sight) -> tuple[str, ...]:
+    """Return the problem and the one group more that makes it the other: 25 x 12 and 25 x 13."""
+    pairs = changed_factors(part, whole)
+    if pairs is None or len(pairs) != 1 or "=" in part.form:
+        return ()
+    ((old, new),) = pairs
+    if old.sign is not Sign.TIMES or new.size - old.size != 1 or len(part.factors) != 2:
+        return ()
+    if any(term.sign is Sign.OVER for term in part.factors):
+        return ()
+    return (part.filled, change(part.shown, whole.shown))
