@@ -6,6 +6,7 @@ from waysaid.strings.leaf import leaves_of, with_leaves
 from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.link_words import link_question, link_says
 from waysaid.strings.links import MOST, links
+from waysaid.strings.noticing import Matched, noticing
 from waysaid.strings.plain import Plain, plain_of
 from waysaid.strings.starter import (
     Starter,
@@ -25,6 +26,7 @@ __all__ = [
     "Does",
     "Link",
     "LinkKind",
+    "Matched",
     "Place",
     "Plain",
     "Refusal",
@@ -39,6 +41,7 @@ __all__ = [
     "link_question",
     "link_says",
     "links",
+    "noticing",
     "plain_of",
     "starter_text",
     "starters",
