@@ -112,6 +112,20 @@ def test_links_say_what_connects_a_string(asked, run):
     assert "Nothing" in run("links", "11 + 13", "700 - 250")[1]
 
 
+def test_links_match_what_a_child_noticed(asked, run):
+    string = ("40 + 25", "37 + 25", "37 + 28")
+    assert "noticed" not in asked("links", *string)
+    found = asked("links", *string, "--noticed", "the 25 keeps coming back")["noticed"]
+    assert found["link"]["kind"] == "same-number"
+    assert found["link"]["between"] == [0, 1]
+    assert found["says"] == "25 comes back."
+    kept = asked("links", *string, "--noticed", "todos dan 65", "--lang", "es")["noticed"]
+    assert kept["link"] is None
+    assert kept["words"] == "todos dan 65"
+    said = run("links", *string, "--noticed", "they all make 65")[1]
+    assert said.endswith("“they all make 65”\n    Kept as said; not one that algebra proves.\n")
+
+
 def test_a_drawing_goes_into_its_file(run, tmp_path):
     file = tmp_path / "f.svg"
     options = ("--way", "bridge", "--as", "number-line", "--out", str(file))

@@ -12,6 +12,7 @@ from waysaid.cli.given import (
     problem_in,
     problems_in,
     rest_in,
+    words_in,
 )
 from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
 from waysaid.number import (
@@ -26,7 +27,7 @@ from waysaid.number import (
     text,
 )
 from waysaid.slips import slip_note, slip_question, slips
-from waysaid.strings import Link, link_says, links
+from waysaid.strings import Link, Matched, link_says, links, noticing
 from waysaid.ways import (
     Family,
     Way,
@@ -143,11 +144,26 @@ def _wrong_in(given: Given) -> Said | Span:
 
 
 def answer_links(given: Given) -> Answer:
-    """Return what connects the `problems`."""
+    """Return what connects the `problems`, and the link that the words of `noticed` state."""
     problems, language = problems_in(given), language_in(given)
-    return {
+    answer: Answer = {
         "problems": [text(problem) for problem in problems],
         "links": link_rows(links(problems), language),
+    }
+    if "noticed" in given:
+        matched = noticing(words_in(given, "noticed"), problems, language)
+        answer["noticed"] = _noticed_row(matched, language)
+    return answer
+
+
+def _noticed_row(matched: Matched, language: Language) -> Answer:
+    """Return a noticing as a JSON object; its link is null where it is kept as said."""
+    link = matched.link
+    rows = [] if link is None else link_rows([link], language)
+    return {
+        "words": matched.words,
+        "link": rows[0] if rows else None,
+        "says": matched.says(language),
     }
 
 

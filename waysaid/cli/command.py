@@ -221,6 +221,7 @@ def _port(said: str) -> int:
 def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
     if name == "links":
         parser.add_argument("problems", nargs="*", help='such as "40 + 25" "37 + 25"')
+        parser.add_argument("--noticed", metavar="WORDS", help="what a child noticed about them")
     elif name == "compose":
         _wish_options(parser)
     else:

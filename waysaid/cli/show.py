@@ -79,6 +79,11 @@ def show_links(answer: Answer, language: Language) -> Iterator[str]:
         yield from _row(start, f"{link['says']} ({link['kind']})")
         yield from _row(" " * len(start), _list(link["shows"]))
     yield from _none(found, "links", language)
+    if "noticed" in answer:
+        noticed = cast("dict[str, Any]", answer["noticed"])
+        yield ""
+        yield from _row("  ", f"“{noticed['words']}”")
+        yield from _row("    ", noticed["says"])
 
 
 def show_drawing(answer: Answer, _: Language) -> Iterator[str]:

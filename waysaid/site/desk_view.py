@@ -23,7 +23,7 @@ from waysaid.site.models import Talk
 from waysaid.site.talk_rows import printed
 from waysaid.site.talks import desk_title
 from waysaid.site.wording import Wording, wording_of
-from waysaid.talk import Phase, State, WayTold, telling_of, what_if_refused
+from waysaid.talk import Phase, State, WayTold, stated, telling_of, what_if_refused
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +77,7 @@ def desk_view(desk: Desk) -> dict[str, Any]:
         "answering": _answering(desk),
         "private": _private(desk, children),
         "think": _think(desk),
-        "noticings": _noticings(state, names),
+        "noticings": _noticings(state, names, Language(desk.language)),
         "what_ifs": _what_ifs(state),
         "what_if_refused": what_if_refused(state, Language(desk.language)),
     }
@@ -210,7 +210,7 @@ def _think(desk: Desk) -> dict[str, Any]:
     }
 
 
-def _noticings(state: State, names: dict[str, str]) -> list[dict[str, Any]]:
+def _noticings(state: State, names: dict[str, str], language: Language) -> list[dict[str, Any]]:
     return [
         {
             "id": each.id,
@@ -218,6 +218,7 @@ def _noticings(state: State, names: dict[str, str]) -> list[dict[str, Any]]:
             "name": names.get(each.child or "", ""),
             "words": each.words,
             "link": each.link,
+            "states": stated(state, each, language),
         }
         for each in state.noticings
     ]

@@ -5,11 +5,12 @@ or not; a what-if shows no answer until a child says it.
 """
 
 from collections.abc import Mapping
+from functools import lru_cache
 from typing import Any
 
 from waysaid.drawing import Frame, StringMark, StringRow, draw_string, scene_json
-from waysaid.number import Language, Problem, say
-from waysaid.strings import Change, ChangeError, what_if
+from waysaid.number import Language, NoValue, Problem, say
+from waysaid.strings import Change, ChangeError, Matched, noticing, what_if
 from waysaid.talk.event import Mark, PlannedProblem
 from waysaid.talk.sheet import SCREEN, WAY_SIZE, Sheet, name_of, read, shown
 from waysaid.talk.state import Noticing, State, Supposing
@@ -68,13 +69,34 @@ def what_if_refused(state: State, language: Language) -> dict[str, Any] | None:
     return None
 
 
-def _noticing(noticing: Noticing, names: Mapping[str, str]) -> dict[str, Any]:
+def stated(state: State, noticed: Noticing, language: Language) -> str:
+    """Return, for the desk only, what link a child's words state, or that they are kept as said.
+
+    Empty where there are no words.
+    """
+    if not noticed.words:
+        return ""
+    problems = tuple(problem for _, problem in string_of(state))
+    found = _matched(noticed.words, problems, Language(state.board_language))
+    return "" if found is None else found.says(language)
+
+
+@lru_cache(maxsize=256)
+def _matched(words: str, problems: tuple[Problem, ...], language: Language) -> Matched | None:
+    """Match a noticing; kept, as a desk is told anew after each event. None without an answer."""
+    try:
+        return noticing(words, problems, language)
+    except NoValue:
+        return None
+
+
+def _noticing(noticed: Noticing, names: Mapping[str, str]) -> dict[str, Any]:
     return {
-        "id": noticing.id,
-        "name": names.get(noticing.child or "", ""),
-        "words": noticing.words,
-        "marks": [[mark.problem, mark.place] for mark in noticing.marks],
-        "join": noticing.join,
+        "id": noticed.id,
+        "name": names.get(noticed.child or "", ""),
+        "words": noticed.words,
+        "marks": [[mark.problem, mark.place] for mark in noticed.marks],
+        "join": noticed.join,
     }
 
 

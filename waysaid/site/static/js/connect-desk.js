@@ -108,6 +108,7 @@ export class ConnectDesk {
           {},
           make("strong", {}, `${each.name || words.no_name}: `),
           each.words || words.marked,
+          each.states && make("small", { class: "stated" }, each.states),
         ),
         button(`erase-${each.id}`, words.erase, () => erase(each.id)),
       ),
@@ -278,7 +279,7 @@ export class ConnectDesk {
       settled: planned.get(row.id)?.settled ?? null,
     }));
     this.showString({ rows, chosen });
-    this.showTold({ noticings: connect.noticings });
+    this.showTold({ noticings: state.noticings });
     const speaker = this.desk.speaker && this.desk.name(this.desk.speaker);
     const some = atOnce(rows.length);
     this.showLinks({
