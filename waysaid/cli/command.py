@@ -21,7 +21,9 @@ from waysaid.cli.compose import answer_compose, show_compose
 from waysaid.cli.given import BadInputError, Given, language_in
 from waysaid.cli.hear import answer_hear, show_hear
 from waysaid.cli.show import show_drawing, show_links, show_slips, show_ways
+from waysaid.cli.year import answer_year, show_year
 from waysaid.number import Language, Rest
+from waysaid.strings import Curriculum
 from waysaid.ways import Family
 
 BAD_INPUT = 2
@@ -53,6 +55,9 @@ QUESTIONS = {
     ),
     "compose": Question(
         answer_compose, show_compose, ("grade", "focus"), "write the best string for a wish"
+    ),
+    "year": Question(
+        answer_year, show_year, ("grade", "out"), "lay out a year of talks for a grade"
     ),
     "draw": Question(answer_draw, show_drawing, ("problem",), "draw a way as SVG"),
 }
@@ -224,6 +229,8 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
         parser.add_argument("--noticed", metavar="WORDS", help="what a child noticed about them")
     elif name == "compose":
         _wish_options(parser)
+    elif name == "year":
+        _year_options(parser)
     else:
         parser.add_argument("problem", nargs="?", help=f"such as {_SUCH_AS}")
     if name == "hear":
@@ -249,3 +256,10 @@ def _wish_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--with", nargs="+", metavar="PROBLEM", help="what must be in it")
     parser.add_argument("--lately", nargs="+", metavar="PROBLEM", help="what must not be in it")
     parser.add_argument("--seed", help="chooses among strings that are as good; 1 unless said")
+
+
+def _year_options(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--grade", help="from 0 (kindergarten) to 6")
+    parser.add_argument("--curriculum", help=f"one of {', '.join(Curriculum)}; ccss unless said")
+    parser.add_argument("--seed", help="which of many such years; 1 unless said")
+    parser.add_argument("--out", metavar="DIR", help="the folder to write into")

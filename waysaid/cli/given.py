@@ -16,6 +16,7 @@ from waysaid.number import (
     parse,
     parse_expression,
 )
+from waysaid.strings import Curriculum
 from waysaid.ways import Family
 
 MOST_PROBLEMS = 20
@@ -25,7 +26,7 @@ _LARGEST = 10**12
 """The largest number of a JSON line that is looked at: our choice, to bound the work."""
 
 Given = Mapping[str, object]
-_Kind = TypeVar("_Kind", Language, Family, Picture, Rest)
+_Kind = TypeVar("_Kind", Language, Family, Picture, Rest, Curriculum)
 
 
 class BadInputError(ValueError):
@@ -69,12 +70,12 @@ def whole_in(given: Given, name: str, usual: int | None) -> int:
         raise BadInputError(f"“{name}” is {said!r}; a whole number would fit.") from None
 
 
-def words_in(given: Given, name: str) -> str:
-    """Return the words of that name as they are. Raises `BadInputError`."""
+def words_in(given: Given, name: str, wanted: str = "what a child said") -> str:
+    """Return the words of that name as they are. Raises `BadInputError`, which says the wanted."""
     value = given.get(name)
     if isinstance(value, str):
         return value
-    raise BadInputError(f"“{name}” is missing or no text; what a child said would fit.")
+    raise BadInputError(f"“{name}” is missing or no text; {wanted} would fit.")
 
 
 def kind_of(kinds: type[_Kind], value: object, name: str) -> _Kind:

@@ -1,0 +1,63 @@
+"""The table of ideas: whole, in order, each with something to draw on."""
+
+import pytest
+
+from waysaid.number import Language
+from waysaid.strings import Curriculum, idea_name, starters
+from waysaid.strings.pool import SIGNS
+from waysaid.strings.year.changed import seeds
+from waysaid.strings.year.ideas import Topic
+from waysaid.strings.year.stock import stocked
+from waysaid.strings.year.table import ideas, ideas_asked
+
+EVERY = list(ideas().values())
+SIGNED = {
+    Topic.SUMS: "+",
+    Topic.DIFFERENCES: "-",
+    Topic.PRODUCTS: "x",
+    Topic.QUOTIENTS: "/",
+}
+
+
+def test_each_idea_comes_behind_what_it_needs_in_either_curriculum():
+    seen = set()
+    for idea in EVERY:
+        assert set(idea.needs) <= seen, idea.slug
+        for curriculum in Curriculum:
+            grade = idea.standard(curriculum).grade
+            assert all(ideas()[need].standard(curriculum).grade <= grade for need in idea.needs)
+        seen.add(idea.slug)
+
+
+@pytest.mark.parametrize("curriculum", Curriculum)
+def test_each_idea_is_asked_for_in_one_grade(curriculum):
+    asked = [idea for grade in range(7) for idea in ideas_asked(grade, curriculum)]
+    assert sorted(one.slug for one in asked) == sorted(ideas())
+
+
+def test_each_idea_has_seeds_or_is_composed_but_not_both():
+    for idea in EVERY:
+        composed = idea.topic in SIGNED and (
+            idea.family in SIGNS and SIGNS[idea.family].value == SIGNED[idea.topic]
+        )
+        assert composed or idea.slug in seeds(), idea.slug
+
+
+def test_each_seed_is_of_an_idea_and_each_starter_is_known():
+    slugs = {one.slug for one in starters()}
+    assert set(seeds()) <= set(ideas())
+    assert {one.starter for row in seeds().values() for one in row.strings} - {""} <= slugs
+
+
+def test_names_tell_ideas_of_one_family_and_topic_apart_by_their_range():
+    assert idea_name(ideas()["near-doubles-to-20"], Language.EN) == "near double: sums to 20"
+    for language in Language:
+        assert all(idea_name(idea, language) for idea in EVERY)
+
+
+@pytest.mark.parametrize("slug", sorted(seeds()))
+def test_strings_from_seeds_stay_with_the_idea(slug):
+    idea = ideas()[slug]
+    first = stocked(idea, 0)
+    assert first is not None
+    assert first.problems[-1] in {one.problems[-1] for one in seeds()[slug].strings}

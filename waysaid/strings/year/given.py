@@ -1,0 +1,89 @@
+"""A string for a talk with where it is from, and what fits an idea."""
+
+from contextlib import suppress
+from dataclasses import dataclass
+from enum import StrEnum
+from fractions import Fraction
+
+from waysaid.number import (
+    Blank,
+    Exact,
+    Image,
+    NoValue,
+    Problem,
+    answer_of,
+    exact,
+    sides,
+    written,
+)
+from waysaid.strings.year.ideas import Curriculum, Idea
+from waysaid.ways import grades_of
+
+SHARED = (2, 1, 1, 1, 1, 1, 1)
+"""At most so many problems may two talks of one idea have in common, by its grade. Our choice: to
+ten there are too few problems for one."""
+
+
+class Source(StrEnum):
+    """Where a string is from."""
+
+    COMPOSED = "composed"
+    STARTER = "starter"
+    OURS = "ours"
+    CHANGED = "changed"
+    """A starter, or a string of ours, with one change made alike to all its problems."""
+
+
+@dataclass(frozen=True, slots=True)
+class Given:
+    """A string. `best` is whether it is proven the best of its candidates; `starter` its slug."""
+
+    problems: tuple[Problem, ...]
+    source: Source
+    best: bool = False
+    starter: str = ""
+
+
+def apart(one: Given, other: Given, idea: Idea) -> bool:
+    """Tell whether two strings of an idea have few enough problems in common."""
+    return len(set(one.problems) & set(other.problems)) <= SHARED[idea.ccss.grade]
+
+
+def fits(problem: Problem, idea: Idea) -> bool:
+    """Tell whether a problem is in the range of an idea, so far as one alone can."""
+    if largest(problem) > idea.top:
+        return False
+    numbers = _numbers(problem)
+    return not idea.tables or any(one in idea.tables for one in numbers)
+
+
+def reaches(problems: tuple[Problem, ...], idea: Idea) -> bool:
+    """Tell whether the largest number of a string is more than the idea is over."""
+    return max(map(largest, problems)) > idea.over
+
+
+def in_grade(problem: Problem, idea: Idea, grade: int, curriculum: Curriculum) -> bool:
+    """Tell whether a problem of an idea belongs to a grade.
+
+    The idea does, in its first year or the one after; and with `ccss` the engine says the same of
+    the problem itself. In kindergarten its range is that of the idea: K.OA.2 to 10, K.NBT.1 to 20.
+    """
+    if not 0 <= grade - idea.standard(curriculum).grade <= 1 or not fits(problem, idea):
+        return False
+    return curriculum is not Curriculum.CCSS or grade == 0 or grades_of(problem).holds(grade)
+
+
+def largest(problem: Problem) -> Exact:
+    """Return the largest number of a problem, its answer among them, without signs."""
+    found = _numbers(problem)
+    with suppress(NoValue):
+        answer = answer_of(problem)
+        found += [answer] if isinstance(answer, int | Fraction) else []
+    return max(*found, -min(found))
+
+
+def _numbers(problem: Problem) -> list[Exact]:
+    if isinstance(problem, Image):
+        return [problem.count]
+    leaves = (leaf for side in sides(problem) for leaf in written(side))
+    return [exact(leaf) for leaf in leaves if not isinstance(leaf, Blank)]

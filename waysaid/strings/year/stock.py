@@ -1,0 +1,74 @@
+"""The strings that a year draws on for an idea, in the order in which it draws them."""
+
+from collections.abc import Sequence
+from functools import cache
+
+from waysaid.number import Problem
+from waysaid.strings.plain import plain_of
+from waysaid.strings.year.changed import changed, seeds
+from waysaid.strings.year.composed import LIGHT, composed
+from waysaid.strings.year.given import SHARED, Given, apart, reaches
+from waysaid.strings.year.ideas import Idea
+
+MOST = 15
+"""How many strings an idea has at the most. Our choice: more than a year asks for."""
+
+
+def stocked(idea: Idea, number: int) -> Given | None:
+    """Return a string of the idea by its number from 0; None where it has no more.
+
+    Every third is a light one. Any two have at most `SHARED` problems in common.
+    """
+    if number >= MOST:
+        return None
+    if idea.slug in seeds():
+        mine = _changed(idea)
+        return mine[number] if number < len(mine) else None
+    return _composed(idea, number)
+
+
+def is_light(number: int) -> bool:
+    """Tell whether the string of that number is a light one: every third."""
+    return number % 3 == 2
+
+
+@cache
+def _composed(idea: Idea, number: int) -> Given | None:
+    """Compose with problems that are new to the idea; where there are too few, with some again."""
+    before = [one for at in range(number) if (one := _composed(idea, at)) is not None]
+    seen = frozenset(problem for one in before for problem in one.problems)
+    for again in (frozenset[Problem](), _again(idea, before)):
+        lately = frozenset(filter(None, map(plain_of, seen - again)))
+        made = composed(idea, is_light(number), lately)
+        if made is not None and all(one.problems != made.problems for one in before):
+            return made
+    return None
+
+
+def _again(idea: Idea, before: Sequence[Given]) -> frozenset[Problem]:
+    """Return problems that may come again: of each string so far no more than may be shared."""
+    most, again = SHARED[idea.ccss.grade], set[Problem]()
+    for turn in range(most):
+        for at, one in enumerate(before):
+            problem = one.problems[(len(before) - at + turn) % len(one.problems)]
+            more = again | {problem}
+            if all(len(more.intersection(other.problems)) <= most for other in before):
+                again = more
+    return frozenset(again)
+
+
+@cache
+def _changed(idea: Idea) -> tuple[Given, ...]:
+    found: list[Given] = []
+    for one in changed(idea):
+        kept = cut(one) if is_light(len(found)) else one
+        if reaches(kept.problems, idea) and all(apart(kept, other, idea) for other in found):
+            found.append(kept)
+        if len(found) == MOST:
+            break
+    return tuple(found)
+
+
+def cut(one: Given) -> Given:
+    """Return the string without what asks most: its first problems alone."""
+    return Given(one.problems[:LIGHT], one.source, False, one.starter)
