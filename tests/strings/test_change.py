@@ -188,3 +188,86 @@ def test_making_numbers_times_as_small_undoes_making_them_as_big(string, amount)
     back = what_if(new, Change(amount, places, Does.OVER))
     assert [solve(one) for one in back] == [solve(one) for one in string]
     assert [leaves_of(one) for one in back] == [leaves_of(one) for one in string]
+
+
+@pytest.mark.parametrize(
+    ("does", "amount", "places", "given_texts", "new"),
+    [
+        (Does.SWAP, 1, {(0, 0), (0, 1)}, ("37 + 25",), ["25 + 37"]),
+        (Does.SWAP, 1, {(0, 0), (0, 1), (1, 0), (1, 1)}, ("6 x 7", "9 x 4"), ["7 x 6", "4 x 9"]),
+        (Does.SWAP, 1, {(0, 1), (0, 2)}, ("6 + 3 + 4",), ["6 + 4 + 3"]),
+        (Does.SWAP, 1, {(0, 0), (0, 1)}, ("16% of 25",), ["25% of 16"]),
+        (Does.SWAP, 1, {(0, 0), (0, 1)}, ("1/4 x 36",), ["36 x 1/4"]),
+        (Does.SWAP, 1, {(0, 0), (0, 2)}, ("5 + _ = 12 ",), None),
+        (Does.MOVE, 3, {(0, 0), (0, 1)}, ("40 + 22", "40 + 1"), ["37 + 25", "40 + 1"]),
+        (Does.MOVE, -3, {(0, 0), (0, 1)}, ("37 + 25",), ["40 + 22"]),
+        (Does.MOVE, 2, {(0, 0), (0, 1)}, ("62 - 25",), ["60 - 27"]),
+        (Does.MOVE, 1, {(0, 0), (0, 1)}, ("3.5 + 2.5",), ["2.5 + 3.5"]),
+        (Does.ADD, 1, {(0, 0)}, ("15% of 80",), ["16% of 80"]),
+    ],
+)
+def test_two_numbers_can_swap_or_give_to_each_other(does, amount, places, given_texts, new):
+    if new is None:
+        with pytest.raises(ChangeError):
+            done(does, amount, places, *given_texts)
+    else:
+        assert done(does, amount, places, *given_texts) == new
+
+
+@pytest.mark.parametrize(
+    ("does", "amount", "problem", "places", "why"),
+    [
+        (Does.SWAP, 1, "7 + 4", {(0, 0)}, Refusal.NOT_TWO),
+        (Does.MOVE, 1, "7 + 4 + 2", {(0, 0), (0, 1), (0, 2)}, Refusal.NOT_TWO),
+        (Does.SWAP, 1, "7 + _ = 12", {(0, 0), (0, 1)}, Refusal.BLANK),
+        (Does.MOVE, 8, "7 + 4", {(0, 0), (0, 1)}, Refusal.BELOW_ZERO),
+        (Does.SWAP, 1, "7 - 4", {(0, 0), (0, 1)}, Refusal.ANSWER_OUTSIDE),
+        (Does.SWAP, 1, "7 + 5", {(0, 0), (0, 5)}, Refusal.NO_PLACE),
+    ],
+)
+def test_a_swap_or_a_move_that_cannot_be_made_is_refused(does, amount, problem, places, why):
+    with pytest.raises(ChangeError) as refused:
+        done(does, amount, places, problem)
+    assert refused.value.why is why
+    for language in Language:
+        sentence = refused.value.sentence(language)
+        assert sentence.endswith(".")
+        assert sentence.count(".") == 1
+
+
+def two_of_each(string: list[Problem]) -> frozenset[tuple[int, int]]:
+    """The first two given numbers of each problem that has two."""
+    found = []
+    for row, problem in enumerate(string):
+        places = [at for at, leaf in enumerate(leaves_of(problem)) if leaf is not BLANK]
+        found += [(row, place) for place in places[:2] if len(places) > 1]
+    return frozenset(found)
+
+
+def tried(string: list[Problem], change: Change):
+    """The new string, or why it was refused."""
+    try:
+        return what_if(string, change), None
+    except ChangeError as error:
+        return None, error.why
+
+
+@given(st.one_of(strings(), product_strings()))
+def test_a_swap_twice_gives_the_string_back(string):
+    swap = Change(1, two_of_each(string), Does.SWAP)
+    new, refused = tried(string, swap)
+    assert refused in (None, Refusal.ANSWER_OUTSIDE)
+    assert new is None or what_if(new, swap) == tuple(string)
+
+
+@given(strings(), st.integers(-9, 9))
+def test_what_is_moved_leaves_the_numbers_together_the_same_and_can_be_moved_back(string, amount):
+    places = two_of_each(string)
+    new, refused = tried(string, Change(amount, places, Does.MOVE))
+    assert refused in (None, Refusal.BELOW_ZERO, Refusal.ANSWER_OUTSIDE)
+    if new is None:
+        return
+    assert what_if(new, Change(-amount, places, Does.MOVE)) == tuple(string)
+    for old, now in zip(string, new, strict=True):
+        numbers = [[leaf for leaf in leaves_of(one) if leaf is not BLANK] for one in (old, now)]
+        assert sum(numbers[0]) == sum(numbers[1])

@@ -7,6 +7,8 @@ from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.link_words import link_question, link_says
 from waysaid.strings.links import MOST, links
 from waysaid.strings.noticing import Matched, noticing
+from waysaid.strings.outcome import Outcome, outcome
+from waysaid.strings.outcome_words import Answers, Why
 from waysaid.strings.plain import Plain, plain_of
 from waysaid.strings.starter import (
     Starter,
@@ -35,6 +37,7 @@ from waysaid.strings.year import (
 
 __all__ = [
     "MOST",
+    "Answers",
     "Change",
     "ChangeError",
     "Composed",
@@ -45,6 +48,7 @@ __all__ = [
     "Link",
     "LinkKind",
     "Matched",
+    "Outcome",
     "Place",
     "Plain",
     "Refusal",
@@ -54,6 +58,7 @@ __all__ = [
     "StarterError",
     "StarterText",
     "Talk",
+    "Why",
     "Wish",
     "WishError",
     "Year",
@@ -68,6 +73,7 @@ __all__ = [
     "links",
     "noticing",
     "numbered_days",
+    "outcome",
     "plain_of",
     "school_days",
     "starter_text",

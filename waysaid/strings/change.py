@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from waysaid.number import (
     Blank,
-    Exact,
+    Form,
     Language,
     NoValue,
     Number,
@@ -15,6 +15,8 @@ from waysaid.number import (
     Problem,
     answer_of,
     exact,
+    has_form,
+    percent,
     text,
 )
 from waysaid.strings.filled import as_number
@@ -26,14 +28,21 @@ LARGEST_ANSWER = 1_000_000
 
 
 class Does(StrEnum):
-    """What a change does to a number: add so much to it, or make it so many times as big or small.
+    """What a change does: add so much to a number, or make it so many times as big or small.
 
-    One more group is to add 1 to a factor; to double, and ten times, are `TIMES` 2 and 10.
+    One more group is to add 1 to a factor; to double, and ten times, are `TIMES` 2 and 10. Two
+    numbers of a problem can be swapped, or so much moved from the left one to the right one.
     """
 
     ADD = "add"
     TIMES = "times"
     OVER = "over"
+    SWAP = "swap"
+    MOVE = "move"
+
+
+_OF_TWO = frozenset({Does.SWAP, Does.MOVE})
+_SCALES = frozenset({Does.TIMES, Does.OVER})
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,8 +50,9 @@ class Change:
     """Do one thing to the number at each place: (problem index, number's index).
 
     `amount` is added (taken away when negative), or the number is multiplied or divided by it;
-    then it is from 1 up. Numbers and blanks count from 0, from left to right, both sides of an
-    equation.
+    then it is from 1 up. It is moved from the left of two numbers to the right (back when
+    negative), and means nothing where they are swapped. To a per cent so many per cent are added.
+    Numbers and blanks count from 0, from left to right, both sides of an equation.
     """
 
     amount: int
@@ -59,6 +69,7 @@ class Refusal(Enum):
     ANSWER_OUTSIDE = "answer outside"
     NOT_WHOLE = "not whole"
     NOT_BY_THAT = "not by that"
+    NOT_TWO = "not two"
 
 
 _SENTENCES = {
@@ -98,6 +109,12 @@ _SENTENCES = {
         Language.ES: "Un número puede hacerse 1 vez mayor o menor, o más; elija un número entero "
         "desde 1.",
     },
+    Refusal.NOT_TWO: {
+        Language.EN: "In problem {row} ({problem}) it takes two numbers to swap them or to move "
+        "some across; choose two.",
+        Language.ES: "En el problema {row} ({problem}) hacen falta dos números para cambiarlos de "
+        "lugar o pasar algo de uno a otro; elija dos.",
+    },
 }
 
 
@@ -126,15 +143,15 @@ def what_if(problems: Sequence[Problem], change: Change) -> tuple[Problem, ...]:
     """Return the string with the change made at every place of it, in the same order.
 
     Signs and blanks stay. Raises `ChangeError` where a place does not exist or is a blank, a
-    number would go below 0 or stop being whole, an answer would leave 0 to `LARGEST_ANSWER`, or
-    numbers are to be made less than once as big.
+    number would go below 0 or stop being whole, an answer would leave 0 to `LARGEST_ANSWER`,
+    numbers are to be made less than once as big, or not two are chosen where it takes two.
     """
     _check(problems, change)
     return tuple(_changed(row, problem, change) for row, problem in enumerate(problems))
 
 
 def _check(problems: Sequence[Problem], change: Change) -> None:
-    if change.does is not Does.ADD and change.amount < 1:
+    if change.does in _SCALES and change.amount < 1:
         raise ChangeError(Refusal.NOT_BY_THAT, 0, 0)
     for row, place in sorted(change.places):
         if not 0 <= row < len(problems) or not 0 <= place < len(leaves_of(problems[row])):
@@ -142,41 +159,62 @@ def _check(problems: Sequence[Problem], change: Change) -> None:
 
 
 def _changed(row: int, problem: Problem, change: Change) -> Problem:
-    places = {place for in_row, place in change.places if in_row == row}
+    places = sorted(place for in_row, place in change.places if in_row == row)
     if not places:
         return problem
-    new: list[Number | Blank] = []
-    for place, leaf in enumerate(written_of(problem)):
-        if place not in places:
-            new.append(leaf)
-        elif isinstance(leaf, Blank):
+    new = list(written_of(problem))
+    old: list[Number] = []
+    for place in places:
+        leaf = new[place]
+        if isinstance(leaf, Blank):
             raise ChangeError(Refusal.BLANK, row, place, problem)
-        else:
-            found = _done(exact(leaf), change)
-            refused = _refused(exact(leaf), found)
-            if refused is not None:
-                raise ChangeError(refused, row, place, problem)
-            new.append(like(found, leaf))
+        old.append(leaf)
+    if change.does in _OF_TWO and len(places) != 2:
+        raise ChangeError(Refusal.NOT_TWO, row, places[0], problem)
+    for place, was, found in zip(places, old, _done(old, change), strict=True):
+        refused = None if change.does is Does.SWAP else _refused(was, found)
+        if refused is not None:
+            raise ChangeError(refused, row, place, problem)
+        new[place] = found
     changed = with_leaves(problem, new)
     if not _answer_fits(changed):
-        raise ChangeError(Refusal.ANSWER_OUTSIDE, row, min(places), problem)
+        raise ChangeError(Refusal.ANSWER_OUTSIDE, row, places[0], problem)
     return changed
 
 
-def _done(number: Exact, change: Change) -> Exact:
+def _done(numbers: Sequence[Number], change: Change) -> list[Number]:
+    """Return what becomes of the chosen numbers of one problem."""
     match change.does:
         case Does.ADD:
-            return exact(number + change.amount)
+            return [_more(one, change.amount) for one in numbers]
         case Does.TIMES:
-            return exact(number * change.amount)
+            return [like(exact(exact(one) * change.amount), one) for one in numbers]
         case Does.OVER:
-            return exact(Fraction(number) / change.amount)
+            return [like(exact(Fraction(exact(one)) / change.amount), one) for one in numbers]
+        case Does.SWAP:
+            return _swapped(numbers[0], numbers[1])
+        case Does.MOVE:
+            return [_more(numbers[0], -change.amount), _more(numbers[1], change.amount)]
 
 
-def _refused(number: Exact, found: Exact) -> Refusal | None:
-    if found < 0:
+def _more(number: Number, amount: int) -> Number:
+    by = Fraction(amount, 100) if has_form(number, Form.PERCENT) else amount
+    return like(exact(exact(number) + by), number)
+
+
+def _swapped(one: Number, other: Number) -> list[Number]:
+    """Return two numbers in each other's place; a per cent sign stays where it is."""
+    if has_form(one, Form.PERCENT) == has_form(other, Form.PERCENT):
+        return [other, one]
+    new = (other, one) if has_form(one, Form.PERCENT) else (one, other)
+    hundredth, times = exact(Fraction(exact(new[0])) / 100), exact(exact(new[1]) * 100)
+    return [percent(hundredth), times] if new[0] is other else [times, percent(hundredth)]
+
+
+def _refused(number: Number, found: Number) -> Refusal | None:
+    if exact(found) < 0:
         return Refusal.BELOW_ZERO
-    if isinstance(number, int) and not isinstance(found, int):
+    if isinstance(exact(number), int) and not isinstance(exact(found), int):
         return Refusal.NOT_WHOLE
     return None
 
