@@ -260,6 +260,9 @@ def _wish_options(parser: argparse.ArgumentParser) -> None:
 
 def _year_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--grade", help="from 0 (kindergarten) to 6")
+    parser.add_argument("--calendar", metavar="FILE", help="the school's days, as iCalendar")
+    parser.add_argument("--first", metavar="DATE", help="the first day of school")
+    parser.add_argument("--last", metavar="DATE", help="the last day of school")
     parser.add_argument("--curriculum", help=f"one of {', '.join(Curriculum)}; ccss unless said")
     parser.add_argument("--seed", help="which of many such years; 1 unless said")
     parser.add_argument("--out", metavar="DIR", help="the folder to write into")

@@ -2,17 +2,20 @@
 
 import json
 from collections.abc import Iterator
+from datetime import date
 from pathlib import Path
 
 from waysaid.cli.answers import Answer
-from waysaid.cli.given import BadInputError, Given, kind_of, whole_in, words_in
+from waysaid.cli.given import BadInputError, Given, kind_of, language_in, whole_in, words_in
 from waysaid.number import Language
 from waysaid.strings import (
     Curriculum,
+    SchoolDay,
     Year,
     YearError,
     lay_out_year,
     numbered_days,
+    school_days,
     year_told,
 )
 
@@ -22,12 +25,21 @@ GRADES = range(7)
 def answer_year(given: Given) -> Answer:
     """Lay out the year of `grade` and write it into the folder `out`.
 
-    `curriculum` is ccss and `seed` 1 where they are not given. Raises `BadInputError`.
+    Its days are those that `calendar`, an iCalendar file, leaves, from `first` to `last` where they
+    are given; without any, 180 days without dates, and no calendar is written. `curriculum` is ccss
+    and `seed` 1 where they are not given. Raises `BadInputError`.
     """
-    folder = words_in(given, "out", "a folder to write into")
+    # Only here: what writes paper is slow to load.
+    from waysaid.paper import year_calendar
+
+    folder = Path(words_in(given, "out", "a folder to write into"))
     year = _year(given)
-    name = f"grade-{year.grade}.json"
-    _write(Path(folder), name, json.dumps(year_told(year), ensure_ascii=False, indent=1) + "\n")
+    name, files = f"grade-{year.grade}", {}
+    files[f"{name}.json"] = json.dumps(year_told(year), ensure_ascii=False, indent=1) + "\n"
+    if any(talk.day.date for talk in year.talks):
+        files[f"{name}.ics"] = year_calendar(year, language_in(given)).decode()
+    for file, said in files.items():
+        write_in(folder, file, said)
     ideas = {talk.idea.slug for talk in year.talks}
     return {
         "grade": year.grade,
@@ -35,8 +47,8 @@ def answer_year(given: Given) -> Answer:
         "seed": year.seed,
         "talks": len(year.talks),
         "ideas": len(ideas),
-        "out": folder,
-        "files": [name],
+        "out": str(folder),
+        "files": list(files),
     }
 
 
@@ -56,16 +68,57 @@ def _year(given: Given) -> Year:
     if grade not in GRADES:
         raise BadInputError(f"“grade” is {grade}; a grade from 0 (kindergarten) to 6 would fit.")
     curriculum = kind_of(Curriculum, given.get("curriculum", Curriculum.CCSS), "curriculum")
+    days = _days(given)
+    if not days:
+        raise BadInputError("no school day is left; a last day behind the first would fit.")
     try:
-        return lay_out_year(grade, numbered_days(), curriculum, whole_in(given, "seed", 1))
+        return lay_out_year(grade, days, curriculum, whole_in(given, "seed", 1))
     except YearError as error:
         raise BadInputError(str(error)) from None
 
 
-def _write(folder: Path, name: str, said: str) -> None:
+def _days(given: Given) -> tuple[SchoolDay, ...]:
+    first, last = _date(given, "first"), _date(given, "last")
+    if "calendar" in given:
+        return _days_of(words_in(given, "calendar", "an iCalendar file"), first, last, given)
+    if first is None and last is None:
+        return numbered_days()
+    if first is None or last is None:
+        raise BadInputError("“first” or “last” is given alone; both, or a calendar, would fit.")
+    return school_days(first, last)
+
+
+def _days_of(
+    name: str, first: date | None, last: date | None, given: Given
+) -> tuple[SchoolDay, ...]:
+    from waysaid.paper import CalendarError, read_calendar
+
+    try:
+        read = read_calendar(Path(name).read_bytes(), first, last)
+    except OSError as error:
+        raise BadInputError(
+            f"cannot read ‘{name}’ ({error.strerror}); an iCalendar file would fit."
+        ) from None
+    except CalendarError as error:
+        raise BadInputError(f"{name}: {error.sentence(language_in(given))}") from None
+    return school_days(read.first, read.last, read.off)
+
+
+def _date(given: Given, name: str) -> date | None:
+    if name not in given:
+        return None
+    said = words_in(given, name, "a date such as 2026-09-01")
+    try:
+        return date.fromisoformat(said)
+    except ValueError:
+        raise BadInputError(f"“{name}” is ‘{said}’; a date such as 2026-09-01 would fit.") from None
+
+
+def write_in(folder: Path, name: str, said: str) -> None:
+    """Write a file into a folder, which is made where there is none. Raises `BadInputError`."""
     try:
         folder.mkdir(parents=True, exist_ok=True)
-        (folder / name).write_text(said, encoding="utf-8")
+        (folder / name).write_text(said, encoding="utf-8", newline="")
     except OSError as error:
         raise BadInputError(
             f"cannot write ‘{folder / name}’ ({error.strerror}); a folder to write into would fit."
