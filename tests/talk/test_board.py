@@ -3,6 +3,7 @@
 import json
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -28,6 +29,7 @@ from waysaid.talk import (
     board_view,
     body_from_json,
     fold,
+    what_if_outcome,
     what_if_refused,
 )
 from waysaid.talk import event as happened
@@ -271,6 +273,38 @@ def test_a_what_if_doubles_halves_and_makes_ten_times(
     shown = board_view(state, WALL, WIDE)["connect"]["what_if"]
     assert [row["text"] for row in shown["rows"]] == texts
     assert what_if_refused(state, Language.EN) is None
+
+
+@pytest.mark.parametrize(("does", "text"), [(Does.SWAP, "25 + 40"), (Does.MOVE, "37 + 28")])
+def test_a_what_if_swaps_two_numbers_or_moves_some_across(does: Does, text: str) -> None:
+    state = supposing(happened.WhatIf("q1", 3, (Mark("p1", 0), Mark("p1", 1)), does=does))
+    shown = board_view(state, WALL, WIDE)["connect"]["what_if"]
+    assert [row["text"] for row in shown["rows"]] == [text, "39 + 26"]
+
+
+@pytest.mark.parametrize("does", Does)
+def test_what_a_what_if_does_to_the_answers_is_for_the_desk_alone(does: Does) -> None:
+    event = happened.WhatIf("q1", 2, (Mark("p1", 0), Mark("p1", 1)), does=does)
+    state = supposing(event) if does is not Does.OVER else supposing(replaced(event))
+    told = what_if_outcome(state, Language.EN)
+    assert told is not None
+    assert told["id"] == "q1"
+    assert told["says"].startswith("The answer ")
+    board = json.dumps(board_view(state, WALL, WIDE), default=str)
+    assert told["says"] not in board
+    assert not {"130", "69", "67"} & set(re.findall(r"\d+", board))
+
+
+def replaced(event: happened.WhatIf) -> happened.WhatIf:
+    """The same on a number that can be cut in half."""
+    return replace(event, places=(Mark("p1", 0),))
+
+
+def test_a_what_if_that_changes_nothing_or_cannot_be_made_has_no_outcome() -> None:
+    assert what_if_outcome(supposing(), Language.EN) is None
+    assert what_if_outcome(supposing(happened.WhatIf("q1", 2, ())), Language.EN) is None
+    refused = happened.WhatIf("q1", 2, (Mark("p2", 0),), does=Does.OVER)
+    assert what_if_outcome(supposing(refused), Language.ES) is None
 
 
 def test_a_what_if_that_cannot_be_made_stays_off_the_board_and_says_why() -> None:

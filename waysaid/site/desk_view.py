@@ -23,7 +23,15 @@ from waysaid.site.models import Talk
 from waysaid.site.talk_rows import printed
 from waysaid.site.talks import desk_title
 from waysaid.site.wording import Wording, wording_of
-from waysaid.talk import Phase, State, WayTold, stated, telling_of, what_if_refused
+from waysaid.talk import (
+    Phase,
+    State,
+    WayTold,
+    stated,
+    telling_of,
+    what_if_outcome,
+    what_if_refused,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +88,7 @@ def desk_view(desk: Desk) -> dict[str, Any]:
         "noticings": _noticings(state, names, Language(desk.language)),
         "what_ifs": _what_ifs(state),
         "what_if_refused": what_if_refused(state, Language(desk.language)),
+        "what_if_outcome": what_if_outcome(state, Language(desk.language)),
     }
 
 

@@ -93,7 +93,8 @@ ONE: Words = {
     "undo": _("Undo"),
     "understood": _("Understood"),
     "what_if_needs": _(
-        "Choose numbers of the problems, and say how they change: +1, −10, × 2 or ÷ 2."
+        "Choose numbers of the problems, and say how they change: +1, −10, × 2, ÷ 2, "
+        "<-> (swap two) or -> 3 (move 3 across)."
     ),
     "which_child": _("Which child?"),
     "which_of": _("Which child: {names}?"),

@@ -2,7 +2,7 @@
 
 from waysaid.talk.board import Signal, Wall, board_view, ends_on, telling_of
 from waysaid.talk.codec import BadEventError, body_from_json, body_json, kind_of
-from waysaid.talk.connect import stated, what_if_refused
+from waysaid.talk.connect import stated, what_if_outcome, what_if_refused
 from waysaid.talk.event import (
     LOOK_SECONDS,
     Body,
@@ -46,5 +46,6 @@ __all__ = [
     "kind_of",
     "stated",
     "telling_of",
+    "what_if_outcome",
     "what_if_refused",
 ]

@@ -10,7 +10,7 @@ from typing import Any
 
 from waysaid.drawing import Frame, StringMark, StringRow, draw_string, scene_json
 from waysaid.number import Language, NoValue, Problem, say
-from waysaid.strings import Change, ChangeError, Matched, noticing, what_if
+from waysaid.strings import Change, ChangeError, Matched, noticing, outcome, what_if
 from waysaid.talk.event import Mark, PlannedProblem
 from waysaid.talk.sheet import SCREEN, WAY_SIZE, Sheet, name_of, read, shown
 from waysaid.talk.state import Noticing, State, Supposing
@@ -67,6 +67,22 @@ def what_if_refused(state: State, language: Language) -> dict[str, Any] | None:
     except ChangeError as error:
         return {"id": supposing.id, "says": error.sentence(language)}
     return None
+
+
+def what_if_outcome(state: State, language: Language) -> dict[str, Any] | None:
+    """Return what the newest what-if does to the answers, and why, for the desk only, and its id.
+
+    None where it cannot be made or changes nothing, and where there is none.
+    """
+    if not state.supposings:
+        return None
+    supposing, string = state.supposings[-1], string_of(state)
+    try:
+        found = outcome([problem for _, problem in string], change_of(string, supposing))
+    except (ChangeError, NoValue):
+        return None
+    says = found.says(language)
+    return {"id": supposing.id, "says": says} if says else None
 
 
 def stated(state: State, noticed: Noticing, language: Language) -> str:

@@ -307,7 +307,7 @@ class WhatIf:
     """The class asks what if the numbers at these places of the string were changed.
 
     `amount` is added to each (taken, below 0), or `does` says that each is made so many times as
-    large or as small.
+    large or as small, that two of a problem are swapped, or so much moved from one to the other.
     """
 
     id: str

@@ -46,6 +46,9 @@ export class ConnectDesk {
       event.preventDefault();
       this.suppose({ does: "add", amount: Number(amount.value) });
     });
+    part("suppose-move").addEventListener("click", () =>
+      this.suppose({ does: "move", amount: Number(amount.value) }),
+    );
     for (const [name, change] of Object.entries(COMMON)) {
       part(`suppose-${name}`).addEventListener("click", () => this.suppose(change));
     }
@@ -207,7 +210,7 @@ export class ConnectDesk {
     this.desk.done();
   }
 
-  /** Change the chosen numbers: `amount` more or less, or so many times as large or small. */
+  /** Change the chosen numbers: more or less, so many times as large or small, or two of a row. */
   suppose(/** @type {{does: string, amount: number}} */ { does, amount }) {
     const places = this.marks.chosen.filter((mark) => typeof mark.place === "number");
     const fine = Number.isInteger(amount) && amount !== 0 && places.length > 0;
@@ -219,7 +222,7 @@ export class ConnectDesk {
   }
 
   /** @param {any} given */
-  whatIf({ what_if: whatIf, refused }) {
+  whatIf({ what_if: whatIf, refused, outcome }) {
     const { words } = this.desk;
     const erase = (/** @type {string} */ id) =>
       button("erase-what-if", words.erase, () => this.desk.tell("erased", { id }));
@@ -263,6 +266,7 @@ export class ConnectDesk {
           ),
         ),
       ),
+      outcome?.id === whatIf.id && make("p", { class: "outcome" }, outcome.says),
       erase(whatIf.id),
     ];
   }
@@ -289,7 +293,11 @@ export class ConnectDesk {
       sentence: this.sentence,
       speaker,
     });
-    this.showWhatIf({ what_if: connect.what_if, refused: state.what_if_refused });
+    this.showWhatIf({
+      what_if: connect.what_if,
+      refused: state.what_if_refused,
+      outcome: state.what_if_outcome,
+    });
   }
 }
 
