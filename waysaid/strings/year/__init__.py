@@ -10,12 +10,17 @@ from waysaid.strings.year.lay_out import (
     YearError,
     lay_out_year,
 )
+from waysaid.strings.year.re_plan import Cause, Happened, Move, Planned, move_says, re_plan
 from waysaid.strings.year.told import year_told
 
 __all__ = [
+    "Cause",
     "Curriculum",
     "Evidence",
+    "Happened",
     "Idea",
+    "Move",
+    "Planned",
     "SchoolDay",
     "Talk",
     "Year",
@@ -23,7 +28,9 @@ __all__ = [
     "faults",
     "idea_name",
     "lay_out_year",
+    "move_says",
     "numbered_days",
+    "re_plan",
     "school_days",
     "year_told",
 ]
