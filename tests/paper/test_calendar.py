@@ -9,7 +9,7 @@ from icalendar import Calendar
 
 from waysaid.number import Language
 from waysaid.paper import CalendarError, Trouble, read_calendar, year_calendar
-from waysaid.strings import lay_out_year, numbered_days, school_days
+from waysaid.strings import idea_name, lay_out_year, numbered_days, school_days
 
 FIRST, LAST = date(2026, 8, 31), date(2027, 6, 11)
 
@@ -126,7 +126,7 @@ def test_a_year_out_has_an_event_for_each_talk_and_comes_back_as_its_days():
     events = Calendar.from_ical(written).walk("VEVENT")
     assert [one.decoded("dtstart") for one in events] == [day.date for day in days]
     assert len({str(one["uid"]) for one in events}) == len(days)
-    assert events[0].decoded("summary").endswith("quick images")
+    assert events[0].decoded("summary") == idea_name(year.talks[0].idea, Language.EN)
     assert year_calendar(year, Language.EN) == written
     read = read_calendar(written, days[0].date, days[-1].date)
     assert read.off == {day.date for day in days}

@@ -55,6 +55,7 @@ class Idea:
 
     The largest number of a string (answers too) is more than `over` and at most `top`; where
     there are `tables`, a factor or the divisor is one of them. `needs` are the ideas to meet first.
+    `english` and `spanish` say what its problems are where topic and range do not tell it apart.
     """
 
     slug: str
@@ -66,6 +67,8 @@ class Idea:
     england: Standard
     needs: tuple[str, ...] = ()
     tables: tuple[int, ...] = ()
+    english: str = ""
+    spanish: str = ""
 
     def standard(self, curriculum: Curriculum) -> Standard:
         """Return where a curriculum asks for the idea."""
@@ -78,16 +81,22 @@ class Idea:
 
 def idea_name(idea: Idea, language: Language) -> str:
     """Return what the idea is called: `near double: sums to 20`."""
-    shown = f"{idea.top:,}".replace(",", "\N{THIN SPACE}")
-    pattern = _PATTERNS[language].get(idea.topic)
-    told = _TOPICS[language][idea.topic] if pattern is None else pattern.format(shown)
-    if idea.tables:
-        told += _BY[language].format(", ".join(map(str, idea.tables)))
-    return f"{family_name(idea.family, language)}: {told}"
+    own = {Language.EN: idea.english, Language.ES: idea.spanish}[language]
+    return f"{family_name(idea.family, language)}: {own or _told(idea, language)}"
 
 
-_BY = {Language.EN: " (with {})", Language.ES: " (con {})"}
-_PATTERNS = {
+def _told(idea: Idea, language: Language) -> str:
+    shown = f"{idea.top:,}".replace(",", "\N{THIN SPACE}") if idea.top > 9999 else str(idea.top)
+    told = _TOPICS[language][idea.topic].format(shown)
+    if not idea.tables:
+        return told
+    first, last = idea.tables[0], idea.tables[-1]
+    run = len(idea.tables) > 3 and idea.tables == tuple(range(first, last + 1))
+    by = f"{first}–{last}" if run else ", ".join(map(str, idea.tables))
+    return f"{told} ({by})"
+
+
+_TOPICS = {
     Language.EN: {
         Topic.SUMS: "sums to {}",
         Topic.DIFFERENCES: "differences to {}",
@@ -99,31 +108,5 @@ _PATTERNS = {
         Topic.DIFFERENCES: "restas hasta {}",
         Topic.PRODUCTS: "productos hasta {}",
         Topic.QUOTIENTS: "divisiones hasta {}",
-    },
-}
-_TOPICS = {
-    Language.EN: {
-        Topic.IMAGES: "quick images",
-        Topic.THREE_NUMBERS: "three numbers",
-        Topic.MISSING: "a missing number",
-        Topic.BOTH_SIDES: "both sides of the equals sign",
-        Topic.ESTIMATES: "about how much",
-        Topic.COMPARING: "which is larger",
-        Topic.FRACTIONS: "fractions",
-        Topic.DECIMALS: "decimals",
-        Topic.PERCENTS: "per cents",
-        Topic.BELOW_ZERO: "below zero",
-    },
-    Language.ES: {
-        Topic.IMAGES: "imágenes rápidas",
-        Topic.THREE_NUMBERS: "tres números",
-        Topic.MISSING: "un número que falta",
-        Topic.BOTH_SIDES: "los dos lados del igual",
-        Topic.ESTIMATES: "más o menos cuánto",
-        Topic.COMPARING: "cuál es mayor",
-        Topic.FRACTIONS: "fracciones",
-        Topic.DECIMALS: "decimales",
-        Topic.PERCENTS: "porcentajes",
-        Topic.BELOW_ZERO: "bajo cero",
     },
 }

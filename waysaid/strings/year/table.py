@@ -9,7 +9,9 @@ import json
 from collections.abc import Mapping
 from functools import cache
 from importlib import resources
+from typing import Any
 
+from waysaid.number import Language
 from waysaid.strings.year.ideas import Curriculum, Idea, Standard, Topic
 from waysaid.ways import Family
 
@@ -32,21 +34,18 @@ def data_file(name: str) -> str:
     return resources.files("waysaid.strings.year").joinpath("data", name).read_text("utf-8")
 
 
-def _idea(row: dict[str, list[int | str]]) -> Idea:
-    given: dict[str, object] = dict(row)
+def _idea(row: Mapping[str, Any]) -> Idea:
+    about = row.get("about", {})
     return Idea(
-        str(given["slug"]),
-        Family(str(given["family"])),
-        Topic(str(given["topic"])),
-        int(str(given["over"])),
-        int(str(given["top"])),
-        _standard(row["ccss"]),
-        _standard(row["england"]),
-        tuple(map(str, row["needs"])),
-        tuple(int(table) for table in row.get("tables", ())),
+        row["slug"],
+        Family(row["family"]),
+        Topic(row["topic"]),
+        row["over"],
+        row["top"],
+        Standard(*row["ccss"]),
+        Standard(*row["england"]),
+        tuple(row["needs"]),
+        tuple(row.get("tables", ())),
+        about.get(Language.EN, ""),
+        about.get(Language.ES, ""),
     )
-
-
-def _standard(pair: list[int | str]) -> Standard:
-    grade, code = pair
-    return Standard(int(grade), str(code))
