@@ -6,9 +6,10 @@ import pytest
 from hypothesis import given
 
 from tests.strings.strings_made import strings
-from waysaid.number import Language, number_text, parse
+from tests.strings.test_saying_algebra import EXAMPLES, link_of
+from waysaid.number import Language, number_text, number_words, parse
 from waysaid.strings import Link, LinkKind, Saying, link_question, link_says, links
-from waysaid.strings.link_words import ASKED, SAID
+from waysaid.strings.link_words import ASKED, ASKED_OF, SAID
 
 NAMES = {
     Language.EN: (
@@ -59,6 +60,39 @@ def test_a_question_gives_no_number_away(string):
 def test_a_question_does_not_name_what_is_to_be_found(kind, language):
     link = Link(kind, (0, 1), (), Saying.TURNED)
     assert not re.search(NAMES[language], link_question(link, language), re.IGNORECASE)
+
+
+SAME_IN_ALL = {
+    Language.EN: "same|equal|more than|less|up|down|grow|shrink|twice|third as|together|in both",
+    Language.ES: "mism[oa]|igual|más de|menos|sub|baj|crec|dos veces|junt[oa]s|en los dos",
+}
+"""Words that would say what is found, besides the names of the kinds."""
+
+
+@pytest.mark.parametrize("language", Language)
+@pytest.mark.parametrize("saying", Saying)
+def test_every_question_leads_to_its_link_without_saying_it(saying, language):
+    link = link_of(saying, EXAMPLES[saying])
+    question = link_question(link, language)
+    words = set(re.findall(r"\w+", question.casefold()))
+    assert "?" in question
+    assert not re.search(r"[\d=+×÷−%]", question)
+    assert not re.search(NAMES[language], question, re.IGNORECASE)
+    assert not re.search(SAME_IN_ALL[language], question, re.IGNORECASE)
+    told = {number_words(number, language) for number in link.numbers if number != 1}
+    assert not told & words
+    assert link_says(link, language) not in question
+
+
+@pytest.mark.parametrize("language", Language)
+def test_questions_of_one_kind_may_differ_where_its_links_are_seen_differently(language):
+    together = link_of(Saying.TOGETHER, EXAMPLES[Saying.TOGETHER])
+    inside = link_of(Saying.INSIDE, EXAMPLES[Saying.INSIDE])
+    assert together.kind is inside.kind
+    assert len({ASKED_OF[Saying.TOGETHER][language], ASKED[inside.kind][language]}) == 2
+    assert link_question(together, language).startswith(
+        ASKED_OF[Saying.TOGETHER][language].partition("{")[0]
+    )
 
 
 def test_a_question_says_which_problems_to_look_at():

@@ -221,24 +221,60 @@ TURNED_SIDES = {
 }
 
 HERE_ALONE = {
-    Saying.NUMBER_BACK: "that a number comes back is so of these problems alone",
-    Saying.NUMBER_BACK_WRITTEN: "that a number comes back is so of these problems alone",
-    Saying.TOTAL_BACK: "that answers are equal is so of these problems alone",
-    Saying.FEEDS: "that an answer is a number of another is so of these problems alone",
-    Saying.INSIDE: "each way that a problem is a step of has its own steps, proved with the ways",
-    Saying.ANSWERS_UP: "the answers step, and the numbers keep no rule that would go on",
-    Saying.ANSWERS_DOWN: "the answers step, and the numbers keep no rule that would go on",
-    Saying.ANSWERS_GROW: "the answers grow, and the numbers keep no rule that would go on",
-    Saying.ANSWERS_SHRINK: "the answers grow, and the numbers keep no rule that would go on",
+    Saying.NUMBER_BACK: (
+        ("12 + 25", "48 - 25"),
+        "that a number comes back is so of these problems alone",
+    ),
+    Saying.NUMBER_BACK_WRITTEN: (
+        ("1/4 x 36", "0.25 x 40"),
+        "that a number comes back is so of these problems alone",
+    ),
+    Saying.TOTAL_BACK: (
+        ("3 x 8", "20 + 4"),
+        "that answers are equal is so of these problems alone",
+    ),
+    Saying.FEEDS: (
+        ("28 + 2", "30 + 7"),
+        "that an answer is a number of another is so of these problems alone",
+    ),
+    Saying.INSIDE: (
+        ("30 + 20", "34 + 25"),
+        "each way that a problem is a step of has its own steps, proved with the ways",
+    ),
+    Saying.ANSWERS_UP: (
+        ("5 + 5", "5 + 6", "6 + 6"),
+        "the answers step, and the numbers keep no rule that would go on",
+    ),
+    Saying.ANSWERS_DOWN: (
+        ("6 + 6", "5 + 6", "5 + 5"),
+        "the answers step, and the numbers keep no rule that would go on",
+    ),
+    Saying.ANSWERS_GROW: (
+        ("5 x 1", "4 + 6", "20 x 1"),
+        "the answers grow, and the numbers keep no rule that would go on",
+    ),
+    Saying.ANSWERS_SHRINK: (
+        ("20 x 1", "4 + 6", "5 x 1"),
+        "the answers grow, and the numbers keep no rule that would go on",
+    ),
 }
-"""Sayings with no statement for all numbers, each with its reason."""
+"""Sayings with no statement for all numbers: a string with the link, and the reason."""
+
+EXAMPLES: dict[Saying, tuple[str, ...]] = {
+    **{saying: said.string for saying, said in RULES.items()},
+    **{saying: fact.string for saying, fact in FACTS.items()},
+    **{saying: string for saying, (string, *_) in TURNED_SIDES.items()},
+    **{saying: string for saying, (string, _) in HERE_ALONE.items()},
+}
+"""For every saying a string with a link that says it."""
 
 
 def test_every_saying_has_its_general_statement_or_the_reason_why_there_is_none():
     tables = (RULES, FACTS, TURNED_SIDES, HERE_ALONE)
     assert set().union(*tables) == set(Saying)
     assert sum(map(len, tables)) == len(Saying)
-    assert all(HERE_ALONE.values())
+    assert all(reason for _, reason in HERE_ALONE.values())
+    assert all(link_of(*example) for example in EXAMPLES.items())
 
 
 def link_of(saying: Saying, string: tuple[str, ...]) -> Link:

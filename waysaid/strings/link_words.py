@@ -163,8 +163,8 @@ SAID: dict[Saying, dict[Language, str]] = PRODUCTS_SAID | {
 
 ASKED: dict[LinkKind, dict[Language, str]] = {
     LinkKind.SAME_NUMBER: {
-        EN: "Look at {these}. Is there anything you meet more than once?",
-        ES: "Miren {these}. ¿Hay algo que se encuentren más de una vez?",
+        EN: "Read the numbers of {these}, line by line. Have you seen any of them before?",
+        ES: "Lean los números de {these}, línea por línea. ¿Han visto alguno antes?",
     },
     LinkKind.SAME_TOTAL: {
         EN: "Look at {these} and what we found for them. What do you notice?",
@@ -207,11 +207,23 @@ ASKED: dict[LinkKind, dict[Language, str]] = {
         ES: "Miren {these}. ¿Lo que hallamos en uno podría servir en el otro?",
     },
     LinkKind.PATTERN: {
-        EN: "Look down {these}. What could come after, and how do you know?",
-        ES: "Recorran con la vista {these}. ¿Qué podría venir después, y cómo lo saben?",
+        EN: "Read {these}, line by line. What could come after, and how do you know?",
+        ES: "Lean {these}, línea por línea. ¿Qué podría venir después, y cómo lo saben?",
     },
 }
 """One question for each kind; {these} says which problems. It holds no number of theirs."""
+
+ASKED_OF: dict[Saying, dict[Language, str]] = {
+    Saying.TOGETHER: {
+        EN: "Look at {these}. If you knew some of them, could you find the rest? How?",
+        ES: "Miren {these}. Si supieran algunos, ¿podrían hallar los demás? ¿Cómo?",
+    },
+    Saying.NUMBER_BACK_WRITTEN: {
+        EN: "Look at {these}. Is there anything that only looks different?",
+        ES: "Miren {these}. ¿Hay algo que sólo parezca distinto?",
+    },
+}
+"""The question of a saying that its kind's would not lead to."""
 
 _ORDINALS = {
     EN: ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"),
@@ -229,7 +241,8 @@ def link_says(link: Link, language: Language) -> str:
 
 def link_question(link: Link, language: Language) -> str:
     """Return a question that helps a class find the link, with none of its numbers or its name."""
-    return ASKED[link.kind][language].format(these=_these(link.between, language))
+    asked = ASKED_OF.get(link.saying, ASKED[link.kind])
+    return asked[language].format(these=_these(link.between, language))
 
 
 def _these(between: tuple[int, ...], language: Language) -> str:
