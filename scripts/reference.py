@@ -17,7 +17,7 @@ from waysaid.cli.command import parser
 from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
 from waysaid.number import Language, answer_text, parse, say
 from waysaid.slips import Likely, Slip, SlipName, foresee, slip_answer, slip_note, slip_question
-from waysaid.strings import LinkKind, link_says, links
+from waysaid.strings import Curriculum, Idea, LinkKind, idea_name, ideas_asked, link_says, links
 from waysaid.talk import Body
 from waysaid.ways import (
     FAMILY_NOTES,
@@ -332,6 +332,28 @@ def command_page() -> str:
     return _page("The command line", about, helps)
 
 
+def ideas_page() -> str:
+    """Return the ideas of a year by the grade of the Common Core, with codes and needs."""
+    about = (
+        "What a year is made of: each idea is a family of ways at work on one kind of problem. "
+        "Grade 0 is kindergarten; a US grade is taken as the English year one higher. Codes that "
+        "the list of sources does not have are from memory, and so are the names of England's "
+        "domains."
+    )
+    heads = ("Idea", "English", "Spanish", "Common Core", "England", "Needs")
+    sections = [
+        f"## Grade {grade}\n\n" + _table(heads, map(_idea_row, ideas_asked(grade, Curriculum.CCSS)))
+        for grade in range(7)
+    ]
+    return _page("Ideas", about, sections)
+
+
+def _idea_row(idea: Idea) -> tuple[str, ...]:
+    names = (idea_name(idea, language) for language in Language)
+    codes = (idea.standard(curriculum).code for curriculum in Curriculum)
+    return (_code(idea.slug), *names, *codes, ", ".join(idea.needs))
+
+
 PAGES: dict[str, Callable[[], str]] = {
     **{f"ways/{each.value}.md": partial(family_page, each) for each in Family},
     **{f"ways/{each.value}.svg": partial(family_drawing, each) for each in Family},
@@ -341,6 +363,7 @@ PAGES: dict[str, Callable[[], str]] = {
     "links.md": links_page,
     "events.md": events_page,
     "command-line.md": command_page,
+    "ideas.md": ideas_page,
 }
 
 if __name__ == "__main__":

@@ -17,6 +17,7 @@ from waysaid.cli.answers import (
     answer_slips,
     answer_ways,
 )
+from waysaid.cli.bank import answer_bank, show_bank
 from waysaid.cli.compose import answer_compose, show_compose
 from waysaid.cli.given import BadInputError, Given, language_in
 from waysaid.cli.hear import answer_hear, show_hear
@@ -59,6 +60,7 @@ QUESTIONS = {
     "year": Question(
         answer_year, show_year, ("grade", "out"), "lay out a year of talks for a grade"
     ),
+    "bank": Question(answer_bank, show_bank, ("out",), "lay out a year for every grade"),
     "draw": Question(answer_draw, show_drawing, ("problem",), "draw a way as SVG"),
 }
 
@@ -229,8 +231,8 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
         parser.add_argument("--noticed", metavar="WORDS", help="what a child noticed about them")
     elif name == "compose":
         _wish_options(parser)
-    elif name == "year":
-        _year_options(parser)
+    elif name in ("year", "bank"):
+        _year_options(name, parser)
     else:
         parser.add_argument("problem", nargs="?", help=f"such as {_SUCH_AS}")
     if name == "hear":
@@ -258,11 +260,12 @@ def _wish_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--seed", help="chooses among strings that are as good; 1 unless said")
 
 
-def _year_options(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("--grade", help="from 0 (kindergarten) to 6")
-    parser.add_argument("--calendar", metavar="FILE", help="the school's days, as iCalendar")
-    parser.add_argument("--first", metavar="DATE", help="the first day of school")
-    parser.add_argument("--last", metavar="DATE", help="the last day of school")
+def _year_options(name: str, parser: argparse.ArgumentParser) -> None:
+    if name == "year":
+        parser.add_argument("--grade", help="from 0 (kindergarten) to 6")
+        parser.add_argument("--calendar", metavar="FILE", help="the school's days, as iCalendar")
+        parser.add_argument("--first", metavar="DATE", help="the first day of school")
+        parser.add_argument("--last", metavar="DATE", help="the last day of school")
     parser.add_argument("--curriculum", help=f"one of {', '.join(Curriculum)}; ccss unless said")
     parser.add_argument("--seed", help="which of many such years; 1 unless said")
     parser.add_argument("--out", metavar="DIR", help="the folder to write into")

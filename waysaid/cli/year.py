@@ -4,6 +4,7 @@ import json
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
+from typing import cast
 
 from waysaid.cli.answers import Answer
 from waysaid.cli.given import BadInputError, Given, kind_of, language_in, whole_in, words_in
@@ -35,7 +36,7 @@ def answer_year(given: Given) -> Answer:
     folder = Path(words_in(given, "out", "a folder to write into"))
     year = _year(given)
     name, files = f"grade-{year.grade}", {}
-    files[f"{name}.json"] = json.dumps(year_told(year), ensure_ascii=False, indent=1) + "\n"
+    files[f"{name}.json"] = year_text(year)
     if any(talk.day.date for talk in year.talks):
         files[f"{name}.ics"] = year_calendar(year, language_in(given)).decode()
     for file, said in files.items():
@@ -50,6 +51,15 @@ def answer_year(given: Given) -> Answer:
         "out": str(folder),
         "files": list(files),
     }
+
+
+def year_text(year: Year) -> str:
+    """Return the file that a year is: a talk a line, so that two years are easily compared."""
+    told = year_told(year)
+    talks = cast("list[object]", told.pop("talks"))
+    head = json.dumps(told)[:-1]
+    rows = ",\n".join(json.dumps(talk, ensure_ascii=False) for talk in talks)
+    return f'{head}, "talks": [\n{rows}\n]}}\n'
 
 
 def show_year(answer: Answer, language: Language) -> Iterator[str]:

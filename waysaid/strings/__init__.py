@@ -33,11 +33,13 @@ from waysaid.strings.year import (
     YearError,
     faults,
     idea_name,
+    ideas_asked,
     lay_out_year,
     move_says,
     numbered_days,
     re_plan,
     school_days,
+    year_schema,
     year_told,
 )
 
@@ -76,6 +78,7 @@ __all__ = [
     "compose",
     "faults",
     "idea_name",
+    "ideas_asked",
     "lay_out_year",
     "leaves_of",
     "link_question",
@@ -93,5 +96,6 @@ __all__ = [
     "starters_in",
     "what_if",
     "with_leaves",
+    "year_schema",
     "year_told",
 ]

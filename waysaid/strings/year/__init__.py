@@ -11,6 +11,8 @@ from waysaid.strings.year.lay_out import (
     lay_out_year,
 )
 from waysaid.strings.year.re_plan import Cause, Happened, Move, Planned, move_says, re_plan
+from waysaid.strings.year.schema import year_schema
+from waysaid.strings.year.table import ideas_asked
 from waysaid.strings.year.told import year_told
 
 __all__ = [
@@ -27,10 +29,12 @@ __all__ = [
     "YearError",
     "faults",
     "idea_name",
+    "ideas_asked",
     "lay_out_year",
     "move_says",
     "numbered_days",
     "re_plan",
     "school_days",
+    "year_schema",
     "year_told",
 ]
