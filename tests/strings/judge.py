@@ -45,16 +45,24 @@ def value(expression: str) -> Fraction:
     return total + sign * part
 
 
+def apart(equation: str) -> Fraction:
+    """By how much the left side is more than the right."""
+    left, right = equation.split(" = ")
+    return value(left) - value(right)
+
+
 def true(equation: str) -> bool:
     """Tell whether both sides of an equation come to the same."""
-    left, right = equation.split(" = ")
-    return value(left) == value(right)
+    return apart(equation) == 0
 
 
 def answer(problem: str) -> Fraction:
-    """The value of an expression, or what fills the one blank of a product or a quotient."""
+    """The value of an expression, or what fills the one blank of an equation."""
     if "_" not in problem:
         return value(problem)
+    if " + " in problem or " - " in problem:
+        none, one = (apart(problem.replace("_", blank)) for blank in ("0", "1"))
+        return none / (none - one)
     at = _NUMBER.sub("n", problem).replace(" = ", " ").split(" ")[::2].index("_")
     given, is_product = numbers(problem), " x " in problem
     if is_product:

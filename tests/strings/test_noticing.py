@@ -1,8 +1,8 @@
 """Noticings in children's words: each is matched to the link it states, or kept as said.
 
 `noticings.jsonl` was written by hand: the rows `before` ahead of the code, `after` when it was
-planned and not yet run, `last` after its first mends. A row with no link states nothing true of its
-problems; one that is `missed` says why.
+planned and not yet run, `last` and `fresh` after its first and second mends. A row with no link
+states nothing true of its problems; one that is `missed` says why.
 """
 
 import json
@@ -99,6 +99,7 @@ TURNED = ["6 + 9", "9 + 6"]
         (["5 + 5", "6 + 4", "7 + 3"], "ten is a friendly number"),
         (["40 + 25", "80 + 50"], "they are not doubled"),
         (["37 + 25"], "it comes back"),
+        (["6 + 4", "10 - 6"], "10 take away 6 is harder than 6 plus 4"),
     ],
 )
 def test_words_that_claim_too_little_or_something_else_are_kept_as_said(problems, words):

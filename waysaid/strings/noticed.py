@@ -61,7 +61,7 @@ class Claimed:
     `about` are the senses that tell what kind of claim it is; `numbers` those said with no other
     part, `units` those of which there are several, `made` what is made; `problems` those named;
     `count` in how many problems something is, `place` which number of a problem was told of last;
-    `alike` whether one problem is said to be another.
+    `alike` whether one problem is said to be another, `whole` how many are said in full.
     """
 
     shifts: tuple[Shift, ...] = ()
@@ -74,6 +74,7 @@ class Claimed:
     count: int | None = None
     place: int | None = None
     alike: bool = False
+    whole: int = 0
 
     @property
     def exact(self) -> bool:
@@ -106,7 +107,7 @@ _CHANGES = {
     Sense.HALF: How.OVER,
 }
 _COMPARES = frozenset({*_AMOUNT_BEFORE, Sense.DOUBLE, Sense.HALF})
-_LINKING = frozenset({Sense.THAN, Sense.FROM, Sense.TO, Sense.IS})
+_LINKING = frozenset({Sense.THAN, Sense.FROM, Sense.TO})
 
 
 def claimed(items: Sequence[Item], count: int) -> Claimed:
@@ -140,6 +141,7 @@ class _Reader:
     fresh: bool = False
     also: bool = False
     alike: bool = False
+    whole: int = 0
 
     def take_up(self, at: int) -> None:
         """Read the item at a place, with those beside it in sight."""
@@ -169,6 +171,7 @@ class _Reader:
             self.count,
             self.subject.place,
             self.alike,
+            self.whole,
         )
 
     def _before(self, at: int) -> Item | None:
@@ -194,9 +197,9 @@ class _Reader:
             self._inside(before)
         elif before in (Sense.UP, Sense.DOWN):
             self.shifts[-1] = replace(self.shifts[-1], by=size.value)
-        elif before is Sense.TO and self._may_end_at_a_number():
+        elif before is Sense.TO and self._may_end_at_a_number(at):
             self.shifts[-1] = replace(self.shifts[-1], to=size.value)
-        elif self._kind_before(at) in _COMPARES and self.shifts and not _told_of(after):
+        elif self._compared_at(at) and not _told_of(after):
             self.shifts[-1] = replace(self.shifts[-1], other=size.value)
         elif not self._given(at, size):
             self._plain(at, size)
@@ -207,10 +210,18 @@ class _Reader:
         of_it = isinstance(after, Size) or after is Sense.NUMBER
         return of_it and self._after(at + 1) in _AMOUNT_BEFORE
 
-    def _may_end_at_a_number(self) -> bool:
+    def _compared_at(self, at: int) -> bool:
+        """Tell whether the last change is told beside what stands here: 3 more than 7, double 7."""
+        kind, before = self._kind_before(at), self._before(at)
+        plain = kind in (Sense.MORE, Sense.LESS) and before is not Sense.THAN
+        return kind in _COMPARES and bool(self.shifts) and not plain
+
+    def _may_end_at_a_number(self, at: int) -> bool:
         """Tell whether the last change goes to the number behind: 40 went down 3 to 37."""
         handed = self.moved is not None or self.took is not None
-        return bool(self.shifts) and not handed and self.shifts[-1].how is not How.SAME
+        added = self._kind_before(at) in (Sense.MORE, Sense.LESS)
+        told = bool(self.shifts) and self.shifts[-1].how is not How.SAME
+        return told and not handed and not added
 
     def _inside(self, before: Item | None) -> None:
         if before is Sense.IN:
@@ -246,7 +257,8 @@ class _Reader:
                 return
         makes = (Sense.MAKES, Sense.IS)
         always = before is Sense.EACH and self._before(at - 1) in makes
-        if (before in makes or always) and self.made is None and not size.loose:
+        whole = before is Sense.MAKES or not size.loose
+        if (before in makes or always) and self.made is None and whole:
             self.made = size.value
             return
         self._subject(Shift(Who.NUMBER, How.SAME, None if size.loose else size.value))
@@ -254,13 +266,14 @@ class _Reader:
             self.numbers.append(size.value)
 
     def _named(self, at: int, named: Named) -> None:
-        if self._kind_before(at) in _COMPARES and self.shifts:
+        if self._compared_at(at):
             self.shifts[-1] = replace(self.shifts[-1], base=named.at)
             self.problems.add(named.at)
         elif not named.whole and self._of_numbers(at):
             self._subject(Shift(Who.NUMBER, How.SAME, place=named.at))
         else:
             self.problems.add(named.at)
+            self.whole += named.whole
             is_so = self._before(at) in (Sense.IS, Sense.MAKES)
             self.alike |= is_so and isinstance(self._before(at - 1), Named)
             if self._before(at) not in (Sense.FROM, Sense.IN, Sense.OF_THEM):
@@ -282,6 +295,9 @@ class _Reader:
         elif sense in _AMOUNT_BEFORE:
             self._shift(_AMOUNT_BEFORE[sense], self.amount)
             self.amount = None
+            if sense in (Sense.MORE, Sense.LESS) and self._before(at - 1) is Sense.IS:
+                last = self.shifts[-1]
+                self.shifts[-1] = replace(last, value=None, to=last.value)
         else:
             self._no_change(at, sense)
 
@@ -314,10 +330,11 @@ class _Reader:
             self.took = self.took or Moved()
             self._subject(Shift(Who.NUMBER, How.SAME))
         elif self.moved is None:
-            giver = None if self.took else self.subject.value
-            self.moved = self.took or Moved(giver=giver)
+            said = None if self.took else self.subject.value
+            before = Moved(by=said) if sense is Sense.MOVE else Moved(giver=said)
+            self.moved = self.took or before
             self.took = None
-            self.numbers = [number for number in self.numbers if number != giver]
+            self.numbers = [number for number in self.numbers if number != said]
 
     def _answer(self, at: int, sense: Sense) -> None:
         before = self._before(at)

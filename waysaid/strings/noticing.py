@@ -167,23 +167,23 @@ def _both_change(claim: Claimed, _link: Link, among: list[Sight]) -> bool:
     return bool(claim.moved or both or len(told) > 1) and _pair(among, claim)
 
 
-def _twin(claim: Claimed, _link: Link, _among: list[Sight]) -> bool:
-    return Sense.HELP in claim.about and _of_problems(claim)
+def _twin(claim: Claimed, _link: Link, among: list[Sight]) -> bool:
+    return Sense.HELP in claim.about and _of_problems(claim, among)
 
 
-def _of_problems(claim: Claimed) -> bool:
-    """Tell whether only problems are spoken of, two or more by name: no number, no change."""
-    return len(claim.problems) > 1 and not _changes(claim) and not _sizes(claim)
+def _of_problems(claim: Claimed, among: list[Sight]) -> bool:
+    """Tell whether only problems are spoken of, two or more by name, and what they make."""
+    made = claim.made is None or claim.made in {one.answer for one in among}
+    return len(claim.problems) > 1 and made and not claim.numbers and not _changes(claim)
 
 
-def _inside(claim: Claimed, link: Link, _among: list[Sight]) -> bool:
+def _inside(claim: Claimed, link: Link, among: list[Sight]) -> bool:
     if link.saying is Saying.TOGETHER:
         sizes = [exact(number) for number in link.numbers]
-        said = sorted(claim.numbers)
-        wholes = ((sizes[:2], sizes[2]), (sorted(sizes[3:5]), sizes[5]))
-        return not _changes(claim) and (said, claim.made) in wholes
+        said = bool({Sense.IS, Sense.MAKES} & claim.about) and not _changes(claim)
+        return said and _sizes(claim) in (set(sizes[:3]), set(sizes[3:]))
     about = {Sense.HELP, Sense.IN} & claim.about and Sense.ANSWER not in claim.about
-    return bool(about) and _of_problems(claim)
+    return bool(about) and _of_problems(claim, among)
 
 
 def _turned(claim: Claimed, _link: Link, _among: list[Sight]) -> bool:
@@ -193,8 +193,10 @@ def _turned(claim: Claimed, _link: Link, _among: list[Sight]) -> bool:
 
 
 def _opposite(claim: Claimed, link: Link, _among: list[Sight]) -> bool:
-    own = set(claim.numbers) <= set(map(exact, link.numbers))
-    return bool({Sense.UNDO, Sense.FAMILY} & claim.about) and own and not claim.shifts
+    own = _sizes(claim) <= set(map(exact, link.numbers))
+    both_facts = claim.whole == 2 and claim.made is not None and bool(claim.numbers)
+    about = both_facts or bool({Sense.UNDO, Sense.FAMILY} & claim.about)
+    return about and own and not claim.shifts
 
 
 def _ten_times(claim: Claimed, _link: Link, among: list[Sight]) -> bool:
