@@ -7,7 +7,7 @@ from fractions import Fraction
 from waysaid.number import Exact, exact
 from waysaid.strings.changes import Pair, changed
 from waysaid.strings.factor_pairs import changed_factors
-from waysaid.strings.noticed import Claimed, How, Moved, Shift, Who
+from waysaid.strings.noticed_claim import Claimed, How, Moved, Shift, Who
 from waysaid.strings.sight import Sight
 
 
@@ -102,8 +102,10 @@ def _moved(moved: Moved, facts: Became) -> bool:
 
 def _steps(shift: Shift, facts: Became) -> tuple[Step, ...]:
     """Return the steps of which a claim is true; () where it is true of none."""
-    if shift.base == facts.end:
+    if shift.base == facts.end or (shift.base is None and shift.row == facts.start):
         facts = facts.back()
+    if shift.row not in (None, facts.end):
+        return ()
     answers: tuple[Step, ...] = () if facts.answer is None else (facts.answer,)
     match shift.who:
         case Who.ANSWER:

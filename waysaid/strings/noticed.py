@@ -1,93 +1,16 @@
-"""What a noticing claims: which numbers change and how, what they make, which problems it names."""
+"""From what is said in a noticing to what it claims."""
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
-from enum import Enum
 
 from waysaid.number import Exact
+from waysaid.strings.noticed_claim import Claimed, How, Moved, Shift, Who
 from waysaid.strings.noticed_words import Item, Named, Sense, Size
-
-
-class Who(Enum):
-    """What a claim of change is about; `IT` where the words leave that open."""
-
-    NUMBER = "a number"
-    BOTH = "every number"
-    ANSWER = "the answer"
-    IT = "it"
-
-
-class How(Enum):
-    """What a claim says became of it."""
-
-    UP = "up"
-    DOWN = "down"
-    SAME = "same"
-    TIMES = "times"
-    OVER = "over"
-
-
-@dataclass(frozen=True, slots=True)
-class Shift:
-    """One claim of change: who changed, how, by how much, and from or to which number.
-
-    `value` is the number it is about, `place` whether the first or second of its problem; `other`
-    a number, and `base` a problem by its place, that it is compared with.
-    """
-
-    who: Who
-    how: How
-    value: Exact | None = None
-    place: int | None = None
-    by: Exact | None = None
-    to: Exact | None = None
-    other: Exact | None = None
-    base: int | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Moved:
-    """A claim that some of one number was given to another; None where it is not said."""
-
-    by: Exact | None = None
-    giver: Exact | None = None
-    taker: Exact | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Claimed:
-    """All that a noticing claims.
-
-    `about` are the senses that tell what kind of claim it is; `numbers` those said with no other
-    part, `units` those of which there are several, `made` what is made; `problems` those named;
-    `count` in how many problems something is, `place` which number of a problem was told of last;
-    `alike` whether one problem is said to be another, `whole` how many are said in full.
-    """
-
-    shifts: tuple[Shift, ...] = ()
-    moved: Moved | None = None
-    about: frozenset[Sense] = frozenset()
-    numbers: tuple[Exact, ...] = ()
-    units: tuple[Exact, ...] = ()
-    made: Exact | None = None
-    problems: frozenset[int] = frozenset()
-    count: int | None = None
-    place: int | None = None
-    alike: bool = False
-    whole: int = 0
-
-    @property
-    def exact(self) -> bool:
-        """Whether it tells enough of a change: how much, of which number, or of two things."""
-        if self.moved is not None:
-            return self.moved.by is not None or self.moved.giver is not None
-        told = (one.by or one.value or one.to or one.other for one in self.shifts)
-        return len(self.shifts) > 1 or any(told)
-
 
 _ABOUT = frozenset(
     {
         *(Sense.ANSWER, Sense.EACH, Sense.BACK, Sense.SWITCH, Sense.UNDO, Sense.FAMILY, Sense.HELP),
+        *(Sense.NEAR, Sense.HAS),
         *(Sense.TEN, Sense.ALL, Sense.THEY, Sense.BOTH, Sense.DENIED, Sense.TAKE, Sense.IS),
         Sense.MAKES,
     }
@@ -116,11 +39,6 @@ def claimed(items: Sequence[Item], count: int) -> Claimed:
     for at in range(len(items)):
         reader.take_up(at)
     return reader.done()
-
-
-def _told_of(item: Item | None) -> bool:
-    """Tell whether something is said of the number before it."""
-    return item is Sense.IS or item in _CHANGES
 
 
 @dataclass(slots=True)
@@ -199,8 +117,10 @@ class _Reader:
             self.shifts[-1] = replace(self.shifts[-1], by=size.value)
         elif before is Sense.TO and self._may_end_at_a_number(at):
             self.shifts[-1] = replace(self.shifts[-1], to=size.value)
-        elif self._compared_at(at) and not _told_of(after):
-            self.shifts[-1] = replace(self.shifts[-1], other=size.value)
+        elif self._compared_at(at) and not self._begins(after):
+            self._compare(size)
+        elif before is Sense.BECOMES and self.subject.value is not None:
+            self._become(self.subject.value, size.value)
         elif not self._given(at, size):
             self._plain(at, size)
 
@@ -209,6 +129,24 @@ class _Reader:
         after = self._after(at)
         of_it = isinstance(after, Size) or after is Sense.NUMBER
         return of_it and self._after(at + 1) in _AMOUNT_BEFORE
+
+    def _begins(self, after: Item | None) -> bool:
+        """Tell whether a number behind a change is what the next is said of: 8 was doubled."""
+        return after is Sense.IS or (self.shifts[-1].value is not None and after in _CHANGES)
+
+    def _compare(self, size: Size) -> None:
+        """Read a number as what the last change is told beside, or is done to: double one side."""
+        last = self.shifts[-1]
+        who = Who.NUMBER if last.who is Who.IT else last.who
+        if size.loose:
+            self.shifts[-1] = replace(last, who=who)
+        else:
+            self.shifts[-1] = replace(last, other=size.value)
+
+    def _become(self, old: Exact, new: Exact) -> None:
+        """Read one number that turns into another."""
+        self._shift(How.UP if new > old else How.DOWN, None)
+        self.shifts[-1] = replace(self.shifts[-1], to=new)
 
     def _compared_at(self, at: int) -> bool:
         """Tell whether the last change is told beside what stands here: 3 more than 7, double 7."""
@@ -274,10 +212,16 @@ class _Reader:
         else:
             self.problems.add(named.at)
             self.whole += named.whole
-            is_so = self._before(at) in (Sense.IS, Sense.MAKES)
-            self.alike |= is_so and isinstance(self._before(at - 1), Named)
+            self.alike |= self._is_another(at)
             if self._before(at) not in (Sense.FROM, Sense.IN, Sense.OF_THEM):
-                self._subject(Shift(Who.IT, How.SAME))
+                self._subject(Shift(Who.IT, How.SAME, row=named.at))
+
+    def _is_another(self, at: int) -> bool:
+        """Tell whether the problem before is said to be this one, or the same as this one."""
+        while at and self.items[at - 1] in (Sense.THAN, Sense.SAME):
+            at -= 1
+        is_so = self._before(at) in (Sense.IS, Sense.MAKES)
+        return is_so and isinstance(self._before(at - 1), Named)
 
     def _of_numbers(self, at: int) -> bool:
         """Tell whether the first and the second are those of a problem: said of its numbers."""
@@ -308,6 +252,8 @@ class _Reader:
                 self._answer(at, sense)
             case Sense.NUMBER | Sense.OTHER | Sense.BOTH:
                 who = Who.BOTH if sense is Sense.BOTH else Who.NUMBER
+                if self._before(at) in (Sense.DOUBLE, Sense.HALF) and not self._said_who():
+                    self.shifts[-1] = replace(self.shifts[-1], who=who)
                 self._subject(Shift(who, How.SAME))
             case Sense.FIRST | Sense.SECOND:
                 self.subject = replace(self.subject, place=int(sense is Sense.SECOND))
@@ -324,6 +270,9 @@ class _Reader:
                 self._hand(sense)
             case _:
                 pass
+
+    def _said_who(self) -> bool:
+        return self.shifts[-1].who is not Who.IT
 
     def _hand(self, sense: Sense) -> None:
         if sense is Sense.TAKE:

@@ -48,6 +48,9 @@ class Sense(StrEnum):
     IS = "is"
     IN = "in"
     HELP = "help"
+    NEAR = "near"
+    HAS = "has"
+    BECOMES = "becomes"
     ALSO = "also"
     THAN = "than"
     FROM = "from"
@@ -205,15 +208,24 @@ def _said_whole(spoken: _Spoken, at: int, problem: Problem) -> int | None:
         return None
     for place, wanted in enumerate(numbers):
         if place:
-            sign = spoken.phrase(at, spoken.vocabulary.signs)
-            if not sign or signs[place - 1] not in spoken.vocabulary.signs[sign]:
+            joined = _after_sign(spoken, at, signs[place - 1])
+            if joined is None:
                 return None
-            at += len(sign)
+            at = joined
         number = spoken.number(at)
         if number is None or exact(number.leaf) != wanted:
             return None
         at = number.end
     return at
+
+
+def _after_sign(spoken: _Spoken, at: int, wanted: Sign) -> int | None:
+    """Return where the sign at a word ends; there, where none is said: five sevens."""
+    sign = spoken.phrase(at, spoken.vocabulary.signs)
+    if sign and wanted in spoken.vocabulary.signs[sign]:
+        return at + len(sign)
+    number = spoken.number(at)
+    return at if wanted is Sign.TIMES and number is not None and number.many else None
 
 
 def _signs(problem: Problem) -> Iterator[Sign]:

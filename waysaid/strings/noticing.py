@@ -15,7 +15,8 @@ from waysaid.strings.leaf import leaves_of
 from waysaid.strings.link import Link, LinkKind, Saying
 from waysaid.strings.link_words import link_says
 from waysaid.strings.links import links
-from waysaid.strings.noticed import Claimed, How, Who, claimed
+from waysaid.strings.noticed import claimed
+from waysaid.strings.noticed_claim import Claimed, How, Who
 from waysaid.strings.noticed_words import Sense, items_of
 from waysaid.strings.sight import Sight, sights
 
@@ -39,7 +40,7 @@ _KEPT = {
 
 
 def noticing(words: str, problems: Sequence[Problem], language: Language) -> Matched:
-    """Match a noticing to the most telling link that it states.
+    """Match a noticing to the most telling link that it states, between the problems it names.
 
     Raises `NoValue` where a problem has no answer.
     """
@@ -47,11 +48,14 @@ def noticing(words: str, problems: Sequence[Problem], language: Language) -> Mat
     if Sense.DENIED in claim.about:
         return Matched(words, None)
     seen = sights(problems)
-    stating = (link for link in links(problems, every=True) if _states(claim, link, seen))
-    return Matched(words, next(stating, None))
+    stating = [link for link in links(problems, every=True) if _states(claim, link, seen)]
+    named = [link for link in stating if set(link.between) == claim.problems]
+    return Matched(words, next(iter(named or stating), None))
 
 
-_ASIDE = frozenset({Sense.ANSWER, Sense.IS, Sense.MAKES, Sense.THEY, Sense.BOTH, Sense.ALL})
+_ASIDE = frozenset(
+    {Sense.ANSWER, Sense.IS, Sense.MAKES, Sense.THEY, Sense.BOTH, Sense.ALL, Sense.HAS}
+)
 """Senses that may stand beside any claim: what they claim is looked at with its changes."""
 
 _MAY = {
@@ -59,8 +63,8 @@ _MAY = {
     LinkKind.SAME_TOTAL: {Sense.BACK, Sense.EACH},
     LinkKind.ONE_CHANGES: {Sense.TAKE},
     LinkKind.BOTH_CHANGE: {Sense.TAKE},
-    LinkKind.FRIENDLY_TWIN: {Sense.HELP},
-    LinkKind.INSIDE_A_WAY: {Sense.IN, Sense.HELP},
+    LinkKind.FRIENDLY_TWIN: {Sense.HELP, Sense.NEAR},
+    LinkKind.INSIDE_A_WAY: {Sense.IN, Sense.HELP, Sense.BACK},
     LinkKind.TURNED_AROUND: {Sense.SWITCH, Sense.FAMILY},
     LinkKind.OPPOSITE: {Sense.UNDO, Sense.FAMILY, Sense.TAKE},
     LinkKind.TEN_TIMES: {Sense.TEN},
@@ -79,6 +83,8 @@ def _states(claim: Claimed, link: Link, seen: Sequence[Sight]) -> bool:
     among = [seen[at] for at in link.between]
     if not _sizes(claim) | set(claim.units) <= _numbers_of(link, among):
         return False
+    if link.kind is LinkKind.PATTERN and not claim.problems:
+        among = list(seen)
     return _STATED[link.kind](claim, link, among)
 
 
@@ -113,7 +119,7 @@ def _numbers_of(link: Link, among: Iterable[Sight]) -> set[Exact]:
 def _same_number(claim: Claimed, link: Link, _among: list[Sight]) -> bool:
     several = {Sense.ALL, Sense.BOTH} & claim.about or claim.count or len(claim.problems) > 1
     always = Sense.EACH in claim.about and not {Sense.MAKES, Sense.ANSWER} & claim.about
-    back = Sense.BACK in claim.about or (Sense.IN in claim.about and several)
+    back = Sense.BACK in claim.about or ({Sense.IN, Sense.HAS} & claim.about and several)
     placed = claim.place is None or {place for _, place in link.marks} == {claim.place}
     said = _sizes(claim) == {exact(link.numbers[0])}
     return bool(back or always) and placed and said and not _changes(claim)
@@ -122,8 +128,9 @@ def _same_number(claim: Claimed, link: Link, _among: list[Sight]) -> bool:
 def _same_total(claim: Claimed, link: Link, _among: list[Sight]) -> bool:
     if claim.moved is not None or not _sizes(claim) <= {exact(link.numbers[0])}:
         return False
-    if claim.shifts:
-        return all(one.how is How.SAME and one.who is Who.ANSWER for one in claim.shifts)
+    if claim.shifts or claim.alike:
+        alike = (Who.ANSWER, Who.IT) if claim.whole > 1 else (Who.ANSWER,)
+        return all(one.how is How.SAME and one.who in alike for one in claim.shifts)
     many = {Sense.ALL, Sense.BOTH, Sense.THEY, Sense.EACH} & claim.about or len(claim.problems) > 1
     made = claim.made is not None or (bool(claim.numbers) and Sense.EACH in claim.about)
     return (made and bool(many)) or (Sense.BACK in claim.about and bool(_sizes(claim)))
@@ -168,7 +175,7 @@ def _both_change(claim: Claimed, _link: Link, among: list[Sight]) -> bool:
 
 
 def _twin(claim: Claimed, _link: Link, among: list[Sight]) -> bool:
-    return Sense.HELP in claim.about and _of_problems(claim, among)
+    return bool({Sense.HELP, Sense.NEAR} & claim.about) and _of_problems(claim, among)
 
 
 def _of_problems(claim: Claimed, among: list[Sight]) -> bool:
@@ -181,7 +188,8 @@ def _inside(claim: Claimed, link: Link, among: list[Sight]) -> bool:
     if link.saying is Saying.TOGETHER:
         sizes = [exact(number) for number in link.numbers]
         said = bool({Sense.IS, Sense.MAKES} & claim.about) and not _changes(claim)
-        return said and _sizes(claim) in (set(sizes[:3]), set(sizes[3:]))
+        named = claim.whole == 3 and not _sizes(claim)
+        return said and (named or _sizes(claim) in (set(sizes[:3]), set(sizes[3:])))
     about = {Sense.HELP, Sense.IN} & claim.about and Sense.ANSWER not in claim.about
     return bool(about) and _of_problems(claim, among)
 
