@@ -1,8 +1,8 @@
 """Noticings in children's words: each is matched to the link it states, or kept as said.
 
 `noticings.jsonl` was written by hand: the rows `before` ahead of the code, `after` when it was
-planned and not yet run, `last`, `fresh` and `newest` each after the mends before. A row with no
-link states nothing true of its problems; one that is `missed` says why.
+planned and not yet run, `last`, `fresh` and `newest` each after the mends before, `untrue` in the
+end. A row with no link states nothing true of its problems; one that is `missed` says why.
 """
 
 import json
