@@ -57,7 +57,7 @@ def test_enough_noticings_are_written_by_hand():
 
 
 def changed_numbers():
-    for row in ROWS:
+    for row in (row for row in ROWS if row["links"]):
         for found in re.finditer(r"\d+", row["words"]):
             for by in (-1, 1, 7):
                 other = str(int(found[0]) + by)
@@ -65,7 +65,7 @@ def changed_numbers():
                 yield row, words
 
 
-def test_a_number_said_otherwise_makes_every_noticing_untrue():
+def test_a_number_said_otherwise_makes_every_true_noticing_untrue():
     tried = list(changed_numbers())
     assert len(tried) > 150
     for row, words in tried:
