@@ -24,8 +24,11 @@ def test_people_read_it_as_numbered_lines(run):
     [
         (("--grade", "x", "--focus", "bridge"), "“grade” is 'x'"),
         (("--grade", "2", "--focus", "nobody"), "‘nobody’ is not a family"),
-        (("--grade", "2"), "compose needs grade and focus"),
-        (("--grade", "2", "--focus", "bridge", "--with", "3/4 + 1/4"), "cannot be composed with"),
+        (("--focus", "bridge"), "compose needs grade"),
+        (("--grade", "2"), "is not a family"),
+        (("--grade", "2", "--topic", "nothing"), "‘nothing’ is not a topic"),
+        (("--grade", "2", "--focus", "give-and-take", "--with", "62 - 25"), "do not go together"),
+        (("--grade", "2", "--focus", "bridge", "--within", "many"), "“within” is 'many'"),
         (("--grade", "9", "--focus", "bridge"), "Grade 9"),
     ],
 )
@@ -34,6 +37,27 @@ def test_a_bad_wish_is_one_line(run, given, said):
     assert status == 2
     assert said in error
     assert error.count("\n") == 1
+
+
+def test_a_topic_alone_is_enough(asked):
+    found = asked("compose", "--grade", "6", "--topic", "percents", "--length", "4")
+    assert all("%" in problem for problem in found["problems"])
+    assert found["topic"] == "percents"
+
+
+def test_alternatives_come_after_the_best(asked, run):
+    given = ("compose", "--grade", "2", "--focus", "bridge", "--alternatives", "3")
+    found = asked(*given)
+    assert len(found["others"]) == 2
+    assert all(one["wanting"] >= found["wanting"] for one in found["others"])
+    assert run(*given)[1].count("\n\n") == 2
+
+
+def test_must_haves_are_met(asked):
+    wish = ("--start", "28 + 15", "--within", "60", "--surprise", "--number-line")
+    found = asked("compose", "--grade", "2", "--focus", "bridge", *wish)
+    assert found["problems"][0] == "28 + 15"
+    assert found["best_possible"] is True
 
 
 def test_wishes_are_answered_by_the_line_too(answered):

@@ -1,5 +1,6 @@
 """Composing: the string found is the best of its candidates, and is what was wished for."""
 
+from dataclasses import replace
 from itertools import permutations
 from random import Random
 
@@ -7,91 +8,219 @@ import pytest
 
 from tests.counts import count
 from waysaid.number import Language, parse
-from waysaid.strings import Plain, Wish, WishError, compose, links, plain_of
+from waysaid.strings import (
+    HOMES,
+    Topic,
+    Wish,
+    WishError,
+    alternatives,
+    composable,
+    compose,
+    links,
+    topics_of,
+)
 from waysaid.strings.best import Asked, best_string
-from waysaid.strings.pool import SIGNS, plains_of, pool, pool_of
-from waysaid.strings.wanting import of_string
+from waysaid.strings.bounds import Frame
+from waysaid.strings.pool import Pool, pool, pool_of, problems_in, widened
+from waysaid.strings.wanting import ALONE, LAST_ALONE, of_string
 from waysaid.ways import Family, grades_of
 
 FEW = 8
 """The candidates of a pool small enough that every string of it can be weighed."""
-WISHES = [
-    Wish(2, Family.GIVE_AND_TAKE),
-    Wish(2, Family.SHIFT_BOTH, length=4),
-    Wish(3, Family.NEAR_FACT, length=6),
-    Wish(4, Family.DOUBLE_HALVE, length=3),
-    Wish(5, Family.SCALE_BOTH, length=7),
-    Wish(1, Family.BRIDGE),
-]
+GRADES = {
+    Topic.SUMS: 2,
+    Topic.DIFFERENCES: 2,
+    Topic.PRODUCTS: 4,
+    Topic.QUOTIENTS: 5,
+    Topic.SUM_FACTS: 2,
+    Topic.PRODUCT_FACTS: 4,
+    Topic.SEVERAL: 2,
+    Topic.MISSING: 2,
+    Topic.IMAGES: 1,
+    Topic.FRACTION_SUMS: 5,
+    Topic.FRACTION_DIFFERENCES: 5,
+    Topic.DECIMAL_SUMS: 5,
+    Topic.DECIMAL_DIFFERENCES: 5,
+    Topic.PARTS: 5,
+    Topic.PERCENTS: 6,
+    Topic.CLAIMS: 2,
+    Topic.COMPARISONS: 4,
+    Topic.ESTIMATES: 4,
+}
+"""A grade in which each topic is at home."""
+AT_HOME = [(topic, HOMES[topic][0]) for topic in Topic]
+EVERY = [(topic, family) for topic in Topic for family in HOMES[topic]]
 
 
-def plain(given: str) -> Plain:
-    """Read a plain problem."""
-    read = plain_of(parse(given))
-    assert read is not None
-    return read
+def of_topics(pairs):
+    """Return the pairs of a topic and a family, named for the test's report."""
+    return [pytest.param(*pair, id=f"{pair[0]}-{pair[1]}") for pair in pairs]
 
 
-@pytest.mark.parametrize("seed", range(count(test=20, sweep=400)))
+def wish(topic: Topic, family: Family, **more: object) -> Wish:
+    return replace(Wish(GRADES[topic], family, topic=topic), **more)
+
+
+def small_pool(topic: Topic, family: Family, dice: Random) -> Pool:
+    """Return a few problems that lie close to each other, so that some help with others."""
+    problems = problems_in(GRADES[topic], topic)
+    start = dice.randrange(len(problems) - 40)
+    return pool_of(dice.sample(problems[start : start + 40], FEW), family)
+
+
+@pytest.mark.parametrize("seed", range(count(test=40, sweep=2000)))
 def test_no_string_of_a_small_pool_leaves_less_wanting(seed):
     dice = Random(seed)
-    family = dice.choice((Family.GIVE_AND_TAKE, Family.SHIFT_BOTH, Family.DOUBLE_HALVE))
-    plains = plains_of(4 if family is Family.DOUBLE_HALVE else 2, family)
-    start = dice.randrange(len(plains) - 40)
-    small = pool_of(tuple(dice.sample(plains[start : start + 40], FEW)), family)
-    musts = tuple(dice.sample(range(FEW), dice.randint(0, 2)))
+    small = small_pool(*dice.choice(EVERY), dice)
+    many = len(small.candidates)
     length, easy = dice.choice((3, 4)), dice.randint(5, 25)
-    best = best_string(small, Asked(length, easy, musts), seed)
-    every = (one for one in permutations(range(FEW), length) if set(musts) <= set(one))
+    named = dice.sample(range(many), dice.randint(0, 2))
+    musts, kept = tuple(named[:1]), tuple((at, place) for at, place in enumerate(named[1:], 1))
+    barred = frozenset(dice.sample([at for at in range(many) if at not in named], 1))
+    surprise = dice.random() < 0.3
+
+    def wanting(one: tuple[int, ...]) -> int | None:
+        helps = small.met(one)
+        if surprise and helps[-1] is not None:
+            return None
+        return of_string(small, one, easy) - (ALONE + LAST_ALONE if surprise else 0)
+
+    every = [
+        one
+        for one in permutations(range(many), length)
+        if set(musts) <= set(one)
+        and not barred & set(one)
+        and all(one[at] == place for at, place in kept)
+        and wanting(one) is not None
+    ]
+    frame = Frame(length, easy, musts, kept, surprise)
+    best = best_string(small, Asked(frame, barred), seed)
     assert best.proven
-    assert best.wanting == min(of_string(small, one, easy) for one in every)
-    assert best.wanting == of_string(small, best.places, easy)
-    assert set(musts) <= set(best.places)
+    if not every:
+        assert not best.places
+        return
+    assert best.wanting == min(map(wanting, every))
+    assert best.places in every
+    assert best.wanting == wanting(best.places)
 
 
-@pytest.mark.parametrize("wish", WISHES, ids=lambda wish: f"{wish.grade}-{wish.focus}")
-def test_a_composed_string_is_what_was_wished_for(wish):
-    composed = compose(wish)
-    assert composed.best_possible
-    assert len(set(composed.problems)) == len(composed.why) == wish.length
-    for problem in composed.problems:
-        grades = grades_of(problem)
-        assert grades.first <= wish.grade <= grades.last
-        made = plain_of(problem)
-        assert made is not None
-        assert made.sign is SIGNS[wish.focus]
-    assert compose(wish) == composed
+@pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))
+def test_a_composed_string_is_what_was_wished_for(topic, family):
+    composed = compose(wish(topic, family))
+    assert composed.topic is topic
+    assert len(set(composed.problems)) == len(composed.why) == 5
+    assert all(grades_of(problem).holds(GRADES[topic]) for problem in composed.problems)
+    assert composed.wanting == sum(wanting for _, wanting in composed.rows)
+    assert compose(wish(topic, family)) == composed
 
 
-@pytest.mark.parametrize("family", [Family.GIVE_AND_TAKE, Family.SHIFT_BOTH])
-def test_from_grade_2_on_a_string_is_chosen_from_2000_problems(family):
-    assert len(pool(2, family).candidates) >= 2000
+@pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))
+def test_the_best_of_a_topic_is_proven(topic, family):
+    assert compose(wish(topic, family, length=4)).best_possible
 
 
 @pytest.mark.parametrize(
-    ("grade", "family"),
-    [(wish.grade, wish.focus) for wish in WISHES] + [(4, Family.CHUNK_OUT), (2, Family.SPLIT)],
+    ("grade", "topic"),
+    [
+        (2, Topic.SUMS),
+        (3, Topic.DIFFERENCES),
+        (4, Topic.PRODUCTS),
+        (5, Topic.QUOTIENTS),
+        (2, Topic.SUM_FACTS),
+        (2, Topic.SEVERAL),
+        (2, Topic.MISSING),
+        (5, Topic.FRACTION_SUMS),
+        (5, Topic.FRACTION_DIFFERENCES),
+        (5, Topic.DECIMAL_SUMS),
+        (5, Topic.DECIMAL_DIFFERENCES),
+        (2, Topic.CLAIMS),
+        (4, Topic.COMPARISONS),
+        (4, Topic.ESTIMATES),
+    ],
 )
-def test_every_help_is_a_link(grade, family):
-    found, dice = pool(grade, family), Random(7)
-    for _ in range(count(test=60, sweep=1000)):
+def test_a_string_is_chosen_from_2000_problems(grade, topic):
+    assert len(problems_in(grade, topic)) >= 2000
+
+
+@pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))
+def test_every_help_is_a_link(topic, family):
+    found, dice = pool(GRADES[topic], topic, family), Random(7)
+    for _ in range(count(test=40, sweep=2000)):
         before = dice.randrange(len(found.candidates))
-        for after, help_ in dice.sample(found.helps[before], min(1, len(found.helps[before]))):
-            pair = [found.candidates[place].plain.problem for place in (before, after)]
+        helped = list(found.helped(before).items())
+        for after, help_ in dice.sample(helped, min(1, len(helped))):
+            pair = [found.candidates[place].problem for place in (before, after)]
             assert help_.kind in {link.kind for link in links(pair, every=True)}, pair
 
 
+@pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))
+def test_a_pool_made_wider_is_that_of_all_together(topic, family):
+    problems = problems_in(GRADES[topic], topic)[:400]
+    more = Random(3).sample(problems, 3)
+    narrow = pool_of([one for one in problems if one not in more], family)
+    wide, whole = widened(narrow, more, family), pool_of(problems, family)
+    places = {one.problem: place for place, one in enumerate(wide.candidates)}
+    if wide.steps != whole.steps:
+        pytest.skip("the problems taken out were the only ones with parts")
+    for before, one in enumerate(whole.candidates):
+        found = {whole.candidates[at].problem: help_ for at, help_ in whole.helped(before).items()}
+        known = wide.helped(places[one.problem])
+        assert {wide.candidates[at].problem: help_ for at, help_ in known.items()} == found
+
+
 def test_what_must_be_in_is_in_and_what_was_used_lately_is_not():
-    must, other = plain("37 + 25"), compose(Wish(2, Family.GIVE_AND_TAKE)).problems
-    lately = frozenset(plain_of(one) for one in other)
-    composed = compose(Wish(2, Family.GIVE_AND_TAKE, musts=(must,), lately=lately))
-    assert must.problem in composed.problems
+    must, other = parse("37 + 25"), compose(Wish(2, Family.GIVE_AND_TAKE)).problems
+    wished = Wish(2, Family.GIVE_AND_TAKE, musts=(must,), lately=frozenset(other))
+    composed = compose(wished)
+    assert must in composed.problems
     assert not set(other) & set(composed.problems)
     assert composed.best_possible
 
 
+def test_a_string_starts_where_it_should():
+    start = parse("25 + 38")
+    composed = compose(Wish(2, Family.GIVE_AND_TAKE, kept=((0, start),)))
+    assert composed.problems[0] == start
+    assert composed.best_possible
+
+
+def test_no_number_is_larger_than_wished():
+    composed = compose(Wish(2, Family.BRIDGE, within=40))
+    assert all(problem.left + problem.right <= 40 for problem in composed.problems)
+
+
+def test_a_number_line_day_has_the_focus_in_every_problem():
+    assert compose(Wish(2, Family.JUMP, line=True)).problems
+    with pytest.raises(WishError, match="number line"):
+        compose(Wish(2, Family.GIVE_AND_TAKE, line=True))
+
+
+def test_a_surprise_comes_unhelped():
+    composed = compose(Wish(2, Family.GIVE_AND_TAKE, surprise=True))
+    assert composed.idea[-1] is None
+    assert composed.best_possible
+
+
+def test_a_must_of_another_operation_makes_the_string_of_that():
+    composed = compose(Wish(2, Family.BRIDGE, musts=(parse("62 - 25"),)))
+    assert composed.topic is Topic.DIFFERENCES
+
+
+@pytest.mark.parametrize(("minutes", "many"), [(10, 4), (12, 4), (15, 6), (30, 7)])
+def test_the_time_gives_the_length(minutes, many):
+    assert len(compose(Wish(2, Family.BRIDGE, minutes=minutes)).problems) == many
+
+
 def test_without_enough_nodes_nothing_is_called_the_best():
     assert not compose(Wish(2, Family.GIVE_AND_TAKE), most_nodes=20).best_possible
+
+
+@pytest.mark.parametrize("family", [Family.GIVE_AND_TAKE, Family.BRIDGE, Family.ADD_UP])
+def test_alternatives_differ_in_idea_and_share_no_problem(family):
+    found = alternatives(Wish(2, family, length=4), 3)
+    assert len({one.idea for one in found}) == len(found) == 3
+    assert len({problem for one in found for problem in one.problems}) == 12
+    assert [one.wanting for one in found] == sorted(one.wanting for one in found)
 
 
 def test_each_reason_refers_to_the_problem_before():
@@ -109,28 +238,53 @@ def test_in_a_reason_a_problem_inside_another_has_its_own_number():
         assert f"Problem {at} is hiding inside problem {at + 1}" in reason
 
 
+def test_a_family_is_composed_in_every_topic_it_is_at_home_in():
+    for topic, family in EVERY:
+        assert topic in topics_of(family)
+    assert all(composable(GRADES[topic], topic, family, 5) for topic, family in AT_HOME)
+    assert topics_of(Family.COLUMN) == ()
+
+
 @pytest.mark.parametrize(
-    ("wish", "said"),
+    ("wished", "said"),
     [
         (Wish(9, Family.BRIDGE), "Grade 9"),
         (Wish(2, Family.BRIDGE, length=9), "from 3 to 7"),
-        (Wish(2, Family.PARTNERS), "‘partners’"),
-        (Wish(1, Family.DOUBLE_HALVE), "another family"),
-        (Wish(2, Family.BRIDGE, musts=(plain("62 - 25"),)), "leave out 62 − 25"),
-        (Wish(0, Family.BRIDGE, musts=(plain("62 + 25"),)), "belongs to grades 2 to 4"),
+        (Wish(2, Family.COLUMN), "‘column’"),
+        (Wish(0, Family.SCALE_BOTH), "another family"),
+        (Wish(2, Family.BRIDGE, topic=Topic.PRODUCTS), "‘products’ and ‘bridge’"),
+        (Wish(2, Family.GIVE_AND_TAKE, musts=(parse("62 - 25"),)), "leave out 62 − 25"),
+        (Wish(0, Family.KNOWN_FACT, musts=(parse("62 + 25"),)), "belongs to grades 2 to 4"),
+        (Wish(2, Family.BRIDGE, kept=((0, parse("3 - 7")),)), "no answer"),
+        (Wish(2, Family.BRIDGE, kept=((5, parse("7 + 8")),)), "no place 6"),
         (
-            Wish(2, Family.BRIDGE, musts=(plain("62 + 25"),), lately=frozenset({plain("62 + 25")})),
+            Wish(2, Family.BRIDGE, musts=(parse("62 + 25"),), lately=frozenset({parse("62 + 25")})),
             "used lately",
         ),
         (
-            Wish(2, Family.BRIDGE, musts=tuple(plain(f"{n} + 2") for n in range(40, 44))),
+            Wish(2, Family.BRIDGE, musts=tuple(parse(f"{n} + 2") for n in range(40, 44))),
             "at most 3",
         ),
-        (Wish(0, Family.BRIDGE, language=Language.ES), "En el grado 0"),
+        (Wish(2, Family.BRIDGE, length=6, minutes=10), "10 minutes and 6 problems"),
+        (Wish(2, Family.BRIDGE, minutes=5), "5 minutes"),
+        (Wish(2, Family.BRIDGE, within=2), "numbers to 2"),
+        (Wish(0, Family.SCALE_BOTH, language=Language.ES), "En el grado 0"),
     ],
 )
-def test_wishes_that_clash_are_one_sentence(wish, said):
+def test_wishes_that_clash_are_one_sentence(wished, said):
     with pytest.raises(WishError) as error:
-        compose(wish)
+        compose(wished)
     assert said in str(error.value)
     assert str(error.value).count(". ") == 0
+
+
+def test_the_wishes_that_clash_are_named_and_the_smallest_is_to_go():
+    few = problems_in(1, Topic.SUMS)
+    lately = frozenset(one for one in few if one.left + one.right <= 10)
+    with pytest.raises(WishError) as error:
+        compose(Wish(1, Family.BRIDGE, topic=Topic.SUMS, within=10, lately=lately, surprise=True))
+    said = str(error.value)
+    assert "used lately" in said
+    assert "numbers to 10" in said
+    assert "surprise" not in said
+    assert said.endswith("leave out nothing that was used lately.")

@@ -55,7 +55,7 @@ QUESTIONS = {
         answer_links, show_links, ("problems",), "say what connects the problems of a string"
     ),
     "compose": Question(
-        answer_compose, show_compose, ("grade", "focus"), "write the best string for a wish"
+        answer_compose, show_compose, ("grade",), "write the best string for a wish"
     ),
     "year": Question(
         answer_year, show_year, ("grade", "out"), "lay out a year of talks for a grade"
@@ -256,6 +256,13 @@ def _wish_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--focus", help="the family that the string is about, by its slug")
     parser.add_argument("--length", help="how many problems, from 3 to 7; 5 unless said")
     parser.add_argument("--with", nargs="+", metavar="PROBLEM", help="what must be in it")
+    parser.add_argument("--topic", help="what it is about; without a focus its first family")
+    parser.add_argument("--start", nargs=1, metavar="PROBLEM", help="what it begins with")
+    parser.add_argument("--within", help="the largest number it may have")
+    parser.add_argument("--minutes", help="the time there is, in minutes")
+    parser.add_argument("--number-line", action="store_true", help="ways along a number line")
+    parser.add_argument("--surprise", action="store_true", help="the last problem comes unhelped")
+    parser.add_argument("--alternatives", help="how many strings, each of another idea")
     parser.add_argument("--lately", nargs="+", metavar="PROBLEM", help="what must not be in it")
     parser.add_argument("--seed", help="chooses among strings that are as good; 1 unless said")
 

@@ -16,7 +16,7 @@ from waysaid.number import (
     parse,
     parse_expression,
 )
-from waysaid.strings import Curriculum
+from waysaid.strings import Curriculum, Topic
 from waysaid.ways import Family
 
 MOST_PROBLEMS = 20
@@ -26,7 +26,7 @@ _LARGEST = 10**12
 """The largest number of a JSON line that is looked at: our choice, to bound the work."""
 
 Given = Mapping[str, object]
-_Kind = TypeVar("_Kind", Language, Family, Picture, Rest, Curriculum)
+_Kind = TypeVar("_Kind", Language, Family, Picture, Rest, Curriculum, Topic)
 
 
 class BadInputError(ValueError):

@@ -1,7 +1,8 @@
 """A string of problems: what connects them, what if they all changed, and strings to start from."""
 
 from waysaid.strings.change import Change, ChangeError, Does, Refusal, what_if
-from waysaid.strings.compose import Composed, compose
+from waysaid.strings.compose import Composed, alternatives, composable, compose
+from waysaid.strings.edit import Cost, cost, recompose, weigh
 from waysaid.strings.leaf import leaves_of, with_leaves
 from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.link_words import link_question, link_says
@@ -9,7 +10,6 @@ from waysaid.strings.links import MOST, links
 from waysaid.strings.noticing import Matched, noticing
 from waysaid.strings.outcome import Outcome, outcome
 from waysaid.strings.outcome_words import Answers, Why
-from waysaid.strings.plain import Plain, plain_of
 from waysaid.strings.starter import (
     Starter,
     StarterError,
@@ -18,7 +18,9 @@ from waysaid.strings.starter import (
     starters,
     starters_in,
 )
-from waysaid.strings.wish import Wish, WishError
+from waysaid.strings.topic import FOCUSES, HOMES, Topic, topics_of
+from waysaid.strings.wanting import Row
+from waysaid.strings.wish import LONGEST, SHORTEST, Wish, WishError
 from waysaid.strings.year import (
     Cause,
     Curriculum,
@@ -44,12 +46,17 @@ from waysaid.strings.year import (
 )
 
 __all__ = [
+    "FOCUSES",
+    "HOMES",
+    "LONGEST",
     "MOST",
+    "SHORTEST",
     "Answers",
     "Cause",
     "Change",
     "ChangeError",
     "Composed",
+    "Cost",
     "Curriculum",
     "Does",
     "Evidence",
@@ -61,21 +68,25 @@ __all__ = [
     "Move",
     "Outcome",
     "Place",
-    "Plain",
     "Planned",
     "Refusal",
+    "Row",
     "Saying",
     "SchoolDay",
     "Starter",
     "StarterError",
     "StarterText",
     "Talk",
+    "Topic",
     "Why",
     "Wish",
     "WishError",
     "Year",
     "YearError",
+    "alternatives",
+    "composable",
     "compose",
+    "cost",
     "faults",
     "idea_name",
     "ideas_asked",
@@ -88,12 +99,14 @@ __all__ = [
     "noticing",
     "numbered_days",
     "outcome",
-    "plain_of",
     "re_plan",
+    "recompose",
     "school_days",
     "starter_text",
     "starters",
     "starters_in",
+    "topics_of",
+    "weigh",
     "what_if",
     "with_leaves",
     "year_schema",

@@ -1,12 +1,16 @@
 """How one problem helps with the next: what a child who just heard it still has to do."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
+from fractions import Fraction
+from functools import lru_cache
+from itertools import combinations, product
 from typing import NamedTuple
 
-from waysaid.number import Sign
+from waysaid.number import Exact, Sign, exact
 from waysaid.strings.link import LinkKind
-from waysaid.strings.plain import Plain
-from waysaid.ways import Family, Kind, Way, step, tenths_of
+from waysaid.strings.shape import Counts, Key, Shape
+from waysaid.strings.show import gap
+from waysaid.ways import Family, Kind, Way, tenths_of, worked
 
 SEEN = 6
 """Tenths to see that a problem is the one before with something changed. Our choice."""
@@ -14,7 +18,17 @@ SEEN = 6
 _FEW = (1, 2, 3, 4, 5, 10)
 """By how much a number changes so that a class may see it at once. Our choice."""
 _MORE = (20, 50, 100)
-_GROUPS = (1, 2)
+_TENTHS = tuple(Fraction(each, 10) for each in (1, 2, 3, 5))
+_HUNDREDTHS = tuple(Fraction(each, 100) for each in (1, 2, 5))
+_PARTS = tuple(Fraction(1, bottom) for bottom in (2, 3, 4, 5, 6, 8, 10, 12))
+_WHOLES = (1, 2)
+_PERCENTS = tuple(Fraction(each, 100) for each in (1, 5, 10, 25, 50))
+_TIMES = tuple(
+    (times, kind, by)
+    for times, kind in ((2, LinkKind.DOUBLE_HALF), (10, LinkKind.TEN_TIMES))
+    for by in (Fraction(times), Fraction(1, times))
+)
+_TRADES = tuple((times, by) for times in (2, 3, 10) for by in (Fraction(times), Fraction(1, times)))
 
 
 class Help(NamedTuple):
@@ -24,123 +38,145 @@ class Help(NamedTuple):
     """
 
     kind: LinkKind
-    size: int
+    size: Exact
     left: int
     own: bool = False
 
 
-def helped(plain: Plain, inside: tuple[tuple[Plain, int], ...]) -> Iterator[tuple[Plain, Help]]:
-    """Yield the problems that help with this one, each with its help; some may be given twice.
+class Change(NamedTuple):
+    """How a problem differs from one that may help: the kind of link, and by how much."""
 
-    `inside` are the problems that are steps of one of its ways, each with the tenths then left.
+    kind: LinkKind
+    size: Exact
+    each: Exact = 1
+
+
+def steps_of(shapes: Iterable[Shape]) -> tuple[Exact, ...]:
+    """Return by how much a number of these problems may change, both up and down.
+
+    Whole numbers change by wholes, those with a point by tenths and hundredths, fractions by one
+    part of a kind.
     """
-    for part, left in inside:
-        yield part, Help(LinkKind.INSIDE_A_WAY, 0, SEEN + left)
-    match plain.sign:
-        case Sign.PLUS | Sign.MINUS:
-            yield from _changed(plain)
-        case _:
-            yield from _scaled(plain)
+    bottoms = {Fraction(number).denominator for one in shapes for number in one.numbers} - {1}
+    sizes: tuple[Exact, ...] = (*_FEW, *_MORE)
+    if bottoms:
+        pointed = all(1000 % bottom == 0 for bottom in bottoms)
+        sizes = (*_WHOLES, *(_TENTHS + _HUNDREDTHS if pointed else _PARTS))
+    return tuple(sorted((*sizes, *(-size for size in sizes)), key=lambda size: (abs(size), size)))
 
 
-def _changed(plain: Plain) -> Iterator[tuple[Plain, Help]]:
-    left, sign, right = plain
-    for size in (*_FEW, *_MORE):
-        for by in (size, -size):
-            yield from _one(plain, Plain(left + by, sign, right), size)
-            yield from _one(plain, Plain(left, sign, right + by), size)
-            other = right - by if sign is Sign.PLUS else right + by
-            yield from _both(plain, Plain(left + by, sign, other), size)
-    if sign is Sign.PLUS and left != right:
-        yield Plain(right, sign, left), Help(LinkKind.TURNED_AROUND, 0, SEEN)
-    for times, kind in ((2, LinkKind.DOUBLE_HALF), (10, LinkKind.TEN_TIMES)):
-        yield from _times(plain, times, kind)
+def changes(one: Shape, steps: Sequence[Exact]) -> Iterator[tuple[Key, Change]]:
+    """Yield the keys of problems of the same form that may help with this one, each with how.
+
+    Whatever may help with a problem may be helped by it.
+    """
+    match one.counts:
+        case Counts.ADDED:
+            yield from _added(one, steps)
+        case Counts.MULTIPLIED:
+            yield from _multiplied(one, steps)
+        case Counts.COMPARED:
+            for at, number in enumerate(one.numbers):
+                for by in steps:
+                    yield _with(one, {at: number + by}), Change(LinkKind.SAME_NUMBER, gap(by, 0))
+    yield from _turned(one)
 
 
-def _one(plain: Plain, before: Plain, size: int) -> Iterator[tuple[Plain, Help]]:
-    """Yield a help where one number changed, and the answer with it."""
-    had, has = before.answer, plain.answer
-    if had is not None and has is not None and min(before.left, before.right) > 0:
-        sign = Sign.PLUS if has > had else Sign.MINUS
-        yield before, Help(LinkKind.ONE_CHANGES, size, SEEN + work(had, sign, size))
+def left_of(before: Shape, one: Shape, change: Change, effort: int) -> int | None:
+    """Return the tenths left to do behind a helpful problem; None where it does not help.
+
+    `effort` is that of the problem by itself.
+    """
+    had, has = before.answer, one.answer
+    match change.kind:
+        case LinkKind.BOTH_CHANGE:
+            turned = sorted(before.numbers) == sorted(one.numbers)
+            return 2 * SEEN if had == has and not turned else None
+        case LinkKind.SAME_TOTAL:
+            return 2 * SEEN
+        case LinkKind.TURNED_AROUND | LinkKind.OPPOSITE:
+            return SEEN
+        case LinkKind.SAME_NUMBER:
+            return SEEN + effort // 2
+    if had is None or has is None or not had or not has or had == has:
+        return None
+    if change.kind is LinkKind.ONE_CHANGES:
+        left = SEEN + work(had, Sign.PLUS if has > had else Sign.MINUS, gap(has, had))
+        return left if change.each == 1 else left + work(change.size, Sign.TIMES, change.each)
+    times = exact(Fraction(has) / had)
+    if times in (change.size, exact(Fraction(1, 1) / change.size)):
+        return SEEN + work(had, Sign.TIMES if has > had else Sign.OVER, change.size)
+    return None
 
 
-def _both(plain: Plain, before: Plain, size: int) -> Iterator[tuple[Plain, Help]]:
-    """Yield a help where both numbers changed, and the answer stayed."""
-    if before.left > 0 and before.right > 0 and before.answer == plain.answer:
-        yield before, Help(LinkKind.BOTH_CHANGE, size, 2 * SEEN)
+def _with(one: Shape, new: dict[int, Exact]) -> Key:
+    """Return the key with other numbers at some places."""
+    return one.other(exact(new.get(at, number)) for at, number in enumerate(one.numbers))
 
 
-def _times(plain: Plain, times: int, kind: LinkKind) -> Iterator[tuple[Plain, Help]]:
-    """Yield the help of the problem with both numbers so many times as small."""
-    left, sign, right = plain
-    if left % times == 0 and right % times == 0:
-        before = Plain(left // times, sign, right // times)
-        if before.answer is not None:
-            yield before, Help(kind, times, SEEN + work(before.answer, Sign.TIMES, times))
+def _added(one: Shape, steps: Sequence[Exact]) -> Iterator[tuple[Key, Change]]:
+    """Yield what differs in one number, in two with the same answer, or in all doubled."""
+    places = range(len(one.numbers))
+    for by in steps:
+        for at in places:
+            key = _with(one, {at: one.numbers[at] + by})
+            yield key, Change(LinkKind.ONE_CHANGES, gap(by, 0))
+        for at, to in combinations(places, 2):
+            other = by if one.turns[at] != one.turns[to] else -by
+            key = _with(one, {at: one.numbers[at] + by, to: one.numbers[to] + other})
+            yield key, Change(LinkKind.BOTH_CHANGE, gap(by, 0))
+    if len(one.numbers) > 1:
+        for times, kind, by in _TIMES:
+            yield _with(one, {at: one.numbers[at] * by for at in places}), Change(kind, times)
 
 
-def _scaled(plain: Plain) -> Iterator[tuple[Plain, Help]]:
-    left, sign, right = plain
-    if sign is Sign.TIMES:
-        if left != right:
-            yield Plain(right, sign, left), Help(LinkKind.TURNED_AROUND, 0, SEEN)
-        for groups in _GROUPS:
-            for by in (groups, -groups):
-                yield from _grouped(plain, Plain(left + by, sign, right), groups, right)
-                yield from _grouped(plain, Plain(left, sign, right + by), groups, left)
-    else:
-        for by in (1, -1):
-            yield from _grouped(plain, Plain(left + by * right, sign, right), 1, 1)
-    for times, kind in ((2, LinkKind.DOUBLE_HALF), (10, LinkKind.TEN_TIMES)):
-        yield from _one_times(plain, times, kind)
-    for times in (2, 3):
-        yield from _traded(plain, times)
+def _multiplied(one: Shape, steps: Sequence[Exact]) -> Iterator[tuple[Key, Change]]:
+    """Yield what differs by groups, in one number so many times as big, or in two that trade."""
+    places = range(len(one.numbers))
+    for at in places:
+        yield from _grouped(one, at, steps)
+        if one.turns[at] < 0 and "=" in one.key.form:
+            continue
+        for times, kind, by in _TIMES:
+            yield _with(one, {at: one.numbers[at] * by}), Change(kind, times)
+    for (at, to), (trade, by) in product(combinations(places, 2), _TRADES):
+        other = by if one.turns[at] != one.turns[to] else 1 / by
+        key = _with(one, {at: one.numbers[at] * by, to: one.numbers[to] * other})
+        yield key, Change(LinkKind.BOTH_CHANGE, trade)
 
 
-def _grouped(plain: Plain, before: Plain, groups: int, each: int) -> Iterator[tuple[Plain, Help]]:
-    """Yield a help where there are groups more or less, and the answer has so many times `each`."""
-    had, has = before.answer, plain.answer
-    if had is not None and has is not None and had > 0 and min(before.left, before.right) > 1:
-        sign = Sign.PLUS if has > had else Sign.MINUS
-        left = SEEN + work(had, sign, abs(has - had))
-        if groups > 1:
-            left += work(groups, Sign.TIMES, each)
-        yield before, Help(LinkKind.ONE_CHANGES, groups, left)
+def _grouped(one: Shape, at: int, steps: Sequence[Exact]) -> Iterator[tuple[Key, Change]]:
+    """Yield what has groups more or less of what is multiplied, or more to share out."""
+    if one.turns[at] < 0:
+        return
+    shared = [other for other, turn in zip(one.numbers, one.turns, strict=True) if turn < 0]
+    rest = [other for place, other in enumerate(one.numbers) if place != at]
+    sizes: Sequence[Exact] = [size for size in steps if 0 < size <= max(_WHOLES)]
+    if shared:
+        sizes = shared if len(shared) == 1 else ()
+    elif one.percent and at == 0:
+        sizes = _PERCENTS
+    for size, up in product(sizes, (True, False)):
+        each = rest[0] if size == 2 and len(rest) == 1 and not shared else 1
+        by = size if up else -size
+        yield _with(one, {at: one.numbers[at] + by}), Change(LinkKind.ONE_CHANGES, size, each)
 
 
-def _one_times(plain: Plain, times: int, kind: LinkKind) -> Iterator[tuple[Plain, Help]]:
-    """Yield the help of a problem with one number so many times as small or as big."""
-    left, sign, right = plain
-    has = plain.answer
-    befores = [Plain(left // times, sign, right)] if left % times == 0 else []
-    if sign is Sign.TIMES and right % times == 0:
-        befores.append(Plain(left, sign, right // times))
-    for before in befores:
-        had = before.answer
-        if had is not None and has is not None and min(before.left, before.right) > 1:
-            yield before, Help(kind, times, SEEN + work(had, Sign.TIMES, times))
+def _turned(one: Shape) -> Iterator[tuple[Key, Change]]:
+    """Yield the same numbers in another order, where the answer stays."""
+    numbers, turned = one.numbers, Change(LinkKind.TURNED_AROUND, 0)
+    if one.percent and len(numbers) == 2 and one.turns == (1, 1):
+        yield one.other((exact(Fraction(numbers[1], 100)), exact(numbers[0] * 100))), turned
+        return
+    if one.counts is Counts.COMPARED:
+        return
+    for at, to in combinations(range(len(numbers)), 2):
+        if one.turns[at] == one.turns[to] and numbers[at] != numbers[to]:
+            yield _with(one, {at: numbers[to], to: numbers[at]}), turned
 
 
-def _traded(plain: Plain, times: int) -> Iterator[tuple[Plain, Help]]:
-    """Yield the helps of problems with the same answer: twice as many, half as large; or both."""
-    left, sign, right = plain
-    befores = []
-    if sign is Sign.TIMES:
-        if right % times == 0:
-            befores.append(Plain(left * times, sign, right // times))
-        if left % times == 0:
-            befores.append(Plain(left // times, sign, right * times))
-    else:
-        befores.append(Plain(left * times, sign, right * times))
-        if left % times == 0 and right % times == 0:
-            befores.append(Plain(left // times, sign, right // times))
-    for before in befores:
-        if before.answer == plain.answer and min(before.left, before.right) > 1:
-            yield before, Help(LinkKind.BOTH_CHANGE, times, 2 * SEEN)
-
-
-def work(left: int, sign: Sign, right: int) -> int:
+@lru_cache(maxsize=100_000)
+def work(left: Exact, sign: Sign, right: Exact) -> int:
     """Return the tenths of one step: what it asks to go on from an answer that is known."""
-    done = step(Kind.JOIN, left, sign, right)
+    done = worked(Kind.JOIN, sign, left, right)
     return tenths_of(Way(Family.KNOWN_FACT, "", (done,), left))

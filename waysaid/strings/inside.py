@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from waysaid.number import Equation, Operation, Sign, arithmetic, exact, text
+from waysaid.number import Equation, Expression, Operation, Sign, arithmetic, exact, text
 from waysaid.strings.factor_pairs import changed_factors
 from waysaid.strings.link import Link, LinkKind, Saying
 from waysaid.strings.meets import places_in
@@ -10,7 +10,7 @@ from waysaid.strings.show import change
 from waysaid.strings.sight import Sight
 from waysaid.ways import Family, Way
 
-_NOT_INSIDE = frozenset({Family.KNOWN_FACT, Family.COUNTING})
+NOT_INSIDE = frozenset({Family.KNOWN_FACT, Family.COUNTING})
 """Ways whose steps are no smaller problem of their own. Our choice."""
 
 
@@ -24,7 +24,7 @@ def inside_link(part: Sight, whole: Sight, whole_ways: tuple[Way, ...]) -> Link 
     if asked is None or isinstance(asked, Equation) or part.filled == whole.filled:
         return None
     steps = (
-        _steps_with(part.filled, whole_ways)
+        _steps_with(part.filled, whole_ways, asked)
         or _as_quotient(part, whole_ways)
         or _one_group_less(part, whole)
     )
@@ -40,11 +40,17 @@ def inside_link(part: Sight, whole: Sight, whole_ways: tuple[Way, ...]) -> Link 
     )
 
 
-def _steps_with(equation: str, whole_ways: tuple[Way, ...]) -> tuple[str, ...]:
-    """Return the steps of the first way that has an equation among them; () where none has."""
+def _steps_with(
+    equation: str, whole_ways: tuple[Way, ...], asked: Expression | None = None
+) -> tuple[str, ...]:
+    """Return the steps of the first way that has an equation among them; () where none has.
+
+    With `asked` a step that works out just that will do, however its result is written.
+    """
     for way in whole_ways:
         steps = tuple(step.text for step in way.steps)
-        if way.family not in _NOT_INSIDE and equation in steps:
+        works = asked is not None and any(step.equation.left == asked for step in way.steps)
+        if way.family not in NOT_INSIDE and (works or equation in steps):
             return steps
     return ()
 

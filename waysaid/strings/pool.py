@@ -1,52 +1,54 @@
-"""What a string is composed from: every candidate of a grade and a family, and what each helps.
+"""What a string is composed from: every candidate of a topic and grade, and what each helps."""
 
-Which numbers are candidates is our choice, by common practice, no source: all that a grade works
-with to a hundred; above it numbers on and beside the friendly ones.
-"""
-
-from collections.abc import Iterator, Sequence
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
-from waysaid.number import Operation, Sign
-from waysaid.strings.helps import Help, helped, work
+from waysaid.number import Exact, NoValue, Problem
+from waysaid.strings.helps import SEEN, Change, Help, changes, left_of, steps_of
 from waysaid.strings.link import LinkKind
-from waysaid.strings.plain import Plain, plain_of
-from waysaid.ways import Family, Way, grades_of, tenths_of, ways
+from waysaid.strings.look import Look, Part, look
+from waysaid.strings.shape import Counts, Key, Shape, undoes
+from waysaid.strings.topic import Topic
+from waysaid.strings.topic_numbers import problems_of
+from waysaid.ways import Family, grades_of
 
-SIGNS = {
-    Family.NEAR_DOUBLE: Sign.PLUS,
-    Family.BRIDGE: Sign.PLUS,
-    Family.JUMP: Sign.PLUS,
-    Family.SPLIT: Sign.PLUS,
-    Family.SPLIT_THEN_JUMP: Sign.PLUS,
-    Family.ADJUST: Sign.PLUS,
-    Family.GIVE_AND_TAKE: Sign.PLUS,
-    Family.SHIFT_BOTH: Sign.MINUS,
-    Family.ADD_UP: Sign.MINUS,
-    Family.THINK_ADD: Sign.MINUS,
-    Family.NEAR_FACT: Sign.TIMES,
-    Family.BREAK_UP: Sign.TIMES,
-    Family.DOUBLE_HALVE: Sign.TIMES,
-    Family.FACTOR_STEPS: Sign.TIMES,
-    Family.THINK_TIMES: Sign.OVER,
-    Family.CHUNK_OUT: Sign.OVER,
-    Family.SCALE_BOTH: Sign.OVER,
-}
-"""The families that a string is composed for, each with the operation that it is at home in."""
-
-_ALWAYS = frozenset({Family.KNOWN_FACT, Family.COLUMN, Family.COUNTING})
-_FIRST_RESORT = {
-    Sign.PLUS: _ALWAYS | {Family.JUMP, Family.SPLIT},
-    Sign.MINUS: _ALWAYS | {Family.JUMP, Family.SPLIT},
-    Sign.TIMES: _ALWAYS | {Family.BREAK_UP},
-    Sign.OVER: _ALWAYS | {Family.BREAK_UP, Family.CHUNK_OUT},
-}
+_FIRST_RESORT = frozenset(
+    {
+        Family.KNOWN_FACT,
+        Family.COLUMN,
+        Family.COUNTING,
+        Family.JUMP,
+        Family.SPLIT,
+        Family.BREAK_UP,
+        Family.CHUNK_OUT,
+        Family.RENAME,
+    }
+)
 """The families that need no eye for the numbers: what the focus must save work against."""
 
-_BOTH = frozenset({Family.GIVE_AND_TAKE, Family.SHIFT_BOTH, Family.DOUBLE_HALVE, Family.SCALE_BOTH})
-"""The families that show in a link of two problems with one answer; others in one inside a way."""
+_INSIDE = frozenset({LinkKind.INSIDE_A_WAY})
+_BOTH = frozenset({LinkKind.BOTH_CHANGE})
+_ONE = frozenset({LinkKind.ONE_CHANGES})
+_OWN = {
+    Family.GIVE_AND_TAKE: _BOTH,
+    Family.SHIFT_BOTH: _BOTH,
+    Family.DOUBLE_HALVE: _BOTH,
+    Family.SCALE_BOTH: _BOTH,
+    Family.THINK_ADD: frozenset({LinkKind.OPPOSITE}),
+    Family.THINK_TIMES: frozenset({LinkKind.OPPOSITE}),
+    Family.COUNTING: _ONE,
+    Family.KNOWN_FACT: _ONE | _BOTH | {LinkKind.TURNED_AROUND},
+    Family.NEAR_DOUBLE: _INSIDE | _ONE,
+    Family.NEAR_FACT: _INSIDE | _ONE,
+    Family.FACTOR_STEPS: _INSIDE | {LinkKind.DOUBLE_HALF},
+    Family.BENCHMARK: _INSIDE | _ONE | {LinkKind.DOUBLE_HALF},
+    Family.RENAME: _INSIDE | {LinkKind.SAME_TOTAL, LinkKind.TURNED_AROUND},
+}
+"""The kinds of link in which a family shows; in one inside a way where none is named. Our choice.
+"""
 
 RIVAL = 10
 """A family costs at most so many tenths more than the easiest way to be its rival."""
@@ -58,16 +60,17 @@ class Candidate:
 
     `effort` is that of its easiest way; `focus` that of the easiest way of the family in focus,
     None where it has none; `usual` that of the easiest way of first resort (of any, where there
-    is none); all in tenths. `rivals` is how many families come near the easiest. `inside` are the
-    problems that are steps of its easiest way in focus, each with what then is left to do.
+    is none); all in tenths. `rivals` is how many families come near the easiest. `parts` are the
+    problems that are steps of its ways in focus, each with what then is left to do.
     """
 
-    plain: Plain
+    problem: Problem
+    shape: Shape
     effort: int
     focus: int | None
     usual: int
     rivals: int
-    inside: tuple[tuple[Plain, int], ...] = ()
+    parts: tuple[Part, ...] = ()
 
     @property
     def pays(self) -> int | None:
@@ -75,120 +78,220 @@ class Candidate:
         return None if self.focus is None else self.usual - self.focus
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Pool:
-    """The candidates, and for each the helps that lead from it, by the places of those helped."""
+    """The candidates, and for each those that it helps with.
+
+    `steps` is by how much numbers change from one to another. `leads[place]` are the places of the
+    candidates that the one at `place` helps with, and `by[place]` how it helps with each: places in
+    `helps`, which has each different help once.
+    """
 
     candidates: tuple[Candidate, ...]
-    helps: tuple[tuple[tuple[int, Help], ...], ...]
+    helps: tuple[Help, ...]
+    leads: tuple[tuple[int, ...], ...]
+    by: tuple[tuple[int, ...], ...]
+    steps: tuple[Exact, ...]
+
+    def helped(self, before: int) -> dict[int, Help]:
+        """Return those that a candidate helps with, each with its help."""
+        helps = self.helps
+        pairs = zip(self.leads[before], self.by[before], strict=True)
+        return {place: helps[number] for place, number in pairs}
 
     def met(self, places: Sequence[int]) -> tuple[Help | None, ...]:
         """Return the help with which each problem of a string meets the one before; first None."""
-        pairs = pairwise(places)
-        return (None, *(dict(self.helps[one]).get(other) for one, other in pairs))
+        return (None, *(self.helped(one).get(other) for one, other in pairwise(places)))
 
-    def place(self, plain: Plain) -> int | None:
+    def place(self, problem: Problem) -> int | None:
         """Return where a problem stands among the candidates; None where it is none of them."""
         for place, one in enumerate(self.candidates):
-            if one.plain == plain:
+            if one.problem == problem:
                 return place
         return None
 
 
-@lru_cache(maxsize=8)
-def pool(
-    grade: int,
-    family: Family,
-    more: tuple[Plain, ...] = (),
-    without: frozenset[Plain] = frozenset(),
-) -> Pool:
-    """Return the pool of a grade for a family in focus, with problems more and without others."""
-    plains = (*plains_of(grade, family), *more)
-    kept = dict.fromkeys(plain for plain in plains if plain not in without)
-    return pool_of(tuple(kept), family)
+@lru_cache(maxsize=12)
+def pool(grade: int, topic: Topic, family: Family) -> Pool:
+    """Return the pool of a grade for a topic and a family in focus."""
+    return pool_of(problems_in(grade, topic), family)
 
 
-def plains_of(grade: int, family: Family) -> tuple[Plain, ...]:
-    """Return every problem of a grade, each once, that a string for the family may hold."""
-    every = dict.fromkeys(_plains(SIGNS[family]))
-    return tuple(plain for plain in every if grades_of(plain.problem).holds(grade))
+@lru_cache(maxsize=12)
+def pool_with(grade: int, topic: Topic, family: Family, more: tuple[Problem, ...]) -> Pool:
+    """Return the pool of a grade for a topic and a family in focus, with problems more."""
+    return widened(pool(grade, topic, family), more, family)
 
 
-def pool_of(plains: tuple[Plain, ...], family: Family) -> Pool:
-    """Return the pool of these problems."""
-    candidates = tuple(candidate(plain, family) for plain in plains)
-    at = {plain: place for place, plain in enumerate(plains)}
-    own = LinkKind.BOTH_CHANGE if family in _BOTH else LinkKind.INSIDE_A_WAY
-    leads: list[dict[int, Help]] = [{} for _ in plains]
-    for place, one in enumerate(candidates):
-        for before, help_ in helped(one.plain, one.inside):
-            known = at.get(before)
-            if known is not None and known != place:
-                other = leads[known].get(place)
-                if other is None or help_.left < other.left:
-                    leads[known][place] = help_._replace(own=help_.kind is own)
-    return Pool(candidates, tuple(tuple(sorted(one.items())) for one in leads))
+@lru_cache(maxsize=64)
+def problems_in(grade: int, topic: Topic) -> tuple[Problem, ...]:
+    """Return every problem of a grade, each once, that a string of the topic may hold."""
+    every = dict.fromkeys(problems_of(topic))
+    return tuple(problem for problem in every if grades_of(problem).holds(grade))
 
 
-@lru_cache(maxsize=50_000)
-def candidate(plain: Plain, family: Family) -> Candidate:
-    """Look at a problem for a family in focus."""
-    best: dict[Family, tuple[int, Way]] = {}
-    for way in ways(plain.problem):
-        tenths = tenths_of(way)
-        if way.family not in best or tenths < best[way.family][0]:
-            best[way.family] = (tenths, way)
-    effort = min(tenths for tenths, _ in best.values())
-    others = {one: tenths for one, (tenths, _) in best.items() if one is not family}
-    usual = [others[one] for one in others if one in _FIRST_RESORT[plain.sign]]
-    focus = best.get(family)
+def candidates_of(problems: Iterable[Problem], family: Family) -> tuple[Candidate, ...]:
+    """Return the problems that can be candidates, each once: those with an answer from 0 up."""
+    found = []
+    for problem in dict.fromkeys(problems):
+        try:
+            seen = look(problem)
+        except NoValue:
+            continue
+        if seen.families and (seen.shape.answer is not None or _compared(seen.shape)):
+            found.append(_candidate(seen, family))
+    return tuple(found)
+
+
+def _compared(shape: Shape) -> bool:
+    return shape.counts is Counts.COMPARED
+
+
+def _candidate(seen: Look, family: Family) -> Candidate:
+    """Return what a problem is for a family in focus."""
+    effort, focus = seen.effort, seen.families.get(family)
+    others = {one: it.tenths for one, it in seen.families.items() if one is not family}
+    usual = [tenths for one, tenths in others.items() if one in _FIRST_RESORT]
     return Candidate(
-        plain,
+        seen.problem,
+        seen.shape,
         effort,
-        focus[0] if focus else None,
+        focus.tenths if focus else None,
         min(usual or others.values(), default=effort),
-        sum(tenths <= effort + RIVAL for tenths, _ in best.values()),
-        tuple(_inside(plain, *focus)) if focus else (),
+        sum(it.tenths <= effort + RIVAL for it in seen.families.values()),
+        focus.parts if focus else (),
     )
 
 
-def _inside(plain: Plain, tenths: int, way: Way) -> Iterator[tuple[Plain, int]]:
-    """Yield the problems that are steps of a way, each with the effort that is then left."""
-    for step in way.steps:
-        left = step.equation.left
-        part = plain_of(left) if isinstance(left, Operation) else None
-        if part is not None and part.answer not in (None, plain.answer):
-            yield part, max(0, tenths - work(*part))
+def pool_of(problems: Iterable[Problem], family: Family) -> Pool:
+    """Return the pool of these problems."""
+    index = _Index(candidates_of(problems, family), family)
+    tied = _Tied((), [() for _ in index.candidates], [() for _ in index.candidates])
+    for place in range(len(index.candidates)):
+        for before, help_ in index.helped_by(place).items():
+            tied.add(before, place, help_)
+    return tied.pool(index)
 
 
-_TO_HUNDRED = range(2, 100)
-_BESIDE = (-3, -2, -1, 0, 1, 2)
-_HUNDREDS = tuple(hundred + beside for hundred in range(200, 1000, 100) for beside in _BESIDE)
-_ADDED = tuple(number for number in range(15, 100) if number % 10 in (0, 5, 7, 8, 9))
-_GROUPS = range(2, 13)
-_OF_GROUPS = (*range(2, 31), 32, 35, 36, 40, 45, 48, 49, 50, 51, 60, 64, 70, 75, 80, 90, 98, 99,
-              100, 101, 120, 125, 150, 200, 250)  # fmt: skip
+def widened(narrow: Pool, problems: Iterable[Problem], family: Family) -> Pool:
+    """Return the pool with problems more: the same as that of all together, only sooner."""
+    known = {one.problem for one in narrow.candidates}
+    new = candidates_of((one for one in problems if one not in known), family)
+    index = _Index((*narrow.candidates, *new), family, narrow.steps)
+    more: list[tuple[int, ...]] = [()] * len(new)
+    tied = _Tied(narrow.helps, [*narrow.leads, *more], [*narrow.by, *more])
+    first = len(narrow.candidates)
+    for place in range(first, len(index.candidates)):
+        for before, help_ in index.helped_by(place).items():
+            tied.add(before, place, help_)
+        for other in dict.fromkeys(index.near(place)):
+            if other < first and place in (helped := index.helped_by(other)):
+                tied.add(place, other, helped[place])
+    return tied.pool(index)
 
 
-def _plains(sign: Sign) -> Iterator[Plain]:
-    """Yield every problem of an operation that may be a candidate in some grade."""
-    match sign:
-        case Sign.PLUS:
-            yield from (Plain(a, sign, b) for a in _TO_HUNDRED for b in range(1, a + 1))
-            yield from _with_hundreds(sign)
-        case Sign.MINUS:
-            yield from (Plain(a, sign, b) for a in range(3, 101) for b in range(1, a))
-            yield from _with_hundreds(sign)
-        case Sign.TIMES:
-            yield from (Plain(a, sign, b) for a in _GROUPS for b in _OF_GROUPS)
-            yield from (Plain(a, sign, b) for a in range(13, 51) for b in _OF_GROUPS)
-        case _:
-            yield from (Plain(a * b, sign, a) for a in _GROUPS for b in _OF_GROUPS if b > 1)
-            yield from (Plain(a * b, sign, a) for a in range(14, 33) for b in _GROUPS)
+class _Tied:
+    """Which candidate helps with which, and how, as it is put together."""
+
+    def __init__(
+        self,
+        helps: tuple[Help, ...],
+        leads: list[tuple[int, ...]],
+        by: list[tuple[int, ...]],
+    ) -> None:
+        self.known = {help_: number for number, help_ in enumerate(helps)}
+        self.leads = leads
+        self.by = by
+
+    def add(self, before: int, place: int, help_: Help) -> None:
+        """Note that one candidate helps with another."""
+        self.leads[before] += (place,)
+        self.by[before] += (self.known.setdefault(help_, len(self.known)),)
+
+    def pool(self, index: "_Index") -> Pool:
+        """Return the pool."""
+        leads, by = tuple(self.leads), tuple(self.by)
+        return Pool(index.candidates, tuple(self.known), leads, by, index.steps)
 
 
-def _with_hundreds(sign: Sign) -> Iterator[Plain]:
-    """Yield the problems of a number of hundreds with each one that is no larger than it."""
-    for number in _HUNDREDS:
-        smaller = (other for other in _HUNDREDS if other < number)
-        yield from (Plain(number, sign, other) for other in (*_ADDED, *smaller))
+def _best(found: Iterator[tuple[int, Help]], own: frozenset[LinkKind]) -> dict[int, Help]:
+    """Return one help for each problem that helps: what shows the focus, with the least left."""
+    best: dict[int, Help] = {}
+    for before, plain in found:
+        help_ = plain._replace(own=plain.kind in own)
+        other = best.get(before)
+        if other is not None:
+            left = min(help_.left, other.left)
+            shown = max(other, help_, key=lambda one: (one.own, -one.left))
+            help_ = shown._replace(left=left)
+        best[before] = help_
+    return best
+
+
+class _Index:
+    """The candidates by their numbers, and by the fact that they are a side of."""
+
+    def __init__(
+        self, candidates: tuple[Candidate, ...], family: Family, steps: tuple[Exact, ...] = ()
+    ) -> None:
+        self.candidates = candidates
+        self.own = _OWN.get(family, _INSIDE)
+        self.steps = steps or steps_of(one.shape for one in candidates)
+        self.places = {one.problem: place for place, one in enumerate(candidates)}
+        self.at: dict[Key, list[int]] = defaultdict(list)
+        self.trios: dict[tuple[object, ...], list[int]] = defaultdict(list)
+        for place, one in enumerate(candidates):
+            self.at[one.shape.key].append(place)
+            if one.shape.trio is not None:
+                self.trios[one.shape.trio].append(place)
+
+    def helped_by(self, place: int) -> dict[int, Help]:
+        """Return those that help with a candidate, each with its help."""
+        one = self.candidates[place]
+        own = self.own | {LinkKind.SAME_NUMBER} if _compared(one.shape) else self.own
+        best = _best(self._befores(place), own)
+        return {
+            before: help_._replace(left=min(help_.left, one.effort))
+            for before, help_ in best.items()
+        }
+
+    def near(self, place: int) -> Iterator[int]:
+        """Yield the places of those that a candidate may help with."""
+        one = self.candidates[place]
+        for key, _ in (*changes(one.shape, self.steps), *_unchanged(one.shape)):
+            yield from self.at.get(key, ())
+        if one.shape.trio is not None:
+            yield from self.trios[one.shape.trio]
+        for other, whole in enumerate(self.candidates):
+            if any(part.problem == one.problem for part in whole.parts):
+                yield other
+
+    def _befores(self, place: int) -> Iterator[tuple[int, Help]]:
+        """Yield the places of those that help with a candidate, each with how; some twice."""
+        one = self.candidates[place]
+        for key, change in (*changes(one.shape, self.steps), *_unchanged(one.shape)):
+            yield from self._helping(place, self.at.get(key, ()), change)
+        if one.shape.trio is not None:
+            sides = self.trios[one.shape.trio]
+            others = [at for at in sides if undoes(self.candidates[at].shape, one.shape)]
+            yield from self._helping(place, others, Change(LinkKind.OPPOSITE, 0))
+        for part in one.parts:
+            before = self.places.get(part.problem)
+            if before is not None:
+                yield before, Help(LinkKind.INSIDE_A_WAY, 0, SEEN + part.left)
+
+    def _helping(
+        self, place: int, befores: Iterable[int], change: Change
+    ) -> Iterator[tuple[int, Help]]:
+        one = self.candidates[place]
+        for before in befores:
+            if before != place:
+                left = left_of(self.candidates[before].shape, one.shape, change, one.effort)
+                if left is not None:
+                    yield before, Help(change.kind, change.size, left)
+
+
+def _unchanged(shape: Shape) -> Iterator[tuple[Key, Change]]:
+    """Yield the key itself: the same problem, its numbers written in another way."""
+    if not _compared(shape):
+        yield shape.key, Change(LinkKind.SAME_TOTAL, 0)

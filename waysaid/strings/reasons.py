@@ -43,10 +43,10 @@ def reasons(
     most = max(one.effort for one in chosen)
     for at in range(1, len(chosen)):
         before, one, help_ = chosen[at - 1], chosen[at], met[at]
-        if help_ is None:
+        link = None if help_ is None else _shown(before, one, help_)
+        if link is None:
             reason = _BY_ITSELF[language].format(at)
         else:
-            link = _shown(before, one, help_)
             if link.kind is LinkKind.INSIDE_A_WAY:
                 link = replace(link, numbers=(at, at + 1))
             reason = _FROM[language].format(at, link_says(link, language))
@@ -59,6 +59,7 @@ def reasons(
 
 
 def _shown(before: Candidate, one: Candidate, help_: Help) -> Link:
-    """Return the link that a help is."""
-    found = links((before.plain.problem, one.plain.problem), every=True)
-    return next(link for link in found if link.kind is help_.kind)
+    """Return the link that a help is. Every help is one (a property in the tests)."""
+    found = links((before.problem, one.problem), every=True)
+    same = [link for link in found if link.kind is help_.kind]
+    return same[0]

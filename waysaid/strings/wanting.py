@@ -4,15 +4,32 @@ A string is weighed problem by problem and meeting by meeting: what a problem as
 just heard the one before. All figures are our choice; each says what it stands for.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from enum import StrEnum
 
 from waysaid.strings.helps import Help
 from waysaid.strings.link import LinkKind
 from waysaid.strings.pool import Candidate, Pool
 
-EASY = (10, 14, 16, 18, 18, 20, 20)
+
+class Row(StrEnum):
+    """The rows of the table, in the words of the trade."""
+
+    ENTRY = "easy to enter"
+    TOO_SOON = "the trick not given away too soon"
+    FOCUS = "the focus pays off most at the end"
+    CLIMB = "worth its time, and one stretch at the end"
+    RIVALS = "rival ways not closed off"
+    RISE = "what is left to do rises gently"
+    ALONE = "helped by the one before"
+    LOOSE = "what comes unhelped helps the next"
+    OWN = "helped in the way that shows the focus"
+    AGAIN = "links that vary"
+
+
+EASY = (12, 14, 16, 18, 18, 20, 20)
 """The effort, by grade, with which everybody can begin: about one fact, or one plain hop."""
-ENTRY = 2
+ENTRY = 4
 """What a tenth above that costs in the first problem: whoever is lost there stays lost."""
 GENTLE = 14
 """What the second problem may ask of a child who just heard the first."""
@@ -24,7 +41,7 @@ PAYS = 20
 """What the family in focus should save in the end against the usual ways."""
 HOME = 1
 """What a tenth short of that costs in the last problem; before it the less, the earlier."""
-NO_FOCUS = 30
+NO_FOCUS = 45
 """How far short a problem is in which the family in focus has no way."""
 TOO_SOON = 1
 """What each tenth costs that the focus saves in the first problem: the trick is given away."""
@@ -34,55 +51,105 @@ LOW = 1
 """What each tenth short of that costs."""
 RIVALS = 3
 """So many families should come near the easiest way, so that there is something to compare."""
-CLOSED_OFF = 4
+CLOSED_OFF = 2
 """What each family short of that costs."""
-ALONE = 25
-"""What a problem costs that the one before does not help with."""
-NOT_OWN = 12
+ALONE = 20
+"""What a problem costs that the one before does not help with: something new begins."""
+LAST_ALONE = 20
+"""What it costs besides where that is the last: nothing comes of it any more."""
+LOOSE = 40
+"""What it costs besides where such a problem does not help the next in the way that shows the
+focus. Helper, then challenge is a shape of its own, and effort may fall where it begins."""
+NOT_OWN = 24
 """What a help costs that does not show the family in focus."""
 STRETCH = 12
 """How much more than its place asks of it the last problem should ask by itself."""
-AGAIN = 10
+AGAIN = 5
 """What it costs where one problem meets the next just as the two before met, or all three have one
 answer: the third is then only said again."""
+WANDERS = 14
+"""What it costs where they meet by the same kind of link with another change: no rule is in it."""
+
+_Costs = Iterator[tuple[Row, int]]
 
 
 def of_place(one: Candidate, at: int, length: int, easy: int) -> int:
     """Return what a candidate leaves wanting at a place of a string, whatever its neighbours."""
-    wanting = CLOSED_OFF * max(0, RIVALS - one.rivals)
-    if at == 0:
-        wanting += ENTRY * max(0, one.effort - easy)
-        return wanting + TOO_SOON * max(0, one.pays or 0)
-    short = NO_FOCUS if one.pays is None else min(NO_FOCUS, max(0, PAYS - one.pays))
-    wanting += short * HOME * at // (length - 1)
-    asked = easy + CLIMB * at + (STRETCH if at == length - 1 else 0)
-    return wanting + LOW * max(0, asked - one.effort)
+    return sum(cost for _, cost in _place(one, at, length, easy))
 
 
-def of_meeting(one: Candidate, help_: Help | None, at: int) -> int:
-    """Return what it leaves wanting that a candidate comes at a place, so helped."""
-    left = one.effort if help_ is None else min(one.effort, help_.left)
-    wanting = STEEP * abs(left - (GENTLE + RISE * (at - 1)))
-    if help_ is None:
-        return wanting + ALONE
-    return wanting if help_.own else wanting + NOT_OWN
+def of_help(help_: Help, at: int) -> int:
+    """Return what it leaves wanting that a candidate comes at a place with this help."""
+    return sum(cost for _, cost in _helped(help_, at))
+
+
+def of_alone(one: Candidate, at: int, length: int) -> int:
+    """Return what it leaves wanting that a candidate comes at a place of a string unhelped."""
+    return sum(cost for _, cost in _alone(one, at, length))
 
 
 def of_run(before: Help | None, help_: Help | None) -> int:
-    """Return what it leaves wanting that two meetings in a row are alike, or keep one answer."""
-    if before is None or help_ is None or before.kind is not help_.kind:
-        return 0
-    alike = before.size == help_.size or help_.kind is LinkKind.BOTH_CHANGE
-    return AGAIN if alike else 0
+    """Return what it leaves wanting how two meetings follow each other.
+
+    That they are alike or keep one answer; that a problem unhelped does not help the next.
+    """
+    return sum(cost for _, cost in _run(before, help_))
 
 
 def of_string(pool: Pool, places: Sequence[int], easy: int) -> int:
     """Return what a string of candidates, by their places in the pool, leaves wanting."""
+    return sum(rows_of(pool, places, easy).values())
+
+
+def rows_of(pool: Pool, places: Sequence[int], easy: int) -> dict[Row, int]:
+    """Return what a string of candidates leaves wanting by each row of the table, in tenths."""
+    rows = dict.fromkeys(Row, 0)
     helps = pool.met(places)
-    wanting = 0
     for at, place in enumerate(places):
-        one = pool.candidates[place]
-        wanting += of_place(one, at, len(places), easy)
+        one, help_ = pool.candidates[place], helps[at]
+        for row, cost in _place(one, at, len(places), easy):
+            rows[row] += cost
         if at:
-            wanting += of_meeting(one, helps[at], at) + of_run(helps[at - 1], helps[at])
-    return wanting
+            met = _alone(one, at, len(places)) if help_ is None else _helped(help_, at)
+            for row, cost in met:
+                rows[row] += cost
+        if at > 1:
+            for row, cost in _run(helps[at - 1], help_):
+                rows[row] += cost
+    return rows
+
+
+def _place(one: Candidate, at: int, length: int, easy: int) -> _Costs:
+    yield Row.RIVALS, CLOSED_OFF * max(0, RIVALS - one.rivals)
+    if at == 0:
+        yield Row.ENTRY, ENTRY * max(0, one.effort - easy)
+        yield Row.TOO_SOON, TOO_SOON * max(0, one.pays or 0)
+        return
+    short = NO_FOCUS if one.pays is None else min(NO_FOCUS, max(0, PAYS - one.pays))
+    yield Row.FOCUS, short * HOME * at // (length - 1)
+    asked = easy + CLIMB * at + (STRETCH if at == length - 1 else 0)
+    yield Row.CLIMB, LOW * max(0, asked - one.effort)
+
+
+def _alone(one: Candidate, at: int, length: int) -> _Costs:
+    yield Row.RISE, _steep(one.effort, at)
+    yield Row.ALONE, ALONE + (LAST_ALONE if at == length - 1 else 0)
+
+
+def _helped(help_: Help, at: int) -> _Costs:
+    yield Row.RISE, _steep(help_.left, at)
+    if not help_.own:
+        yield Row.OWN, NOT_OWN
+
+
+def _steep(left: int, at: int) -> int:
+    return STEEP * abs(left - (GENTLE + RISE * (at - 1)))
+
+
+def _run(before: Help | None, help_: Help | None) -> _Costs:
+    if before is None:
+        if help_ is None or not help_.own:
+            yield Row.LOOSE, LOOSE
+    elif help_ is not None and before.kind is help_.kind:
+        alike = before.size == help_.size or help_.kind is LinkKind.BOTH_CHANGE
+        yield Row.AGAIN, AGAIN if alike else WANDERS

@@ -10,7 +10,7 @@ from waysaid.ways.leans import Leans
 from waysaid.ways.names import Named, Vocabulary, family_name, published_names
 from waysaid.ways.said import how_said
 from waysaid.ways.sources import SOURCES
-from waysaid.ways.step import Kind, Step, opened, step
+from waysaid.ways.step import Kind, Step, opened, step, worked
 from waysaid.ways.way import Family, Way
 
 __all__ = [
@@ -41,4 +41,5 @@ __all__ = [
     "tenths_of",
     "way_says",
     "ways",
+    "worked",
 ]

@@ -2,10 +2,11 @@
 
 from functools import cache
 
+from waysaid.number import Problem
 from waysaid.strings.compose import compose
-from waysaid.strings.plain import Plain
-from waysaid.strings.pool import plains_of
+from waysaid.strings.pool import problems_in
 from waysaid.strings.starter import GRADES
+from waysaid.strings.topic import Topic
 from waysaid.strings.wish import Wish, WishError
 from waysaid.strings.year.given import Given, Source, fits
 from waysaid.strings.year.ideas import Idea
@@ -17,11 +18,18 @@ USUAL = (4, 4, 5, 5, 5, 5, 5)
 """How many problems any other talk has, by the grade of its idea. Our choice."""
 
 
-def composed(idea: Idea, light: bool, lately: frozenset[Plain]) -> Given | None:
+def composed(idea: Idea, light: bool, lately: frozenset[Problem]) -> Given | None:
     """Return the best string for an idea without problems used lately; None where there is none."""
     grade = wish_grade(idea)
     length = LIGHT if light else USUAL[idea.ccss.grade]
-    wish = Wish(grade, idea.family, length, lately=_outside(idea) | lately)
+    wish = Wish(
+        grade,
+        idea.family,
+        length,
+        lately=lately,
+        topic=Topic(idea.topic),
+        outside=_outside(idea),
+    )
     try:
         found = compose(wish)
     except WishError:
@@ -35,12 +43,11 @@ def wish_grade(idea: Idea) -> int:
 
 
 @cache
-def _outside(idea: Idea) -> frozenset[Plain]:
+def _outside(idea: Idea) -> frozenset[Problem]:
     """Return the candidates that are none of the idea's, or of no use in the year after."""
-    every = plains_of(wish_grade(idea), idea.family)
     later = min(GRADES[-1], idea.ccss.grade + 1)
     return frozenset(
-        plain
-        for plain in every
-        if not fits(plain.problem, idea) or not grades_of(plain.problem).holds(later)
+        problem
+        for problem in problems_in(wish_grade(idea), Topic(idea.topic))
+        if not fits(problem, idea) or not grades_of(problem).holds(later)
     )

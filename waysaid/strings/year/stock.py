@@ -4,7 +4,6 @@ from collections.abc import Sequence
 from functools import cache
 
 from waysaid.number import Problem
-from waysaid.strings.plain import plain_of
 from waysaid.strings.year.changed import changed, seeds
 from waysaid.strings.year.composed import LIGHT, composed
 from waysaid.strings.year.given import SHARED, Given, apart, reaches
@@ -38,8 +37,7 @@ def _composed(idea: Idea, number: int) -> Given | None:
     before = [one for at in range(number) if (one := _composed(idea, at)) is not None]
     seen = frozenset(problem for one in before for problem in one.problems)
     for again in (frozenset[Problem](), _again(idea, before)):
-        lately = frozenset(filter(None, map(plain_of, seen - again)))
-        made = composed(idea, is_light(number), lately)
+        made = composed(idea, is_light(number), seen - again)
         if made is not None and all(one.problems != made.problems for one in before):
             return made
     return None
