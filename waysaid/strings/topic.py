@@ -48,6 +48,7 @@ _DIFFERENCES = (
     Family.SPLIT,
     Family.SPLIT_THEN_JUMP,
     Family.COUNTING,
+    Family.THINK_ADD,
 )
 _PRODUCTS = (
     Family.NEAR_FACT,
@@ -65,15 +66,16 @@ _QUOTIENTS = (
     Family.FACTOR_STEPS,
     Family.NEAR_FACT,
     Family.ADJUST,
+    Family.THINK_TIMES,
 )
 
 HOMES = {
+    Topic.SUM_FACTS: (Family.THINK_ADD,),
+    Topic.PRODUCT_FACTS: (Family.THINK_TIMES,),
     Topic.SUMS: _SUMS,
     Topic.DIFFERENCES: _DIFFERENCES,
     Topic.PRODUCTS: _PRODUCTS,
     Topic.QUOTIENTS: _QUOTIENTS,
-    Topic.SUM_FACTS: (Family.THINK_ADD,),
-    Topic.PRODUCT_FACTS: (Family.THINK_TIMES,),
     Topic.SEVERAL: (Family.PARTNERS, Family.SPLIT, Family.JUMP),
     Topic.MISSING: (
         Family.ADD_UP,
