@@ -311,6 +311,7 @@ def main() -> None:
     found: dict[str, Any] = {"machine": machine()}
     if whole:
         found |= bench_apart("bench_ways.py")
+        found |= {"composing": bench_apart("bench_compose.py")}
         found |= bench_apart("bench_year.py")
         found |= {"hearing": bench_apart("bench_hearing.py"), "start": bench_starts()}
     flags = [*FLAGS, "--no-sandbox"] if is_root() else list(FLAGS)

@@ -1,0 +1,40 @@
+"""Composing against a general solver: the same candidates and score, the same least."""
+
+from random import Random
+
+import pytest
+
+from tests.counts import count
+from tests.strings.solver import Model, solved
+from tests.strings.test_compose import EVERY, GRADES
+from waysaid.strings.best import Asked, best_string
+from waysaid.strings.bounds import Frame
+from waysaid.strings.pool import pool_of, problems_in
+from waysaid.strings.wanting import EASY
+
+CANDIDATES = count(test=(60,), sweep=(60, 120, 240))
+
+
+@pytest.mark.parametrize("seed", range(count(test=20, sweep=200)))
+def test_the_solver_finds_no_string_that_leaves_less_wanting(seed):
+    dice = Random(seed)
+    topic, family = dice.choice(EVERY)
+    problems = problems_in(GRADES[topic], topic)
+    many = min(dice.choice(CANDIDATES), len(problems))
+    start = dice.randrange(len(problems) - many + 1)
+    pool = pool_of(problems[start : start + many], family)
+    named = dice.sample(range(len(pool.candidates)), dice.randint(0, 2))
+    frame = Frame(
+        dice.randint(3, 6),
+        EASY[GRADES[topic]],
+        tuple(named[:1]),
+        tuple((1, place) for place in named[1:]),
+        dice.random() < 0.25,
+    )
+    free = [place for place in range(len(pool.candidates)) if place not in named]
+    barred = frozenset(dice.sample(free, 3))
+    best = best_string(pool, Asked(frame, barred, most_nodes=10**9), seed)
+    least, proven = solved(Model(pool, frame, barred))
+    assert best.proven
+    assert proven
+    assert (best.wanting if best.places else None) == least
