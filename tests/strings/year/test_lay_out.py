@@ -9,15 +9,15 @@ import pytest
 from tests.counts import count
 from waysaid.strings import Curriculum, YearError, faults, lay_out_year, school_days, year_told
 from waysaid.strings.year.course import LONGEST
-from waysaid.strings.year.given import SHARED, in_grade
+from waysaid.strings.year.given import SHARED, in_grade, largest
 from waysaid.strings.year.ideas import Topic
 from waysaid.strings.year.lay_out import EASY_IDEAS, NORMS
 from waysaid.strings.year.table import ideas, ideas_asked
+from waysaid.ways import grades_of
 
-GRADES = (0, 1)
 YEARS = [
-    (grade, seed, calendar)
-    for grade in GRADES
+    pytest.param(grade, seed, calendar, marks=[pytest.mark.slow] if grade > 1 else [])
+    for grade in range(7)
     for seed in range(count(test=1, sweep=20))
     for calendar in range(count(test=1, sweep=3))
 ]
@@ -31,32 +31,37 @@ def calendar_of(number):
     return school_days(first, first + timedelta(days=270), off)
 
 
-@pytest.fixture(scope="module", params=YEARS, ids=lambda one: "-".join(map(str, one)))
-def laid(request):
-    """A year and the days that it was laid out for."""
-    grade, seed, calendar = request.param
+@pytest.mark.parametrize(("grade", "seed", "calendar"), YEARS)
+def test_a_year_is_as_it_should_be(grade, seed, calendar):
     days = calendar_of(calendar)
-    return lay_out_year(grade, days, seed=seed), days
-
-
-def test_each_school_day_has_one_talk(laid):
-    year, days = laid
+    year = lay_out_year(grade, days, seed=seed)
+    assert (year.grade, year.seed) == (grade, seed)
     assert tuple(talk.day for talk in year.talks) == days
+    assert list(faults(year_told(year))) == []
+    no_problem_is_beyond_the_grade_and_every_talk_reaches_it(year)
+    what_an_idea_needs_comes_first(year)
+    ideas_return_after_gaps_that_grow(year)
+    no_string_comes_twice_and_talks_of_one_idea_share_little(year)
+    the_last_day_of_a_week_is_lighter(year)
+    the_first_two_weeks_hold_a_few_easy_ideas(year)
+    every_new_idea_of_the_grade_comes(year)
 
 
-def test_no_statement_of_it_is_false(laid):
-    assert list(faults(year_told(laid[0]))) == []
-
-
-def test_every_problem_belongs_to_the_grade(laid):
-    year, _ = laid
+def no_problem_is_beyond_the_grade_and_every_talk_reaches_it(year):
     for talk in year.talks:
-        for problem in talk.given.problems:
-            assert in_grade(problem, talk.idea, year.grade, year.curriculum)
+        problems = talk.given.problems
+        assert in_grade(problems, talk.idea, year.grade, year.curriculum)
+        if year.grade:
+            grades = [grades_of(problem) for problem in problems]
+            assert max(one.first for one in grades) <= year.grade
+            assert max(one.last for one in grades) >= year.grade
+        elif talk.idea.topic is Topic.IMAGES:
+            assert all(problem.count <= 20 for problem in problems)
+        else:
+            assert all(largest(problem) <= 10 for problem in problems)
 
 
-def test_what_an_idea_needs_comes_first(laid):
-    year, _ = laid
+def what_an_idea_needs_comes_first(year):
     first = {}
     for at, talk in enumerate(year.talks):
         first.setdefault(talk.idea.slug, at)
@@ -66,14 +71,14 @@ def test_what_an_idea_needs_comes_first(laid):
                 assert first[need] < at
 
 
-def test_ideas_return_after_gaps_that_grow(laid):
-    for gaps in gaps_of(laid[0]).values():
+def ideas_return_after_gaps_that_grow(year):
+    for gaps in gaps_of(year).values():
         assert all(gap >= 2 for gap in gaps)
         assert all(after >= min(LONGEST, gap + 1) for gap, after in pairwise(gaps)), gaps
 
 
-def test_no_string_comes_twice_and_talks_of_one_idea_share_little(laid):
-    talks = laid[0].talks
+def no_string_comes_twice_and_talks_of_one_idea_share_little(year):
+    talks = year.talks
     assert len({talk.given.problems for talk in talks}) == len(talks)
     for one, other in combinations(talks, 2):
         if one.idea == other.idea:
@@ -81,22 +86,20 @@ def test_no_string_comes_twice_and_talks_of_one_idea_share_little(laid):
             assert len(shared) <= SHARED[one.idea.ccss.grade]
 
 
-def test_the_last_day_of_a_week_is_lighter(laid):
-    for talk in laid[0].talks:
+def the_last_day_of_a_week_is_lighter(year):
+    for talk in year.talks:
         assert (len(talk.given.problems) == 3) == talk.day.ends_week
         if talk.day.ends_week and talk.day.number > NORMS:
             assert talk.time > 1
 
 
-def test_the_first_two_weeks_hold_a_few_easy_ideas(laid):
-    year, _ = laid
+def the_first_two_weeks_hold_a_few_easy_ideas(year):
     first = {talk.idea for talk in year.talks[:NORMS]}
     assert len(first) <= EASY_IDEAS
     assert all(one.topic is Topic.IMAGES or one.ccss.grade < year.grade for one in first)
 
 
-def test_every_new_idea_of_the_grade_comes(laid):
-    year, _ = laid
+def every_new_idea_of_the_grade_comes(year):
     assert {talk.idea for talk in year.talks} >= set(ideas_asked(year.grade, Curriculum.CCSS))
 
 

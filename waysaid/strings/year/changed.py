@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache
-from itertools import combinations, product, repeat
+from itertools import combinations, islice, product, repeat
 from types import MappingProxyType
 
 from waysaid.number import (
@@ -40,6 +40,8 @@ _STEPS = tuple(by for size in (*range(1, 10), *range(10, 100, 10)) for by in (si
 """By how much numbers change alike, in the tens or hundreds that the first is made of."""
 _TIMES = (2, 3, 10)
 """How many times as big numbers become alike. Both our choice."""
+_MOST_TRIED = 300
+"""How many changes are tried for an idea: our choice, to bound the work."""
 _NEVER = 10**9
 
 _Rows = tuple[Problem, ...]
@@ -74,7 +76,7 @@ def changed(idea: Idea) -> Iterator[Given]:
     mine = seeds()[idea.slug]
     yield from (one for one in mine.strings if all(fits(each, idea) for each in one.problems))
     likes = [(_likes(one.problems, mine.places), one.problems) for one in mine.strings]
-    for rows, seed in _in_turn(likes):
+    for rows, seed in islice(_in_turn(likes), _MOST_TRIED):
         in_range = all(fits(each, idea) for each in rows) and reaches(rows, idea)
         if in_range and _as_good(rows, seed, idea.family):
             yield Given(rows, Source.CHANGED)

@@ -35,13 +35,13 @@ def faults(told: _Row) -> Iterator[str]:
 
 
 def _in_talk(talk: _Row, idea: Idea, grade: int, curriculum: Curriculum) -> Iterator[str]:
-    answers = cast("list[str]", talk["answers"])
-    for shown, answer in zip(cast("list[str]", talk["problems"]), answers, strict=True):
-        problem = _read(shown)
+    shown, answers = cast("list[str]", talk["problems"]), cast("list[str]", talk["answers"])
+    read = [_read(one) for one in shown]
+    for one, problem, answer in zip(shown, read, answers, strict=True):
         if problem is None or answer_text(problem) != answer:
-            yield f"{shown} does not make {answer}."
-        elif not in_grade(problem, idea, grade, curriculum):
-            yield f"{shown} is outside grade {grade}."
+            yield f"{one} does not make {answer}."
+    if not in_grade([one for one in read if one is not None], idea, grade, curriculum):
+        yield f"{'; '.join(shown)} is outside grade {grade}."
     for link in cast("list[_Row]", talk["links"]):
         for equation in cast("list[str]", link["shows"]):
             claim = _read(f"{equation} ?")

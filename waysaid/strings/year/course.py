@@ -58,18 +58,19 @@ class Course:
         """
         if light:
             for number in range(self.light_from, MOST):
-                if is_light(number) and (given := self._fresh(number, used)):
+                if is_light(number) and (given := self._fresh(number, light, used)):
                     self.light_from = number + 1
                     return given
         for number in range(self.usual_from, MOST):
-            if not is_light(number) and (given := self._fresh(number, used)):
+            if not is_light(number) and (given := self._fresh(number, light, used)):
                 self.usual_from = number + 1
-                return cut(given) if light else given
+                return given
         return None
 
-    def _fresh(self, number: int, used: Used) -> Given | None:
+    def _fresh(self, number: int, light: bool, used: Used) -> Given | None:
         given = stocked(self.idea, number)
         if given is None or given.problems in used or given.problems[:LIGHT] in used:
             return None
-        suits = (in_grade(one, self.idea, self.grade, self.curriculum) for one in given.problems)
-        return given if all(suits) else None
+        given = cut(given) if light else given
+        suits = in_grade(given.problems, self.idea, self.grade, self.curriculum)
+        return given if suits else None

@@ -1,5 +1,6 @@
 """A string for a talk with where it is from, and what fits an idea."""
 
+from collections.abc import Sequence
 from contextlib import suppress
 from dataclasses import dataclass
 from enum import StrEnum
@@ -62,15 +63,22 @@ def reaches(problems: tuple[Problem, ...], idea: Idea) -> bool:
     return max(map(largest, problems)) > idea.over
 
 
-def in_grade(problem: Problem, idea: Idea, grade: int, curriculum: Curriculum) -> bool:
-    """Tell whether a problem of an idea belongs to a grade.
+def in_grade(problems: Sequence[Problem], idea: Idea, grade: int, curriculum: Curriculum) -> bool:
+    """Tell whether a string of an idea belongs to a grade.
 
-    The idea does, in its first year or the one after; and with `ccss` the engine says the same of
-    the problem itself. In kindergarten its range is that of the idea: K.OA.2 to 10, K.NBT.1 to 20.
+    The idea does, in its first year or the one after, and each problem is in its range; with `ccss`
+    the engine says the same: no problem is of a later grade, and one at least of this, though what
+    leads to it may be easier. In kindergarten the idea's range is enough: K.OA.2 goes to 10 and
+    K.NBT.1 to 20, and the engine's first sums go to 5.
     """
-    if not 0 <= grade - idea.standard(curriculum).grade <= 1 or not fits(problem, idea):
+    if not 0 <= grade - idea.standard(curriculum).grade <= 1:
         return False
-    return curriculum is not Curriculum.CCSS or grade == 0 or grades_of(problem).holds(grade)
+    if not all(fits(problem, idea) for problem in problems):
+        return False
+    if curriculum is not Curriculum.CCSS or grade == 0:
+        return True
+    grades = [grades_of(problem) for problem in problems]
+    return all(one.first <= grade for one in grades) and any(one.holds(grade) for one in grades)
 
 
 def largest(problem: Problem) -> Exact:

@@ -30,8 +30,8 @@ LATE = 2
 NEAR = 4
 """The next idea is one of so many that could come next: the seed says which."""
 REVIEW_GAP = 8
-"""An idea of the year before returns as if it had last been away for so long; one that all have,
-as if for `LONGEST`. Our choice."""
+"""An idea of the year before returns as if it had last been away for so long, apart from the easy
+ones; one that all have, as if for `LONGEST`. Our choice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,10 +153,10 @@ class _Laying:
         self.waiting = [(day, Course(one, grade, curriculum)) for day, one in begins]
         self.begun: list[Course] = []
         self.used: Used = set()
-        for _, course in self.waiting:
+        for day, course in self.waiting:
             if course.idea.slug in evidence.all_have:
                 course.gap = LONGEST
-            elif course.idea.standard(curriculum).grade < grade:
+            elif day and course.idea.standard(curriculum).grade < grade:
                 course.gap = REVIEW_GAP
 
     def talk(self, at: int, day: SchoolDay) -> Talk:
@@ -181,8 +181,10 @@ class _Laying:
         back.sort(key=lambda course: course.due(at), reverse=True)
         late = [course for course in back if course.due(at) >= LATE]
         due = [course for course in back if course.due(at) >= 1]
-        new = [course for first, course in self.waiting[:1] if first <= at]
-        early = [course for _, course in self.waiting[:1]]
+        waiting = {course.idea.slug for _, course in self.waiting}
+        ready = [one for one in self.waiting if not waiting.intersection(one[1].idea.needs)]
+        new = [course for first, course in ready[:1] if first <= at]
+        early = [course for _, course in ready]
         rest = sorted(self.begun, key=lambda course: -(at - (course.last or 0)))
         if day.ends_week:
             return [*back, *early, *rest]

@@ -179,7 +179,7 @@ def _unused(
         given = stocked(idea, number) if is_light(number) == light else None
         if given is None or given.problems in used:
             continue
-        if all(in_grade(one, idea, year.grade, year.curriculum) for one in given.problems):
+        if in_grade(given.problems, idea, year.grade, year.curriculum):
             yield Talk(day, idea, given, 0)
             return
 

@@ -11,19 +11,20 @@ from waysaid.strings.year.ideas import Idea
 
 MOST = 15
 """How many strings an idea has at the most. Our choice: more than a year asks for."""
+FIRST = 9
+"""How many are worked out at once: as many as most years ask for."""
 
 
 def stocked(idea: Idea, number: int) -> Given | None:
-    """Return a string of the idea by its number from 0; None where it has no more.
+    """Return a string of the idea by its number from 0; None where it has none of that number.
 
     Every third is a light one. Any two have at most `SHARED` problems in common.
     """
     if number >= MOST:
         return None
-    if idea.slug in seeds():
-        mine = _changed(idea)
-        return mine[number] if number < len(mine) else None
-    return _composed(idea, number)
+    block = 0 if number < FIRST else 1
+    mine = _changed(idea, block) if idea.slug in seeds() else _composed(idea, block)
+    return mine[number] if number < len(mine) else None
 
 
 def is_light(number: int) -> bool:
@@ -32,12 +33,20 @@ def is_light(number: int) -> bool:
 
 
 @cache
-def _composed(idea: Idea, number: int) -> Given | None:
+def _composed(idea: Idea, block: int) -> tuple[Given | None, ...]:
+    """Compose the first strings of an idea at once, or all: its pool is then at hand."""
+    found = list(_composed(idea, 0)) if block else []
+    for number in range(len(found), MOST if block else FIRST):
+        before = [one for one in found if one is not None]
+        found.append(_next(idea, is_light(number), before))
+    return tuple(found)
+
+
+def _next(idea: Idea, light: bool, before: Sequence[Given]) -> Given | None:
     """Compose with problems that are new to the idea; where there are too few, with some again."""
-    before = [one for at in range(number) if (one := _composed(idea, at)) is not None]
     seen = frozenset(problem for one in before for problem in one.problems)
     for again in (frozenset[Problem](), _again(idea, before)):
-        made = composed(idea, is_light(number), seen - again)
+        made = composed(idea, light, seen - again)
         if made is not None and all(one.problems != made.problems for one in before):
             return made
     return None
@@ -56,17 +65,20 @@ def _again(idea: Idea, before: Sequence[Given]) -> frozenset[Problem]:
 
 
 @cache
-def _changed(idea: Idea) -> tuple[Given, ...]:
+def _changed(idea: Idea, block: int) -> tuple[Given, ...]:
+    """Return the first strings of an idea that come from seeds, or all."""
     found: list[Given] = []
     for one in changed(idea):
         kept = cut(one) if is_light(len(found)) else one
         if reaches(kept.problems, idea) and all(apart(kept, other, idea) for other in found):
             found.append(kept)
-        if len(found) == MOST:
+        if len(found) == (MOST if block else FIRST):
             break
     return tuple(found)
 
 
 def cut(one: Given) -> Given:
     """Return the string without what asks most: its first problems alone."""
+    if len(one.problems) == LIGHT:
+        return one
     return Given(one.problems[:LIGHT], one.source, False, one.starter)

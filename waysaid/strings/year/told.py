@@ -2,7 +2,8 @@
 
 from collections.abc import Sequence
 
-from waysaid.number import Language, Problem, answer_text, text
+from waysaid.number import Language, answer_text, text
+from waysaid.strings.link import Link
 from waysaid.strings.link_words import link_says
 from waysaid.strings.links import links
 from waysaid.strings.starter import starter_text, starters
@@ -43,6 +44,7 @@ def year_told(year: Year) -> Told:
 def talk_told(talk: Talk) -> Told:
     """Return a talk of a year as JSON has it."""
     problems, idea, day = talk.given.problems, talk.idea, talk.day
+    every = links(problems, every=True)
     return {
         "day": day.number,
         "date": None if day.date is None else day.date.isoformat(),
@@ -62,23 +64,23 @@ def talk_told(talk: Talk) -> Told:
             {"kind": link.kind.value, "between": list(link.between), "shows": list(link.shows)}
             for link in links(problems)
         ],
-        "why": {one.value: list(_why(talk, one)) for one in Language},
+        "why": {one.value: _why(talk, every, one) for one in Language},
     }
 
 
-def _why(talk: Talk, language: Language) -> tuple[str, ...]:
+def _why(talk: Talk, every: Sequence[Link], language: Language) -> list[str]:
     """Return a sentence for each problem: a starter's own, else what the one before does for it."""
-    problems = talk.given.problems
+    many = len(talk.given.problems)
     for one in starters():
         if one.slug == talk.given.starter:
-            return starter_text(one, language).why[: len(problems)]
-    return tuple(_from_before(problems, at, language) for at in range(len(problems)))
+            return list(starter_text(one, language).why[:many])
+    return [_from_before(every, at, language) for at in range(many)]
 
 
-def _from_before(problems: Sequence[Problem], at: int, language: Language) -> str:
+def _from_before(every: Sequence[Link], at: int, language: Language) -> str:
     if at == 0:
         return _FIRST[language]
-    found = [link for link in links(problems, every=True) if link.between[1:] == (at,)]
+    found = [link for link in every if link.between[1:] == (at,)]
     if not found:
         return _BY_ITSELF[language]
     nearest = max(found, key=lambda link: link.between[0])
