@@ -136,6 +136,55 @@ class Talk(models.Model):
         return self.title
 
 
+class SchoolYear(models.Model):
+    """The year of a class: what it was laid out for, and what planning it again would move.
+
+    `off` are ISO dates. Its days can be laid out anew from it, apart from what was changed by hand.
+    """
+
+    school_class = models.OneToOneField(SchoolClass, on_delete=models.CASCADE, related_name="year")
+    grade = models.PositiveSmallIntegerField()
+    curriculum = models.CharField(max_length=12)
+    seed = models.PositiveIntegerField(default=1)
+    first = models.DateField()
+    last = models.DateField()
+    off = models.JSONField(default=list, blank=True)
+    proposal = models.JSONField(null=True, blank=True)
+    made_at = models.DateTimeField(auto_now_add=True)
+
+    def __str__(self) -> str:
+        return f"{self.first} – {self.last}"
+
+
+class YearDay(models.Model):
+    """A school day: its idea's slug, the texts of its problems, what was said of it.
+
+    `skipped` says that there is no talk on it, `held` that there was one although none is kept
+    here, `settled` that the year was planned again without it.
+    """
+
+    year = models.ForeignKey(SchoolYear, on_delete=models.CASCADE, related_name="days")
+    date = models.DateField()
+    idea = models.CharField(max_length=80)
+    problems = models.JSONField(default=list)
+    plan = models.ForeignKey(
+        Plan, null=True, blank=True, on_delete=models.SET_NULL, related_name="+"
+    )
+    locked = models.BooleanField(default=False)
+    skipped = models.BooleanField(default=False)
+    held = models.BooleanField(default=False)
+    settled = models.BooleanField(default=False)
+
+    class Meta:
+        ordering: ClassVar = ["date"]
+        constraints: ClassVar = [
+            models.UniqueConstraint(fields=["year", "date"], name="waysaid_year_day_once")
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.date} {self.idea}"
+
+
 class EventRow(models.Model):
     """One event of a talk, as the client sent it, in the server's order; never changed."""
 

@@ -13,6 +13,8 @@ from waysaid.site.views import (
     pages_settings,
     pages_start,
     pages_starters,
+    pages_year,
+    pages_year_day,
 )
 
 urlpatterns: list[URLPattern] = [
@@ -39,6 +41,13 @@ urlpatterns: list[URLPattern] = [
     path("talks/<int:talk_id>/forget", pages_back.forget_talk, name="talk-forget"),
     path("class/words", pages_families.words_page, name="class-words"),
     path("ways/<slug:slug>", pages_families.family_page, name="family"),
+    path("year/", pages_year.year_page, name="year"),
+    path("year/busy", pages_year.busy, name="year-busy"),
+    path("year/swap", pages_year.swap_days, name="year-swap"),
+    path("year/calendar.ics", pages_year.year_ics, name="year-ics"),
+    path("year/forget", pages_year.forget_year, name="year-forget"),
+    path("year/again", pages_year_day.again_page, name="year-again"),
+    path("year/day/<str:day>", pages_year_day.day_page, name="year-day"),
     path("settings", pages_settings.settings_page, name="settings"),
     path("settings/leanings", pages_settings.forget_leanings, name="forget-leanings"),
     path("settings/copy", pages_settings.backup, name="backup"),

@@ -44,6 +44,7 @@ from waysaid.strings.year import (
     year_schema,
     year_told,
 )
+from waysaid.strings.year.given import Given, Source
 
 __all__ = [
     "FOCUSES",
@@ -60,6 +61,7 @@ __all__ = [
     "Curriculum",
     "Does",
     "Evidence",
+    "Given",
     "Happened",
     "Idea",
     "Link",
@@ -73,6 +75,7 @@ __all__ = [
     "Row",
     "Saying",
     "SchoolDay",
+    "Source",
     "Starter",
     "StarterError",
     "StarterText",
