@@ -21,12 +21,14 @@ from waysaid.strings import (
 )
 from waysaid.strings.best import Asked, best_string
 from waysaid.strings.bounds import Frame
-from waysaid.strings.pool import Pool, pool, pool_of, problems_in, widened
+from waysaid.strings.pool import Pool, pool_of, problems_in, widened
 from waysaid.strings.wanting import ALONE, LAST_ALONE, of_string
 from waysaid.ways import Family, grades_of
 
 FEW = 8
 """The candidates of a pool small enough that every string of it can be weighed."""
+NEAR = count(test=300, sweep=10_000)
+"""Problems that lie close to each other, where helps are looked at."""
 GRADES = {
     Topic.SUMS: 2,
     Topic.DIFFERENCES: 2,
@@ -48,7 +50,10 @@ GRADES = {
     Topic.ESTIMATES: 4,
 }
 """A grade in which each topic is at home."""
+SLICE = {Topic.SUMS, Topic.PRODUCTS, Topic.IMAGES, Topic.FRACTION_SUMS, Topic.PERCENTS}
 AT_HOME = [(topic, HOMES[topic][0]) for topic in Topic]
+WHOLE = [pair for pair in AT_HOME if pair[0] in SLICE] if count(test=1, sweep=0) else AT_HOME
+"""Those that are composed from the whole pool of a grade."""
 EVERY = [(topic, family) for topic in Topic for family in HOMES[topic]]
 
 
@@ -104,7 +109,7 @@ def test_no_string_of_a_small_pool_leaves_less_wanting(seed):
     assert best.wanting == wanting(best.places)
 
 
-@pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))
+@pytest.mark.parametrize(("topic", "family"), of_topics(WHOLE))
 def test_a_composed_string_is_what_was_wished_for(topic, family):
     composed = compose(wish(topic, family))
     assert composed.topic is topic
@@ -114,7 +119,7 @@ def test_a_composed_string_is_what_was_wished_for(topic, family):
     assert compose(wish(topic, family)) == composed
 
 
-@pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))
+@pytest.mark.parametrize(("topic", "family"), of_topics(WHOLE))
 def test_the_best_of_a_topic_is_proven(topic, family):
     assert compose(wish(topic, family, length=4)).best_possible
 
@@ -144,7 +149,9 @@ def test_a_string_is_chosen_from_2000_problems(grade, topic):
 
 @pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))
 def test_every_help_is_a_link(topic, family):
-    found, dice = pool(GRADES[topic], topic, family), Random(7)
+    dice, problems = Random(7), problems_in(GRADES[topic], topic)
+    start = dice.randrange(max(1, len(problems) - NEAR))
+    found = pool_of(problems[start : start + NEAR], family)
     for _ in range(count(test=40, sweep=2000)):
         before = dice.randrange(len(found.candidates))
         helped = list(found.helped(before).items())
@@ -155,7 +162,7 @@ def test_every_help_is_a_link(topic, family):
 
 @pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))
 def test_a_pool_made_wider_is_that_of_all_together(topic, family):
-    problems = problems_in(GRADES[topic], topic)[:400]
+    problems = problems_in(GRADES[topic], topic)[:200]
     more = Random(3).sample(problems, 3)
     narrow = pool_of([one for one in problems if one not in more], family)
     wide, whole = widened(narrow, more, family), pool_of(problems, family)
@@ -202,7 +209,7 @@ def test_a_surprise_comes_unhelped():
 
 
 def test_a_must_of_another_operation_makes_the_string_of_that():
-    composed = compose(Wish(2, Family.BRIDGE, musts=(parse("62 - 25"),)))
+    composed = compose(Wish(1, Family.BRIDGE, length=3, musts=(parse("14 - 6"),)))
     assert composed.topic is Topic.DIFFERENCES
 
 

@@ -12,7 +12,7 @@ from waysaid.strings.bounds import Frame
 from waysaid.strings.pool import pool_of, problems_in
 from waysaid.strings.wanting import EASY
 
-CANDIDATES = count(test=(60,), sweep=(60, 120, 240))
+CANDIDATES = count(test=(40,), sweep=(60, 120, 240))
 
 
 @pytest.mark.parametrize("seed", range(count(test=20, sweep=200)))

@@ -57,11 +57,12 @@ def steps_of(shapes: Iterable[Shape]) -> tuple[Exact, ...]:
     Whole numbers change by wholes, those with a point by tenths and hundredths, fractions by one
     part of a kind.
     """
-    bottoms = {Fraction(number).denominator for one in shapes for number in one.numbers} - {1}
+    known = tuple(shapes)
+    pointed, parted = any(one.pointed for one in known), any(one.parted for one in known)
     sizes: tuple[Exact, ...] = (*_FEW, *_MORE)
-    if bottoms:
-        pointed = all(1000 % bottom == 0 for bottom in bottoms)
-        sizes = (*_WHOLES, *(_TENTHS + _HUNDREDTHS if pointed else _PARTS))
+    if pointed or parted:
+        points = _TENTHS + _HUNDREDTHS if pointed else ()
+        sizes = tuple({*_WHOLES, *points, *(_PARTS if parted else ())})
     return tuple(sorted((*sizes, *(-size for size in sizes)), key=lambda size: (abs(size), size)))
 
 

@@ -8,7 +8,7 @@ from waysaid.number import Blank, Operation, Problem, exact
 from waysaid.strings.helps import work
 from waysaid.strings.inside import NOT_INSIDE
 from waysaid.strings.shape import Shape, shape_of
-from waysaid.ways import Family, Way, tenths_of, ways
+from waysaid.ways import Family, Way, weighed_ways
 
 
 class Part(NamedTuple):
@@ -43,9 +43,8 @@ def look(problem: Problem) -> Look:
     """Look at a problem. Raises `NoValue` where it has no answer."""
     tenths: dict[Family, int] = {}
     parts: dict[Family, dict[Problem, int]] = {}
-    for way in ways(problem):
-        asks = tenths_of(way)
-        tenths[way.family] = min(asks, tenths.get(way.family, asks))
+    for asks, way in weighed_ways(problem):
+        tenths.setdefault(way.family, asks)
         known = parts.setdefault(way.family, {})
         if way.family in NOT_INSIDE:
             continue

@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from waysaid.number import Exact, Form, Problem, Sign, has_form
-from waysaid.strings.leaf import leaves_of
+from waysaid.strings.leaf import leaves_of, written_of
 from waysaid.strings.sight import Fact, Joins, Sight, Term, sights
 
 
@@ -30,7 +30,8 @@ class Shape(NamedTuple):
 
     `turns` has 1 for each number that is added or multiplied and -1 for one that is taken away or
     divides. `answer` is None where it is no number from 0 up. `fact` is its one fact of three
-    numbers, if it is one; `percent` whether it is so many per cent of a number.
+    numbers, if it is one. `percent` is whether it is so many per cent of a number, `pointed` and
+    `parted` whether it has numbers with a point, and fractions.
     """
 
     key: Key
@@ -39,6 +40,8 @@ class Shape(NamedTuple):
     answer: Exact | None
     fact: Fact | None
     percent: bool
+    pointed: bool
+    parted: bool
 
     @property
     def numbers(self) -> tuple[Exact, ...]:
@@ -62,6 +65,7 @@ def shape_of(problem: Problem) -> Shape:
     numbers = tuple(term.size for term in terms)
     if counts is Counts.COMPARED:
         numbers = tuple(leaf for leaf in leaves_of(problem) if isinstance(leaf, int | Fraction))
+    given = written_of(problem)
     return Shape(
         Key(seen.form, numbers),
         tuple(1 if term.sign in _COUNT_AS_THEY_ARE else -1 for term in terms),
@@ -69,6 +73,8 @@ def shape_of(problem: Problem) -> Shape:
         None if seen.answer is None or seen.answer < 0 else seen.answer,
         seen.fact,
         bool(terms) and has_form(terms[0].shown, Form.PERCENT),
+        any(has_form(leaf, Form.DECIMAL) for leaf in given),
+        any(isinstance(leaf, Fraction) or has_form(leaf, Form.PARTS) for leaf in given),
     )
 
 

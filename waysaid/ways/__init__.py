@@ -2,7 +2,7 @@
 
 from waysaid.ways.effort import Effort, EffortPart, Reason, effort_of, tenths_of
 from waysaid.ways.ending import way_says
-from waysaid.ways.explore import ways
+from waysaid.ways.explore import ways, weighed_ways
 from waysaid.ways.family_notes import FAMILY_NOTES, FamilyNote
 from waysaid.ways.grades import GradeRange, grades_of
 from waysaid.ways.images.found import can_be_seen, groups_fitting, groups_seen
@@ -41,5 +41,6 @@ __all__ = [
     "tenths_of",
     "way_says",
     "ways",
+    "weighed_ways",
     "worked",
 ]

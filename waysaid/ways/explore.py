@@ -1,7 +1,7 @@
 """A problem -> every way to work it in the head."""
 
 from collections import defaultdict
-from collections.abc import Callable, Hashable
+from collections.abc import Callable, Hashable, Iterable
 from typing import Any
 
 from waysaid.number import (
@@ -32,6 +32,11 @@ def ways(problem: Problem) -> tuple[Way, ...]:
 
     No two have the same equations. Empty where no way is written for such a problem.
     """
+    return tuple([way for _, way in weighed_ways(problem)])
+
+
+def weighed_ways(problem: Problem) -> tuple[tuple[int, Way], ...]:
+    """Return every way, the least effort first, each with its effort in tenths."""
     seen = seen_as(problem)
     if not seen:
         return _of_several(problem)
@@ -52,16 +57,16 @@ def ways(problem: Problem) -> tuple[Way, ...]:
                     end = _end(steps, answer)
                     groups = plan[2] if len(plan) == 3 else ()
                     found.append(Way(maker.family, plan[0], steps, end, left, groups))
-    return tuple(sorted(found, key=_effort)) if found else _of_several(problem)
+    return _sorted(found) if found else _of_several(problem)
 
 
-def _of_several(problem: Problem) -> tuple[Way, ...]:
+def _of_several(problem: Problem) -> tuple[tuple[int, Way], ...]:
     """Return the ways of a problem that is worked operation by operation; empty for any other."""
     found: dict[tuple[Equation, ...], Way] = {}
     for family, variant, steps in mixed(problem, ways):
         said = tuple([step.equation for step in steps])
         found.setdefault(said, Way(family, variant, steps, answer_of(problem)))
-    return tuple(sorted(found.values(), key=_effort))
+    return _sorted(found.values())
 
 
 def _end(steps: tuple[Step, ...], answer: Answer) -> Answer:
@@ -95,6 +100,8 @@ def _steps(moves: Moves, shape: object, told: _Told, built: dict[Move, Step]) ->
 _ORDER = {family: place for place, family in enumerate(Family)}
 
 
-def _effort(way: Way) -> tuple[int, int, int]:
-    """Return what ways are sorted by: effort, then fewer steps, then the order of the families."""
-    return tenths_of(way), len(way.steps), _ORDER[way.family]
+def _sorted(found: Iterable[Way]) -> tuple[tuple[int, Way], ...]:
+    """Return ways with their effort, sorted by it, then by fewer steps, then by family."""
+    weighed = [(tenths_of(way), way) for way in found]
+    weighed.sort(key=lambda one: (one[0], len(one[1].steps), _ORDER[one[1].family]))
+    return tuple(weighed)
