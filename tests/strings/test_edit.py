@@ -5,8 +5,19 @@ from random import Random
 import pytest
 
 from tests.counts import count
-from waysaid.number import parse
-from waysaid.strings import Wish, compose, cost, recompose, weigh
+from waysaid.number import Language, parse
+from waysaid.strings import (
+    Row,
+    Topic,
+    Wish,
+    compose,
+    cost,
+    recompose,
+    row_name,
+    topic_name,
+    weigh,
+    why_now,
+)
 from waysaid.strings.edit import MOST_NODES_OF_A_TAP
 from waysaid.ways import Family
 
@@ -55,3 +66,20 @@ def test_the_cost_of_a_change_is_the_difference_by_row():
     there, back = cost(wish, problems, worse), cost(wish, worse, problems)
     assert there.wanting == -back.wanting == sum(more for _, more in there.rows) > 0
     assert cost(wish, problems, problems).rows == ()
+
+
+@pytest.mark.parametrize("wish", WISHES, ids=lambda wish: wish.focus)
+def test_why_now_says_what_composing_said(wish):
+    composed = compose(wish, MOST_NODES_OF_A_TAP)
+    assert why_now(wish, composed.problems) == composed.why
+    assert why_now(wish, ()) == ()
+
+
+@pytest.mark.parametrize("language", Language)
+def test_every_topic_and_row_has_a_name_of_its_own(language):
+    for names in (
+        [topic_name(topic, language) for topic in Topic],
+        [row_name(row, language) for row in Row],
+    ):
+        assert all(names)
+        assert len(set(names)) == len(names)

@@ -93,13 +93,18 @@ class Child(models.Model):
 
 
 class Plan(models.Model):
-    """A planned string: `problems` is a list of {id, text, why, locked}."""
+    """A planned string: `problems` is a list of {id, text, why, locked}.
+
+    `wish` is what it was composed for, as the fields of its form, and `about`, what it then was
+    about; empty for a plan that was not composed.
+    """
 
     school_class = models.ForeignKey(SchoolClass, on_delete=models.CASCADE, related_name="plans")
     title = models.CharField(max_length=120)
     problems = models.JSONField(default=list)
     questions = models.JSONField(default=list)
     starter = models.CharField(max_length=80, blank=True, default="")
+    wish = models.JSONField(default=dict, blank=True)
     made_for = models.DateField(null=True, blank=True)
     made_at = models.DateTimeField(auto_now_add=True)
     changed_at = models.DateTimeField(auto_now=True)

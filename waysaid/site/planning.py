@@ -1,6 +1,7 @@
 """Change a plan: its problems in order, some of them locked, and strings to take instead.
 
-A plan's `problems` are rows of {id, text, why, locked}; `text` is what `waysaid.number` reads.
+A plan's `problems` are rows of {id, text, why, locked}; `text` is what `waysaid.number` reads. A
+row with `own` has a reason in her own words.
 """
 
 from collections.abc import Sequence
@@ -95,7 +96,10 @@ def largest(problems: Sequence[Problem]) -> int:
 
 
 def grade_of_plan(plan: Plan) -> int:
-    """Return the grade a plan is for: its starter's, else that of its hardest problem."""
+    """Return the grade a plan is for: its wish's or starter's, else that of its hardest problem."""
+    wished = str(plan.wish.get("grade", ""))
+    if wished.isdecimal():
+        return int(wished)
     starter = starter_named(plan.starter)
     if starter is not None:
         return starter.grade
@@ -103,7 +107,9 @@ def grade_of_plan(plan: Plan) -> int:
 
 
 def focus_of_plan(plan: Plan) -> Family | None:
-    """Return what pays off in a plan: its starter's focus, else the way most often easiest."""
+    """Return what pays off: as wished, its starter's focus, else the way most often easiest."""
+    if plan.wish.get("focus") in {each.value for each in Family}:
+        return Family(plan.wish["focus"])
     starter = starter_named(plan.starter)
     if starter is not None:
         return starter.focus
@@ -135,7 +141,7 @@ def take_string(plan: Plan, starter: Starter) -> None:
         plan.title = said.title
     plan.problems = rows[:MOST_PROBLEMS]
     plan.questions = list(said.questions)
-    plan.starter = starter.slug
+    plan.starter, plan.wish = starter.slug, {}
 
 
 def moved(rows: Sequence[Row], row_id: str, step: int) -> list[Row]:

@@ -5,6 +5,7 @@ from django.urls import URLPattern, path
 from waysaid.site.views import (
     pages_back,
     pages_board,
+    pages_compose,
     pages_families,
     pages_home,
     pages_picture,
@@ -26,6 +27,8 @@ urlpatterns: list[URLPattern] = [
     path("class/forget", pages_record.forget_class_page, name="class-forget"),
     path("class/child/<int:child_id>/forget", pages_record.forget_child_page, name="child-forget"),
     path("plans/", pages_plan.plans_page, name="plans"),
+    path("plans/compose", pages_compose.compose_page, name="compose"),
+    path("plans/warm", pages_compose.warm_page, name="warm"),
     path("plans/<int:plan_id>", pages_plan.plan_page, name="plan"),
     path("plans/<int:plan_id>/picture", pages_picture.picture_page, name="plan-picture"),
     path("plans/<int:plan_id>/print", pages_plan.print_plan, name="plan-print"),

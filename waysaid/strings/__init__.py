@@ -2,7 +2,7 @@
 
 from waysaid.strings.change import Change, ChangeError, Does, Refusal, what_if
 from waysaid.strings.compose import Composed, alternatives, composable, compose
-from waysaid.strings.edit import Cost, cost, recompose, weigh
+from waysaid.strings.edit import Cost, cost, recompose, weigh, why_now
 from waysaid.strings.leaf import leaves_of, with_leaves
 from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.link_words import link_question, link_says
@@ -18,8 +18,8 @@ from waysaid.strings.starter import (
     starters,
     starters_in,
 )
-from waysaid.strings.topic import FOCUSES, HOMES, Topic, topics_of
-from waysaid.strings.wanting import Row
+from waysaid.strings.topic import FOCUSES, HOMES, Topic, topic_name, topics_of
+from waysaid.strings.wanting import Row, row_name
 from waysaid.strings.wish import LONGEST, SHORTEST, Wish, WishError
 from waysaid.strings.year import (
     Cause,
@@ -104,13 +104,16 @@ __all__ = [
     "outcome",
     "re_plan",
     "recompose",
+    "row_name",
     "school_days",
     "starter_text",
     "starters",
     "starters_in",
+    "topic_name",
     "topics_of",
     "weigh",
     "what_if",
+    "why_now",
     "with_leaves",
     "year_schema",
     "year_told",

@@ -4,6 +4,8 @@ from dataclasses import dataclass, replace
 
 from waysaid.number import Problem
 from waysaid.strings.compose import Composed, compose, pool_for, topic_of
+from waysaid.strings.pool import Pool
+from waysaid.strings.reasons import reasons
 from waysaid.strings.wanting import EASY, Row, rows_of
 from waysaid.strings.wish import Wish
 
@@ -27,10 +29,28 @@ def weigh(wish: Wish, problems: tuple[Problem, ...]) -> dict[Row, int]:
 
     Raises `WishError` for a problem that no string can hold.
     """
+    found, places = _in_pool(wish, problems)
+    return rows_of(found, places, EASY[wish.grade])
+
+
+def why_now(wish: Wish, problems: tuple[Problem, ...]) -> tuple[str, ...]:
+    """Return why each problem of a string stands where it does: a sentence each.
+
+    Raises `WishError` for a problem that no string can hold.
+    """
+    if not problems:
+        return ()
+    found, places = _in_pool(wish, problems)
+    chosen = [found.candidates[place] for place in places]
+    return reasons(chosen, found.met(places), wish.focus, wish.language)
+
+
+def _in_pool(wish: Wish, problems: tuple[Problem, ...]) -> tuple[Pool, list[int]]:
+    """Return a pool that has these problems, and their places in it."""
     held = replace(wish, length=None, minutes=None, musts=(), kept=tuple(enumerate(problems)))
     found = pool_for(held, topic_of(replace(wish, musts=problems)))
     places = {one.problem: place for place, one in enumerate(found.candidates)}
-    return rows_of(found, [places[problem] for problem in problems], EASY[wish.grade])
+    return found, [places[problem] for problem in problems]
 
 
 def cost(wish: Wish, before: tuple[Problem, ...], after: tuple[Problem, ...]) -> Cost:

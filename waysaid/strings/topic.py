@@ -2,6 +2,7 @@
 
 from enum import StrEnum
 
+from waysaid.number import Language
 from waysaid.ways import Family
 
 
@@ -147,3 +148,33 @@ FOCUSES = tuple(dict.fromkeys(family for homes in HOMES.values() for family in h
 def topics_of(family: Family) -> tuple[Topic, ...]:
     """Return the topics a family is at home in, the first one first; () for none."""
     return tuple(topic for topic, homes in HOMES.items() if family in homes)
+
+
+def topic_name(topic: Topic, language: Language) -> str:
+    """Return what a topic is called, as in the middle of a sentence. The words are our choice."""
+    return _NAMES[topic][language]
+
+
+_NAMES = {
+    topic: {Language.EN: english, Language.ES: spanish}
+    for topic, english, spanish in (
+        (Topic.SUMS, "sums", "sumas"),
+        (Topic.DIFFERENCES, "differences", "restas"),
+        (Topic.PRODUCTS, "products", "multiplicaciones"),
+        (Topic.QUOTIENTS, "quotients", "divisiones"),
+        (Topic.SUM_FACTS, "sums and differences", "sumas y restas"),
+        (Topic.PRODUCT_FACTS, "products and quotients", "multiplicaciones y divisiones"),
+        (Topic.SEVERAL, "three numbers", "tres números"),
+        (Topic.MISSING, "missing numbers", "números que faltan"),
+        (Topic.IMAGES, "quick images", "imágenes rápidas"),
+        (Topic.FRACTION_SUMS, "sums of fractions", "sumas de fracciones"),
+        (Topic.FRACTION_DIFFERENCES, "differences of fractions", "restas de fracciones"),
+        (Topic.DECIMAL_SUMS, "sums of decimals", "sumas de decimales"),
+        (Topic.DECIMAL_DIFFERENCES, "differences of decimals", "restas de decimales"),
+        (Topic.PARTS, "parts of numbers", "partes de números"),
+        (Topic.PERCENTS, "percents", "porcentajes"),
+        (Topic.CLAIMS, "claims, true or not", "afirmaciones, ciertas o no"),
+        (Topic.COMPARISONS, "comparisons", "comparaciones"),
+        (Topic.ESTIMATES, "estimates", "estimaciones"),
+    )
+}

@@ -7,6 +7,7 @@ just heard the one before. All figures are our choice; each says what it stands 
 from collections.abc import Iterator, Sequence
 from enum import StrEnum
 
+from waysaid.number import Language
 from waysaid.strings.helps import Help
 from waysaid.strings.link import LinkKind
 from waysaid.strings.pool import Candidate, Pool
@@ -26,6 +27,24 @@ class Row(StrEnum):
     OWN = "helped in the way that shows the focus"
     AGAIN = "links that vary"
 
+
+def row_name(row: Row, language: Language) -> str:
+    """Return what a row of the table is called: what a string should be. Our own words."""
+    return row.value if language is Language.EN else _IN_SPANISH[row]
+
+
+_IN_SPANISH = {
+    Row.ENTRY: "fácil de empezar",
+    Row.TOO_SOON: "el truco no se ve demasiado pronto",
+    Row.FOCUS: "la idea rinde sobre todo al final",
+    Row.CLIMB: "vale su tiempo y termina con un reto",
+    Row.RIVALS: "quedan abiertas otras maneras",
+    Row.RISE: "lo que queda por hacer sube poco a poco",
+    Row.ALONE: "el problema anterior ayuda",
+    Row.LOOSE: "lo que llega sin ayuda sirve para el siguiente",
+    Row.OWN: "la ayuda muestra la idea",
+    Row.AGAIN: "las relaciones varían",
+}
 
 EASY = (12, 14, 16, 18, 18, 20, 20)
 """The effort, by grade, with which everybody can begin: about one fact, or one plain hop."""

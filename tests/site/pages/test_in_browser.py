@@ -14,6 +14,7 @@ PATHS = (
     "/class/forget",
     "/class/child/{child}/forget",
     "/plans/",
+    "/plans/compose",
     "{plan}",
     "{plan}?open={row}",
     "{plan}/print",

@@ -1,5 +1,6 @@
 """The plans: a list, one to work on, one to print."""
 
+from collections.abc import Mapping
 from datetime import date
 
 from django.http import HttpRequest, HttpResponse, JsonResponse
@@ -10,11 +11,13 @@ from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
 from waysaid.number import Language, Unreadable, parse, text
+from waysaid.site.composing import cost_said, ideas, say_why_anew, take_idea, take_wish
 from waysaid.site.models import Plan, SchoolClass
 from waysaid.site.plan_view import links_shown, rows_shown, summary
 from waysaid.site.planning import (
     LONGEST_WHY,
     MOST_PROBLEMS,
+    Row,
     UnreadableLineError,
     another,
     focus_of_plan,
@@ -28,12 +31,16 @@ from waysaid.site.refusal import RefusalError, not_here
 from waysaid.site.talks import todays_title
 from waysaid.site.views.failures import wants_json
 from waysaid.site.views.guards import current_class, teacher_of, teachers_own
+from waysaid.site.warming import WARMER
+from waysaid.site.wishing import choices, kept_wish, suggested, typed_wish, wish_in
 from waysaid.site.wording import wording_of
-from waysaid.strings import starter_text
+from waysaid.strings import WishError, starter_text
 
 MOST_QUESTIONS = 12
 LONGEST_QUESTION = 200
 MOST_TYPED = 2000
+BROUGHT_BACK = ("title", "problems", "questions", "starter", "wish")
+"""What one button brings back after another string was taken."""
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
@@ -49,7 +56,7 @@ def plans_page(request: HttpRequest) -> HttpResponse:
     try:
         rows = rows_typed(typed)
     except UnreadableLineError as error:
-        return _list(request, school_class, _line(error, school_class))
+        return _list(request, school_class, line_said(error, school_class))
     if not rows:
         return _list(request, school_class, _("Type at least one problem, such as 39 + 27."))
     if len(rows) > MOST_PROBLEMS:
@@ -67,17 +74,45 @@ def plan_page(request: HttpRequest, plan_id: int) -> HttpResponse:
     if request.method != "POST":
         return _plan(request, plan)
     opened = request.POST.get("open", "")
+    before, wished = _texts(plan), plan.wish
     try:
         opened = _take(request, plan, opened)
     except UnreadableLineError as error:
-        return _refused(request, plan, _line(error, plan.school_class))
+        return _refused(request, plan, line_said(error, plan.school_class))
     except Unreadable as error:
         return _refused(request, plan, error.sentence(_language(plan)))
+    except WishError as error:
+        return _refused(request, plan, str(error))
+    if _texts(plan) != before:
+        _note_change(request, plan, before if plan.wish == wished else [])
     plan.save()
     if wants_json(request):
-        return JsonResponse({"saved": True})
-    address = reverse("plan", args=[plan.pk])
-    return redirect(f"{address}?open={opened}#row-{opened}" if opened else address)
+        return JsonResponse({"saved": True, "cost": _cost(request, plan)})
+    return redirect(_address(request, plan, opened))
+
+
+def _address(request: HttpRequest, plan: Plan, opened: str) -> str:
+    """Return where a plan's page goes on: at the opened row, or at what was asked for."""
+    address, what = reverse("plan", args=[plan.pk]), request.POST.get("do", "")
+    if opened:
+        return f"{address}?open={opened}#row-{opened}"
+    return f"{address}?ideas=yes#ideas" if what == "ideas" else address
+
+
+def _texts(plan: Plan) -> list[str]:
+    return [str(row["text"]) for row in plan.problems]
+
+
+def _note_change(request: HttpRequest, plan: Plan, before: list[str]) -> None:
+    """Keep what stood in a composed plan before, to say what the change costs."""
+    request.session["plan-cost"] = [plan.pk, before]
+    if request.POST.get("do", "").partition(":")[0] not in ("compose", "take", "back"):
+        say_why_anew(plan)
+
+
+def _cost(request: HttpRequest, plan: Plan) -> list[str]:
+    kept, before = request.session.get("plan-cost") or (0, [])
+    return cost_said(plan, before) if kept == plan.pk else []
 
 
 @require_POST
@@ -106,7 +141,8 @@ def _language(plan: Plan) -> Language:
     return Language(plan.school_class.desk_language)
 
 
-def _line(error: UnreadableLineError, school_class: SchoolClass) -> str:
+def line_said(error: UnreadableLineError, school_class: SchoolClass) -> str:
+    """Return the sentence for a line that cannot be read, with its place."""
     sentence = error.problem.sentence(Language(school_class.desk_language))
     return _("Line %(line)s: %(sentence)s") % {"line": error.line, "sentence": sentence}
 
@@ -120,16 +156,26 @@ def _take(request: HttpRequest, plan: Plan, opened: str) -> str:
 
     Raises `Unreadable` or `UnreadableLineError`; the plan is not saved then.
     """
-    given = request.POST
+    given, typed = request.POST, request.POST.dict()
     what, _sep, which = given.get("do", "save").partition(":")
     for row in plan.problems:
         if f"text-{row['id']}" in given and not (what == "remove" and which == row["id"]):
-            row["text"] = text(parse(given[f"text-{row['id']}"].strip()))
-            row["why"] = " ".join(given.get(f"why-{row['id']}", "").split())[:LONGEST_WHY]
+            _take_row(plan, row, typed)
     if "title" in given:
         _take_head(request, plan)
     _take_more(plan, given.get("more", "")[:MOST_TYPED])
     return _do(request, plan, (what, which), opened)
+
+
+def _take_row(plan: Plan, row: Row, given: Mapping[str, str]) -> None:
+    """Take what was typed in a row; a problem changed in a composed plan is locked with that."""
+    typed = text(parse(given[f"text-{row['id']}"].strip()))
+    why = " ".join(given.get(f"why-{row['id']}", "").split())[:LONGEST_WHY]
+    if typed != row["text"] and plan.wish:
+        row["locked"] = True
+    if why != row.get("why", ""):
+        row["own"] = bool(why)
+    row["text"], row["why"] = typed, why
 
 
 def _take_head(request: HttpRequest, plan: Plan) -> None:
@@ -168,27 +214,39 @@ def _do(request: HttpRequest, plan: Plan, button: tuple[str, str], opened: str) 
         case "remove":
             _keep_before(request, plan)
             plan.problems = [row for row in plan.problems if row["id"] != which]
-        case "another":
-            starter = another(plan)
-            if starter is not None:
-                _keep_before(request, plan)
-                take_string(plan, starter)
+        case "another" | "compose" | "take" | "back" | "ideas":
+            _do_whole(request, plan, what, which)
             return ""
-        case "back":
-            _go_back(request, plan)
     return opened if any(row["id"] == opened for row in plan.problems) else ""
+
+
+def _do_whole(request: HttpRequest, plan: Plan, what: str, which: str) -> None:
+    """Do what changes the whole string; what stood there before can be brought back."""
+    if what == "back":
+        _go_back(request, plan)
+        return
+    if what == "ideas":
+        return
+    _keep_before(request, plan)
+    if what == "compose":
+        take_wish(plan, wish_in(typed_wish(request.POST), _language(plan)))
+    elif what == "take":
+        take_idea(plan, int(which) if which.isdecimal() else 0)
+    elif (starter := another(plan)) is not None:
+        take_string(plan, starter)
 
 
 def _keep_before(request: HttpRequest, plan: Plan) -> None:
     """Keep the plan as it was, so that one button brings it back."""
-    kept = [plan.pk, plan.title, plan.problems, plan.questions, plan.starter]
+    kept = [plan.pk, *(getattr(plan, name) for name in BROUGHT_BACK)]
     request.session["plan-before"] = kept
 
 
 def _go_back(request: HttpRequest, plan: Plan) -> None:
     kept = request.session.pop("plan-before", None)
     if kept and kept[0] == plan.pk:
-        plan.title, plan.problems, plan.questions, plan.starter = kept[1:]
+        for name, value in zip(BROUGHT_BACK, kept[1:], strict=False):
+            setattr(plan, name, value)
 
 
 def _refused(request: HttpRequest, plan: Plan, sentence: str) -> HttpResponse:
@@ -227,6 +285,9 @@ def _plan(request: HttpRequest, plan: Plan, error: str = "") -> HttpResponse:
         raise not_here()
     before = request.session.get("plan-before") or [0]
     opened = request.POST.get("open") or request.GET.get("open", "")
+    wish, typed = kept_wish(plan), "wish-focus" in request.POST
+    if wish is not None:
+        WARMER.ask(wish)
     context = {
         **_shown(plan),
         "today": timezone.localdate(),
@@ -235,6 +296,12 @@ def _plan(request: HttpRequest, plan: Plan, error: str = "") -> HttpResponse:
         "typed_text": request.POST.get(f"text-{opened}"),
         "typed_why": request.POST.get(f"why-{opened}"),
         "can_go_back": before[0] == plan.pk,
+        **choices(wording_of(plan.school_class)),
+        "wish": typed_wish(request.POST) if typed else suggested(plan),
+        "wish_open": not plan.problems or request.POST.get("do") == "compose",
+        "composed": wish is not None,
+        "cost": [] if error else _cost(request, plan),
+        "ideas": ideas(plan) if "ideas" in request.GET else None,
         "error": error,
     }
     return render(request, "waysaid/plan.html", context, status=400 if error else 200)

@@ -17,6 +17,7 @@ async function send(what) {
     });
     const answer = await response.json();
     tell(response.ok ? "" : answer.error);
+    if (response.ok) showCost(answer.cost);
     return response.ok;
   } catch {
     tell(said?.getAttribute("data-not-saved") ?? "");
@@ -28,6 +29,18 @@ async function send(what) {
 function tell(error) {
   if (said) said.textContent = error || (said.getAttribute("data-saved") ?? "");
   if (!error) wrong?.remove();
+}
+
+/** @param {string[]} cost what the last change costs, a line for each row of the table */
+function showCost(cost) {
+  const part = /** @type {HTMLElement} */ (form.querySelector("[data-part=costs]"));
+  part.hidden = cost.length === 0;
+  const lines = cost.map((line) => {
+    const item = document.createElement("li");
+    item.textContent = line;
+    return item;
+  });
+  part.querySelector("ul")?.replaceChildren(...lines);
 }
 
 form.addEventListener("change", (event) => {
