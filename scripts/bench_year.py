@@ -16,7 +16,7 @@ from typing import Any
 ROOT = Path(__file__).resolve().parents[1]
 sys.path.insert(0, str(ROOT))
 
-from waysaid.cli.bank import CORES, answer_bank  # noqa: E402
+from waysaid.cli.bank import SHARES, answer_bank  # noqa: E402
 
 
 def bench_bank(folder: Path) -> dict[str, Any]:
@@ -26,12 +26,13 @@ def bench_bank(folder: Path) -> dict[str, Any]:
     wall = time.perf_counter() - start
     years = [json.loads((folder / str(name)).read_text("utf-8")) for name in made["files"]]
     talks = [talk for year in years for talk in year["talks"]]
-    memory = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss
+    used = resource.getrusage(resource.RUSAGE_CHILDREN)
     return {
         "talks": len(talks),
-        "cores": CORES,
+        "cores": len(SHARES),
         "wall_s": round(wall, 1),
-        "memory_of_one_process_mb": round(memory / 1024),
+        "processor_s": round(used.ru_utime + used.ru_stime, 1),
+        "memory_of_one_process_mb": round(used.ru_maxrss / 1024),
         "size_mb": round(sum(path.stat().st_size for path in folder.iterdir()) / 1e6, 1),
         "from": dict(Counter(talk["from"] for talk in talks)),
         "proven_best_of_composed": sum(talk["best_possible"] is True for talk in talks),

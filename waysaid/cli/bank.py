@@ -1,7 +1,7 @@
 """`waysaid bank`: the years of every grade, each of their statements worked out again, as files."""
 
 import json
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from functools import partial
 from multiprocessing import get_context
@@ -9,14 +9,12 @@ from pathlib import Path
 
 from waysaid.cli.answers import Answer
 from waysaid.cli.given import BadInputError, Given, kind_of, whole_in, words_in
-from waysaid.cli.year import GRADES, write_in, year_text
+from waysaid.cli.year import write_in, year_text
 from waysaid.number import Language
 from waysaid.strings import Curriculum, faults, lay_out_year, numbered_days
 
-CORES = 2
-"""How many grades are worked at once: our choice, as a small machine has."""
-ORDER = (4, 5, 3, 2, 6, 1, 0)
-"""Those that take longest first, so that no core waits."""
+SHARES = ((0, 1, 2, 3), (4, 5, 6))
+"""The grades that each core works, in order: what one leaves the next takes up again."""
 
 
 def answer_bank(given: Given) -> Answer:
@@ -28,15 +26,17 @@ def answer_bank(given: Given) -> Answer:
     folder = Path(words_in(given, "out", "a folder to write into"))
     curriculum = kind_of(Curriculum, given.get("curriculum", Curriculum.CCSS), "curriculum")
     seed = whole_in(given, "seed", 1)
-    with ProcessPoolExecutor(CORES, mp_context=get_context("spawn")) as pool:
-        made = dict(zip(ORDER, pool.map(partial(_year, curriculum, seed), ORDER), strict=True))
-    wrong = [said for grade in GRADES for said in made[grade][1]]
+    with ProcessPoolExecutor(len(SHARES), mp_context=get_context("spawn")) as pool:
+        shares = list(pool.map(partial(_years, curriculum, seed), SHARES))
+    made = [one for share in shares for one in share]
+    wrong = [said for _, faulty, _ in made for said in faulty]
     if wrong:
         raise BadInputError(f"the bank is not written, since a statement is false: {wrong[0]}")
-    files = [f"grade-{grade}.json" for grade in GRADES]
-    for grade, name in zip(GRADES, files, strict=True):
-        write_in(folder, name, made[grade][0])
-    talks = sum(made[grade][2] for grade in GRADES)
+    grades = [grade for share in SHARES for grade in share]
+    files = [f"grade-{grade}.json" for grade in grades]
+    for name, (said, _, _) in zip(files, made, strict=True):
+        write_in(folder, name, said)
+    talks = sum(many for _, _, many in made)
     return {
         "curriculum": curriculum.value,
         "seed": seed,
@@ -57,7 +57,14 @@ _SAID = {
 }
 
 
-def _year(curriculum: Curriculum, seed: int, grade: int) -> tuple[str, list[str], int]:
+_Made = tuple[str, list[str], int]
+
+
+def _years(curriculum: Curriculum, seed: int, grades: Sequence[int]) -> list[_Made]:
+    return [_year(curriculum, seed, grade) for grade in grades]
+
+
+def _year(curriculum: Curriculum, seed: int, grade: int) -> _Made:
     """Return a year as text, what is wrong with it when it is read again, and how many talks."""
     said = year_text(lay_out_year(grade, numbered_days(), curriculum, seed))
     told = json.loads(said)

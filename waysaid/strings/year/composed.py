@@ -4,11 +4,11 @@ They are composed as any wish is, but from fewer candidates: those in the idea's
 `ENOUGH`, so that the years of all grades are laid out in a minute.
 """
 
-from collections.abc import Collection
-from functools import lru_cache
+from collections.abc import Collection, Iterable, Sequence
+from functools import cache, lru_cache
 from random import Random
 
-from waysaid.number import Blank, Problem, exact, sides, written
+from waysaid.number import Blank, Exact, Problem, exact, sides, written
 from waysaid.strings.best import Asked, best_string
 from waysaid.strings.bounds import Frame
 from waysaid.strings.pool import Pool, pool_of, problems_in
@@ -23,13 +23,19 @@ LIGHT = 3
 """How many problems a lighter talk has: the fewest that composing gives."""
 USUAL = (4, 4, 5, 5, 5, 5, 5)
 """How many problems any other talk has, by the grade of its idea. Our choice."""
-ENOUGH = 600
-"""How many candidates an idea has at the most. Our choice."""
+ENOUGH = 700
+"""How many candidates a string is chosen from at the most. Our choice."""
+_FIRST_DIGITS = ("123", "456", "789")
+"""With what the first number begins, in turn: so an idea's talks have not all the same numbers."""
 
 
-def composed(idea: Idea, light: bool, lately: frozenset[Problem]) -> Given | None:
-    """Return the best string for an idea without problems used lately; None where there is none."""
-    found = _pool(idea)
+def composed(idea: Idea, turn: int, light: bool, lately: frozenset[Problem]) -> Given | None:
+    """Return the best string for an idea without problems used lately; None where there is none.
+
+    Which of the idea's sets of candidates it is chosen from is up to the `turn`.
+    """
+    few = len(_problems(idea)) <= ENOUGH
+    found = _pool(idea, 0 if few else turn % len(_FIRST_DIGITS))
     barred = frozenset(at for at, one in enumerate(found.candidates) if one.problem in lately)
     frame = Frame(LIGHT if light else USUAL[idea.ccss.grade], EASY[_grade(idea)])
     best = best_string(found, Asked(frame, barred), seed=1)
@@ -38,15 +44,20 @@ def composed(idea: Idea, light: bool, lately: frozenset[Problem]) -> Given | Non
 
 
 @lru_cache(maxsize=4)
-def _pool(idea: Idea) -> Pool:
-    """Return the pool of an idea: of use in the year after it too."""
+def _pool(idea: Idea, turn: int) -> Pool:
+    """Return one of the pools of an idea."""
+    return pool_of(_thinned(_problems(idea), idea, turn), idea.family)
+
+
+@cache
+def _problems(idea: Idea) -> tuple[Problem, ...]:
+    """Return every candidate of an idea: in its range, and of use in the year after it too."""
     later = min(GRADES[-1], idea.ccss.grade + 1)
-    problems = [
+    return tuple(
         problem
         for problem in problems_in(_grade(idea), Topic(idea.topic))
         if idea.over < largest(problem) and fits(problem, idea) and grades_of(problem).holds(later)
-    ]
-    return pool_of(_thinned(problems, idea), idea.family)
+    )
 
 
 def _grade(idea: Idea) -> int:
@@ -54,21 +65,28 @@ def _grade(idea: Idea) -> int:
     return max(1, idea.ccss.grade)
 
 
-def _thinned(problems: list[Problem], idea: Idea) -> list[Problem]:
-    """Return few enough of the problems: those whose numbers begin with some of the digits.
+def _thinned(problems: Sequence[Problem], idea: Idea, turn: int) -> Sequence[Problem]:
+    """Return few enough of the problems; numbers below ten always stay.
 
-    Which digits is up to the name of the idea; numbers below ten always stay. So what a problem
-    helps with mostly stays beside it.
+    The first number begins with a digit of the turn, the others with one of some digits that are
+    up to the name of the idea. So what a problem helps with mostly stays beside it.
     """
+    if len(problems) <= ENOUGH:
+        return problems
+    kept = [one for one in problems if _begins(_numbers(one)[:1], _FIRST_DIGITS[turn])]
     digits = Random(idea.slug).sample("123456789", 9)
     for many in range(9, 1, -1):
-        kept = [one for one in problems if _begins(one, digits[:many])]
-        if len(kept) <= ENOUGH:
-            return kept
-    return kept
+        fewer = [one for one in kept if _begins(_numbers(one)[1:], digits[:many])]
+        if len(fewer) <= ENOUGH:
+            return fewer
+    return fewer
 
 
-def _begins(problem: Problem, digits: Collection[str]) -> bool:
-    leaves = (leaf for side in sides(problem) for leaf in written(side))
-    numbers = [exact(leaf) for leaf in leaves if not isinstance(leaf, Blank)]
+def _begins(numbers: Iterable[Exact], digits: Collection[str]) -> bool:
     return all(number < 10 or str(number)[0] in digits for number in numbers)
+
+
+@cache
+def _numbers(problem: Problem) -> tuple[Exact, ...]:
+    leaves = (leaf for side in sides(problem) for leaf in written(side))
+    return tuple(exact(leaf) for leaf in leaves if not isinstance(leaf, Blank))

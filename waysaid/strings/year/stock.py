@@ -38,15 +38,15 @@ def _composed(idea: Idea, block: int) -> tuple[Given | None, ...]:
     found = list(_composed(idea, 0)) if block else []
     for number in range(len(found), MOST if block else FIRST):
         before = [one for one in found if one is not None]
-        found.append(_next(idea, is_light(number), before))
+        found.append(_next(idea, number, before))
     return tuple(found)
 
 
-def _next(idea: Idea, light: bool, before: Sequence[Given]) -> Given | None:
+def _next(idea: Idea, number: int, before: Sequence[Given]) -> Given | None:
     """Compose with problems that are new to the idea; where there are too few, with some again."""
     seen = frozenset(problem for one in before for problem in one.problems)
     for again in (frozenset[Problem](), _again(idea, before)):
-        made = composed(idea, light, seen - again)
+        made = composed(idea, number // 3 + number, is_light(number), seen - again)
         if made is not None and all(one.problems != made.problems for one in before):
             return made
     return None
