@@ -234,7 +234,8 @@ def test_each_reason_refers_to_the_problem_before():
     for language, word in ((Language.EN, "problem"), (Language.ES, "problema")):
         why = compose(Wish(2, Family.GIVE_AND_TAKE, language=language)).why
         for number, reason in enumerate(why[1:], start=1):
-            assert f"{word} {number}" in reason
+            assert f"{word} {number}" in reason.lower()
+            assert reason.count(".") == reason.endswith(".") == 1
 
 
 def test_in_a_reason_a_problem_inside_another_has_its_own_number():

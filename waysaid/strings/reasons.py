@@ -1,5 +1,6 @@
 """Why each problem of a composed string stands where it does: one sentence for the teacher."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -14,24 +15,24 @@ from waysaid.ways import Family, family_name
 EN, ES = Language.EN, Language.ES
 
 _FIRST = {
-    EN: "Everybody can begin here.",
-    ES: "Por aquí pueden empezar todos.",
+    EN: "Everybody can begin here",
+    ES: "Por aquí pueden empezar todos",
 }
 _FROM = {
     EN: "From problem {0}: {1}",
     ES: "Del problema {0}: {1}",
 }
 _BY_ITSELF = {
-    EN: "Problem {0} does not help here: this one stands by itself.",
-    ES: "El problema {0} no ayuda aquí: este va solo.",
+    EN: "Problem {0} does not help here: this one stands by itself",
+    ES: "El problema {0} no ayuda aquí: este va solo",
 }
 _PAYS = {
-    EN: " Here {0} saves work.",
-    ES: " Aquí {0} ahorra trabajo.",
+    EN: "here {0} saves work",
+    ES: "aquí {0} ahorra trabajo",
 }
 _STRETCH = {
-    EN: " It asks the most, to end with.",
-    ES: " Es el que más pide, para terminar.",
+    EN: "it asks the most, to end with",
+    ES: "es el que más pide, para terminar",
 }
 
 
@@ -39,23 +40,32 @@ def reasons(
     chosen: Sequence[Candidate], met: Sequence[Help | None], focus: Family, language: Language
 ) -> tuple[str, ...]:
     """Return a sentence for each problem; those behind the first refer to the one before."""
-    said = [_FIRST[language]]
+    said: list[tuple[str, ...]] = [(_FIRST[language],)]
     most = max(one.effort for one in chosen)
     for at in range(1, len(chosen)):
-        before, one, help_ = chosen[at - 1], chosen[at], met[at]
-        link = None if help_ is None else _shown(before, one, help_)
-        if link is None:
-            reason = _BY_ITSELF[language].format(at)
-        else:
-            if link.kind is LinkKind.INSIDE_A_WAY:
-                link = replace(link, numbers=(at, at + 1))
-            reason = _FROM[language].format(at, link_says(link, language))
+        one = chosen[at]
+        parts = [_met(chosen[at - 1], one, met[at], at, language)]
         if one.pays is not None and one.pays > 0:
-            reason += _PAYS[language].format(family_name(focus, language))
+            parts.append(_PAYS[language].format(family_name(focus, language)))
         if at == len(chosen) - 1 and one.effort == most:
-            reason += _STRETCH[language]
-        said.append(reason)
-    return tuple(said)
+            parts.append(_STRETCH[language])
+        said.append(tuple(parts))
+    return tuple("; ".join(parts) + "." for parts in said)
+
+
+def _met(before: Candidate, one: Candidate, help_: Help | None, at: int, language: Language) -> str:
+    """Return how a problem is met from the one before, the `at`th, without a full stop."""
+    if help_ is None:
+        return _BY_ITSELF[language].format(at)
+    link = _shown(before, one, help_)
+    if link.kind is LinkKind.INSIDE_A_WAY:
+        return _in_one(link_says(replace(link, numbers=(at, at + 1)), language))
+    return _FROM[language].format(at, _in_one(link_says(link, language)))
+
+
+def _in_one(said: str) -> str:
+    """Return what is said as the one sentence it is a part of, without a full stop."""
+    return re.sub(r"\. (\w)", lambda start: f"; {start[1].lower()}", said).rstrip(".")
 
 
 def _shown(before: Candidate, one: Candidate, help_: Help) -> Link:
