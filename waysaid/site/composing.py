@@ -13,6 +13,7 @@ from waysaid.site.talk_rows import printed
 from waysaid.site.warming import ready
 from waysaid.site.wishing import fields_of, kept_wish
 from waysaid.strings import (
+    MOST_NODES_OF_A_TAP,
     Composed,
     Wish,
     WishError,
@@ -22,7 +23,6 @@ from waysaid.strings import (
     row_name,
     why_now,
 )
-from waysaid.strings.edit import MOST_NODES_OF_A_TAP
 
 MOST_IDEAS = 3
 """Strings of another idea that are offered: few enough to choose at a glance (our choice)."""

@@ -7,8 +7,7 @@ composed within a tap.
 import threading
 from collections import defaultdict
 
-from waysaid.strings import Topic, Wish, WishError
-from waysaid.strings.compose import pool_for, topic_of
+from waysaid.strings import Topic, Wish, WishError, pool_for, topic_of
 from waysaid.ways import Family
 
 _LOCKS: defaultdict[tuple[int, Topic, Family], threading.Lock] = defaultdict(threading.Lock)

@@ -16,13 +16,13 @@ from waysaid.strings import (
     HOMES,
     LONGEST,
     SHORTEST,
+    USUAL,
     Topic,
     Wish,
     WishError,
     topic_name,
     topics_of,
 )
-from waysaid.strings.wish import USUAL
 from waysaid.ways import Family
 
 WHOLE = re.compile(r"[0-9]{1,9}")

@@ -1,8 +1,8 @@
 """A string of problems: what connects them, what if they all changed, and strings to start from."""
 
 from waysaid.strings.change import Change, ChangeError, Does, Refusal, what_if
-from waysaid.strings.compose import Composed, alternatives, composable, compose
-from waysaid.strings.edit import Cost, cost, recompose, weigh, why_now
+from waysaid.strings.compose import Composed, alternatives, composable, compose, pool_for, topic_of
+from waysaid.strings.edit import MOST_NODES_OF_A_TAP, Cost, cost, recompose, weigh, why_now
 from waysaid.strings.leaf import leaves_of, with_leaves
 from waysaid.strings.link import Link, LinkKind, Place, Saying
 from waysaid.strings.link_words import link_question, link_says
@@ -20,7 +20,7 @@ from waysaid.strings.starter import (
 )
 from waysaid.strings.topic import FOCUSES, HOMES, Topic, topic_name, topics_of
 from waysaid.strings.wanting import Row, row_name
-from waysaid.strings.wish import LONGEST, SHORTEST, Wish, WishError
+from waysaid.strings.wish import LONGEST, SHORTEST, USUAL, Wish, WishError
 from waysaid.strings.year import (
     Cause,
     Curriculum,
@@ -51,7 +51,9 @@ __all__ = [
     "HOMES",
     "LONGEST",
     "MOST",
+    "MOST_NODES_OF_A_TAP",
     "SHORTEST",
+    "USUAL",
     "Answers",
     "Cause",
     "Change",
@@ -102,6 +104,7 @@ __all__ = [
     "noticing",
     "numbered_days",
     "outcome",
+    "pool_for",
     "re_plan",
     "recompose",
     "row_name",
@@ -110,6 +113,7 @@ __all__ = [
     "starters",
     "starters_in",
     "topic_name",
+    "topic_of",
     "topics_of",
     "weigh",
     "what_if",
