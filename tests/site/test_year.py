@@ -2,6 +2,7 @@
 
 import time
 from datetime import date, timedelta
+from pathlib import Path
 
 import pytest
 from django.utils import timezone
@@ -46,7 +47,7 @@ def waited(class_id):
 @pytest.fixture(scope="module")
 def rows():
     """Return six weeks of a kindergarten's year, three of them past."""
-    today = date.today()
+    today = timezone.localdate()
     monday = today - timedelta(days=today.weekday() + 21)
     days = (monday, monday + timedelta(days=39), frozenset())
     return days, laid(KINDER, *days)
@@ -383,3 +384,78 @@ def test_the_board_shows_nothing_of_the_year(cast, year):
     idea = name.split('class="under">')[1].split("<")[0].split(" · ")[0].strip()
     assert idea
     assert idea not in cast.outsider.get(f"/board/{talk.board_token}").text
+
+
+def test_a_string_that_a_later_version_cannot_read_breaks_no_page(cast, year):
+    one, other = coming(year)[:2]
+    year.days.filter(pk=one.pk).update(problems=["?? no problem"])
+    year.days.filter(pk=other.pk).update(idea="an-idea-that-went")
+    for path in ("/year/", "/year/again", "/year/calendar.ics", f"/year/day/{one.date}"):
+        assert cast.owner.get(path).status_code == 200
+    assert "an-idea-that-went" in cast.owner.get(f"/year/day/{other.date}").text
+    assert press(cast, one, "plan").status_code == 302
+    assert Plan.objects.get().problems == []
+    assert len(whole_year(year).talks) == year.days.count() - 2
+    assert "day" in proposed(cast).split('id="moves">')[1][:40]
+
+
+def test_the_record_of_the_class_holds_its_year(cast, year):
+    kept = cast.owner.get("/class/record.json").json()["year"]
+    assert kept["first"] == str(year.first)
+    assert [day["date"] for day in kept["days"]] == [str(day) for day in texts(year)]
+
+
+def test_laying_out_anew_begins_with_the_days_of_the_year_that_there_is(cast, year):
+    year.off = ["2026-12-24", "2026-12-25"]
+    year.save()
+    page = cast.owner.get("/year/").text
+    assert f'name="first" type="date" class="field" value="{year.first}"' in page
+    assert "2026-12-24\n2026-12-25</textarea>" in page
+
+
+def test_the_next_talk_is_the_first_one_that_is_not_left_out_or_held(cast, year):
+    first, second = coming(year)[:2]
+    page = cast.owner.get("/year/").text
+    assert f'class="button" href="/year/day/{first.date}"' in page
+    press(cast, first, "skip")
+    assert f'class="button" href="/year/day/{second.date}"' in cast.owner.get("/year/").text
+
+
+def test_a_picture_is_drawn_on_its_day(cast, year):
+    day = next(one for one in coming(year) if one.problems[0].startswith("image"))
+    assert cast.owner.get(f"/year/day/{day.date}").text.count("<svg") == len(day.problems)
+
+
+@pytest.mark.slow
+def test_a_server_that_stops_while_a_year_is_laid_out_leaves_no_trace(serve):
+    server = serve()
+    teacher = server.teacher()
+    teacher.get("/welcome")
+    teacher.send_form("/welcome", name="2B", names="Bram", language="en")
+    teacher.get("/year/")
+    asked = {"grade": "3", "curriculum": "ccss", "first": "2026-08-31", "last": "2027-06-11"}
+    assert teacher.send_form("/year/", **asked).status == 302
+    assert teacher.get("/year/busy").json() == {"busy": True}
+    working = _children(server.process.pid)
+    assert working
+    assert server.stop() == 0
+    for _ in range(200):
+        if not any(Path(f"/proc/{each}").exists() for each in working):
+            break
+        time.sleep(0.05)
+    assert [each for each in working if Path(f"/proc/{each}").exists()] == []
+    again = serve().teacher()
+    assert "data-busy" not in again.get("/year/").text
+    assert "data-day=" not in again.get("/year/").text
+
+
+def _children(process):
+    """Return the processes that a process started and that are there; waits until one is."""
+    for _ in range(200):
+        found = Path(f"/proc/{process}/task/{process}/children")
+        tasks = Path(f"/proc/{process}/task").glob("*/children")
+        ids = [each for one in (found, *tasks) for each in one.read_text().split()]
+        if ids:
+            return sorted(set(ids))
+        time.sleep(0.05)
+    return []

@@ -10,7 +10,7 @@ from typing import Any
 from django.db import connection, transaction
 
 from waysaid.site.hub import HUB
-from waysaid.site.models import Child, EventRow, Plan, SchoolClass, Talk
+from waysaid.site.models import Child, EventRow, Plan, SchoolClass, SchoolYear, Talk
 from waysaid.site.record import forget_all
 
 NOTHING_WITHOUT_A_CHILD = "passed"
@@ -42,7 +42,7 @@ def forget_talks(talks: list[Talk]) -> None:
 
 
 def forget_class(school_class: SchoolClass) -> None:
-    """Take a class away: names, plans, talks, pictures."""
+    """Take a class away: names, plans, its year, talks, pictures."""
     gone = list(school_class.talks.values_list("pk", flat=True))
     with _for_good():
         school_class.delete()
@@ -94,6 +94,7 @@ def class_record(school_class: SchoolClass) -> dict[str, Any]:
             for each in school_class.pictures.defer("content")
         ],
         "plans": [_plan(plan) for plan in school_class.plans.all()],
+        "year": _year(SchoolYear.objects.filter(school_class=school_class).first()),
         "talks": [_talk(talk) for talk in school_class.talks.order_by("made_at", "pk")],
     }
 
@@ -107,6 +108,30 @@ def _plan(plan: Plan) -> dict[str, Any]:
         "starter": plan.starter,
         "made_for": plan.made_for.isoformat() if plan.made_for else None,
         "made_at": plan.made_at.isoformat(),
+    }
+
+
+def _year(year: SchoolYear | None) -> dict[str, Any] | None:
+    if year is None:
+        return None
+    return {
+        "grade": year.grade,
+        "curriculum": year.curriculum,
+        "first": year.first.isoformat(),
+        "last": year.last.isoformat(),
+        "off": year.off,
+        "days": [
+            {
+                "date": day.date.isoformat(),
+                "idea": day.idea,
+                "problems": day.problems,
+                "plan": day.plan_id,
+                "locked": day.locked,
+                "skipped": day.skipped,
+                "held": day.held,
+            }
+            for day in year.days.all()
+        ],
     }
 
 

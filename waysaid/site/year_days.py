@@ -8,8 +8,9 @@ from typing import Any
 from django.db import transaction
 from django.utils import timezone
 
-from waysaid.number import Language, parse
+from waysaid.number import Language
 from waysaid.site.models import Plan, SchoolClass, SchoolYear, Talk, YearDay
+from waysaid.site.planning import problems_of
 from waysaid.site.planning import row_of as plan_row
 from waysaid.site.year_laid import Became, Frame, Proposal, Row, ideas_of, year_of
 from waysaid.strings import Curriculum, Year, idea_name, year_told
@@ -134,12 +135,17 @@ def plan_of_day(day: YearDay) -> Plan:
         school_class=school_class,
         title=(idea_name(idea, language) if idea is not None else day.idea)[:120],
         problems=[
-            plan_row(parse(each), reason) for each, reason in zip(day.problems, why, strict=True)
+            plan_row(problem, reason)
+            for problem, reason in zip(problems_of(_texts(day)), why, strict=False)
         ],
         made_for=day.date,
     )
     day.save(update_fields=["plan"])
     return day.plan
+
+
+def _texts(day: YearDay) -> list[Kept]:
+    return [{"text": each} for each in day.problems]
 
 
 def whys_of(day: YearDay, language: Language) -> list[str]:

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from waysaid.number import Language, parse, text
+from waysaid.number import Language, Unreadable, parse, text
 from waysaid.strings import (
     Curriculum,
     Given,
@@ -125,14 +125,18 @@ def row_of(talk: Talk) -> Row | None:
 
 
 def year_of(frame: Frame, rows: Iterable[Row]) -> Year:
-    """Return the year that rows are of; a row of an idea that its grade has not is left out."""
+    """Return the year that rows are of.
+
+    A row of an idea that its grade has not, or with a problem that cannot be read, is left out.
+    """
     known = ideas_of(frame)
-    kept = sorted((row for row in rows if row.idea in known), key=lambda row: row.date)
+    read = [(row, given) for row in rows if row.idea in known and (given := _given(row))]
+    read.sort(key=lambda each: each[0].date)
     times: dict[str, int] = {}
     talks = []
-    for day, row in zip(_days([row.date for row in kept]), kept, strict=True):
+    for day, (row, given) in zip(_days([row.date for row, _ in read]), read, strict=True):
         times[row.idea] = times.get(row.idea, 0) + 1
-        talks.append(Talk(day, known[row.idea], _given(row), times[row.idea]))
+        talks.append(Talk(day, known[row.idea], given, times[row.idea]))
     return Year(frame.grade, frame.curriculum, frame.seed, tuple(talks))
 
 
@@ -142,8 +146,11 @@ def ideas_of(frame: Frame) -> Mapping[str, Idea]:
     return {one.slug: one for grade in grades for one in ideas_asked(grade, frame.curriculum)}
 
 
-def _given(row: Row) -> Given:
-    problems = tuple(map(parse, row.problems))
+def _given(row: Row) -> Given | None:
+    try:
+        problems = tuple(map(parse, row.problems))
+    except Unreadable:
+        return None
     for one in starters():
         if one.problems[: len(problems)] == problems:
             return Given(problems, Source.STARTER, starter=one.slug)

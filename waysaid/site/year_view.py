@@ -7,7 +7,9 @@ from itertools import groupby
 
 from babel.dates import format_date
 
-from waysaid.number import Language
+from waysaid.drawing import Scene
+from waysaid.number import Language, Unreadable, parse, say
+from waysaid.site.image_view import image_scene
 from waysaid.site.models import SchoolYear, Talk, YearDay
 from waysaid.site.record import at_hand
 from waysaid.site.talk_rows import printed
@@ -57,10 +59,12 @@ class Month:
 
 @dataclass(frozen=True, slots=True)
 class ProblemShown:
-    """A problem of a day's string and why it is there."""
+    """A problem of a day's string, drawn if it is an image, and why it is there."""
 
     shown: str
+    spoken: str
     why: str
+    image: Scene | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,7 +149,15 @@ def weekdays(language: Language) -> list[str]:
 def problems_shown(day: YearDay, language: Language) -> list[ProblemShown]:
     """Return the problems of a day, each with its reason."""
     whys = whys_of(day, language)
-    return [ProblemShown(printed(each), why) for each, why in zip(day.problems, whys, strict=True)]
+    return [_problem(each, why, language) for each, why in zip(day.problems, whys, strict=True)]
+
+
+def _problem(problem: str, why: str, language: Language) -> ProblemShown:
+    try:
+        spoken = say(parse(problem), language)
+    except Unreadable:
+        return ProblemShown(problem, problem, why, None)
+    return ProblemShown(printed(problem), spoken, why, image_scene(problem, language))
 
 
 def swappable(known: Known, day: YearDay) -> list[DayShown]:
@@ -178,6 +190,13 @@ def _heard(known: Known, day: YearDay) -> list[bool]:
         if idea is not None and state.ways
         if any(each.text in day.problems for each in state.problems)
     ]
+
+
+def next_day(known: Known) -> date | None:
+    """Return the next day with a talk: today until one was held."""
+    coming = (day for day in known.days if day.date >= known.today and not day.skipped)
+    held = known.today in known.talks
+    return next((day.date for day in coming if not (held and day.date == known.today)), None)
 
 
 def comes_too_early(known: Known, day: YearDay) -> list[str]:

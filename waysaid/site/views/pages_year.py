@@ -22,7 +22,7 @@ from waysaid.site.refusal import not_here
 from waysaid.site.views.guards import current_class, teachers_own
 from waysaid.site.year_days import FixedDayError, keep_laid, swap, talks_by_day, whole_year
 from waysaid.site.year_laid import Frame, Row, TooManyDays, laid
-from waysaid.site.year_view import Known, comes_too_early, known_of, months_of, weekdays
+from waysaid.site.year_view import Known, comes_too_early, known_of, months_of, next_day, weekdays
 from waysaid.site.year_work import WORKS
 from waysaid.strings import Curriculum, school_days
 
@@ -211,7 +211,7 @@ def _page(request: HttpRequest, school_class: SchoolClass, error: str = "") -> H
         "grade": request.POST.get("grade") or _grade(school_class, year),
         "curricula": CURRICULA,
         "curriculum": request.POST.get("curriculum") or (year.curriculum if year else ""),
-        "typed": request.POST,
+        "typed": request.POST if request.method == "POST" else _before(year),
         "said": _said(request),
         "error": error,
     }
@@ -220,14 +220,21 @@ def _page(request: HttpRequest, school_class: SchoolClass, error: str = "") -> H
         context["months"] = months_of(known)
         context["weekdays"] = weekdays(known.language)
         context["many"] = len(known.days)
-        coming = [day.date for day in known.days if day.date >= known.today]
-        context["next"] = min(coming, default=None)
+        context["next"] = next_day(known)
     return render(request, "waysaid/year.html", context, status=400 if error else 200)
 
 
 def _grade(school_class: SchoolClass, year: SchoolYear | None) -> str:
     grade = year.grade if year is not None else school_class.grade
     return "" if grade is None else str(grade)
+
+
+def _before(year: SchoolYear | None) -> dict[str, str]:
+    """Return what the form holds at first: the days of the year that there is."""
+    if year is None:
+        return {}
+    first, last = year.first.isoformat(), year.last.isoformat()
+    return {"first": first, "last": last, "off": "\n".join(map(str, year.off))}
 
 
 def _said(request: HttpRequest) -> dict[str, Any] | None:
