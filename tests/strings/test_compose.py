@@ -17,13 +17,14 @@ from waysaid.strings import (
     composable,
     compose,
     links,
+    topic_name,
     topics_of,
 )
 from waysaid.strings.best import Asked, best_string
 from waysaid.strings.bounds import Frame
 from waysaid.strings.pool import Pool, pool_of, problems_in, widened
 from waysaid.strings.wanting import ALONE, LAST_ALONE, of_string
-from waysaid.ways import Family, grades_of
+from waysaid.ways import Family, family_name, grades_of
 
 FEW = 8
 """The candidates of a pool small enough that every string of it can be weighed."""
@@ -284,6 +285,18 @@ def test_wishes_that_clash_are_one_sentence(wished, said):
         compose(wished)
     assert said in str(error.value)
     assert str(error.value).count(". ") == 0
+    assert error.value.named.count(". ") == 0
+
+
+@pytest.mark.parametrize("language", Language)
+def test_a_clash_is_said_by_slugs_and_by_names(language):
+    with pytest.raises(WishError) as error:
+        compose(Wish(2, Family.BREAK_UP, topic=Topic.SUM_FACTS, language=language))
+    assert "‘sums-and-differences’" in str(error.value)
+    assert "‘break-up’" in str(error.value)
+    assert f"‘{topic_name(Topic.SUM_FACTS, language)}’" in error.value.named
+    assert f"‘{family_name(Family.BREAK_UP, language)}’" in error.value.named
+    assert family_name(Family.THINK_ADD, language) in error.value.named
 
 
 def test_the_wishes_that_clash_are_named_and_the_smallest_is_to_go():

@@ -32,11 +32,10 @@ NODES_OF_AN_IDEA = MOST_NODES_OF_A_TAP // (MOST_IDEAS + 1)
 
 @dataclass(frozen=True, slots=True)
 class IdeaShown:
-    """A string of another idea: its problems, what leads from one to the next, and its number."""
+    """A string of another idea: its number, and each problem with its reason."""
 
     number: int
-    problems: tuple[str, ...]
-    why: tuple[str, ...]
+    rows: tuple[tuple[str, str], ...]
 
 
 def take_wish(plan: Plan, wish: Wish) -> None:
@@ -46,16 +45,24 @@ def take_wish(plan: Plan, wish: Wish) -> None:
     `WishError`; the plan is as it was then.
     """
     locked = frozenset(at for at, row in enumerate(plan.problems) if row.get("locked"))
-    around = _around(plan, wish)
-    _check_kept(around)
-    ready(around)
-    found = compose(around, MOST_NODES_OF_A_TAP)
+    held = around(plan, wish)
+    _check_kept(held)
+    ready(held)
+    found = compose(held, MOST_NODES_OF_A_TAP)
     now = problems_of(plan.problems)
     if list(found.problems) == now and len(locked) < len(now):
         rest = {problem for at, problem in enumerate(now) if at not in locked}
-        barred = rest - set(around.musts)
-        found = compose(replace(around, lately=frozenset(barred)), MOST_NODES_OF_A_TAP)
+        barred = rest - set(held.musts)
+        found = _other(replace(held, lately=frozenset(barred)))
     _put(plan, wish, found)
+
+
+def _other(wish: Wish) -> Composed:
+    try:
+        return compose(wish, MOST_NODES_OF_A_TAP)
+    except WishError:
+        said = _("No other problems fit around what is locked: what stands there is the best.")
+        raise WishError(said) from None
 
 
 def _check_kept(wish: Wish) -> None:
@@ -67,7 +74,7 @@ def _check_kept(wish: Wish) -> None:
         raise WishError(said % printed(text(twice)))
 
 
-def _around(plan: Plan, wish: Wish) -> Wish:
+def around(plan: Plan, wish: Wish) -> Wish:
     """Return a wish with what is locked in a plan kept where it is."""
     kept = []
     for at, row in enumerate(plan.problems):
@@ -95,7 +102,7 @@ def ideas(plan: Plan) -> tuple[IdeaShown, ...]:
     """Return strings of other ideas for the wish of a plan; none for a plan without a wish."""
     now = problems_of(plan.problems)
     return tuple(
-        IdeaShown(number, tuple(printed(text(each)) for each in one.problems), one.why[1:])
+        IdeaShown(number, tuple(zip(map(printed, map(text, one.problems)), one.why, strict=True)))
         for number, one in enumerate(_ideas_of(plan))
         if list(one.problems) != now
     )[:MOST_IDEAS]
@@ -114,11 +121,11 @@ def _ideas_of(plan: Plan) -> tuple[Composed, ...]:
     wish = kept_wish(plan)
     if wish is None:
         return ()
-    around = _around(plan, wish)
-    ready(around)
+    held = around(plan, wish)
+    ready(held)
     try:
-        _check_kept(around)
-        return _alternatives(around)
+        _check_kept(held)
+        return _alternatives(held)
     except WishError:
         return ()
 
@@ -153,7 +160,7 @@ def cost_said(plan: Plan, before: list[str]) -> list[str]:
     try:
         change = cost(wish, tuple(had), tuple(now))
     except WishError as error:
-        return [str(error)]
+        return [error.named]
     said = [_worse(row_name(row, wish.language), tenths) for row, tenths in change.rows]
     if not said:
         return [_("It costs nothing: the string is as good as before.")]

@@ -6,8 +6,9 @@ composed within a tap.
 
 import threading
 from collections import defaultdict
+from contextlib import suppress
 
-from waysaid.strings import Topic, Wish, WishError, pool_for, topic_of
+from waysaid.strings import Topic, Wish, WishError, compose, pool_for, topic_of
 from waysaid.ways import Family
 
 _LOCKS: defaultdict[tuple[int, Topic, Family], threading.Lock] = defaultdict(threading.Lock)
@@ -45,8 +46,14 @@ class Warmer:
         threading.Thread(target=self._work, daemon=True).start()
 
     def _work(self) -> None:
-        while (wish := self._take()) is not None:
-            ready(wish)
+        try:
+            while (wish := self._take()) is not None:
+                ready(wish)
+                with suppress(WishError):
+                    compose(wish, 0)
+        finally:
+            with self._lock:
+                self._works = False
 
     def _take(self) -> Wish | None:
         with self._lock:

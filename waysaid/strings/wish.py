@@ -4,8 +4,8 @@ from dataclasses import dataclass
 
 from waysaid.number import Language, Print, Problem, text
 from waysaid.strings.starter import GRADES
-from waysaid.strings.topic import FOCUSES, HOMES, Topic, topics_of
-from waysaid.ways import Family, grades_of
+from waysaid.strings.topic import FOCUSES, HOMES, Topic, topic_name, topics_of
+from waysaid.ways import Family, family_name, grades_of
 
 SHORTEST, LONGEST = 3, 7
 """How many problems a composed string may have."""
@@ -73,58 +73,65 @@ def in_minutes(minutes: int) -> int:
 
 
 class WishError(ValueError):
-    """Raised for wishes that no string can meet: names those that clash, and which one to drop."""
+    """Raised for wishes that no string can meet: names those that clash, and which one to drop.
+
+    The text of the error has families and topics by their slugs, as commands take them; `named` is
+    the same sentence with the names that people call them by.
+    """
+
+    def __init__(self, sentence: str, named: str = "") -> None:
+        super().__init__(sentence)
+        self.named = named or sentence
 
 
 def check(wish: Wish) -> None:
     """Raise `WishError` for the first wishes that clash by themselves, before any is composed."""
-    said, homes = _SAID[wish.language], topics_of(wish.focus)
+    homes = topics_of(wish.focus)
     if wish.grade not in GRADES:
-        raise WishError(said["grade"].format(wish.grade))
+        raise _error(wish, "grade", wish.grade)
     if wish.minutes is not None and in_minutes(wish.minutes) < max(SHORTEST, wish.length or 0):
-        raise WishError(said["minutes"].format(wish.minutes, max(SHORTEST, wish.length or 0)))
+        raise _error(wish, "minutes", wish.minutes, max(SHORTEST, wish.length or 0))
     if not SHORTEST <= wish.many <= LONGEST:
-        raise WishError(said["length"].format(wish.many, SHORTEST, LONGEST))
+        raise _error(wish, "length", wish.many, SHORTEST, LONGEST)
     if not homes:
-        raise WishError(said["focus"].format(wish.focus.value, ", ".join(FOCUSES)))
+        raise _error(wish, "focus", wish.focus, FOCUSES)
     if wish.topic is not None and wish.topic not in homes:
-        others = ", ".join(HOMES[wish.topic])
-        raise WishError(said["topic"].format(wish.topic.value, wish.focus.value, others))
+        raise _error(wish, "topic", wish.topic, wish.focus, HOMES[wish.topic])
     if wish.line and wish.focus not in ON_A_LINE:
-        raise WishError(said["line"].format(wish.focus.value))
+        raise _error(wish, "line", wish.focus)
     if len(wish.musts) > min(MOST_MUSTS, wish.many):
-        raise WishError(said["many"].format(len(wish.musts), min(MOST_MUSTS, wish.many)))
+        raise _error(wish, "many", len(wish.musts), min(MOST_MUSTS, wish.many))
     for at, _ in wish.kept:
         if not 0 <= at < wish.many:
-            raise WishError(said["place"].format(at + 1, wish.many))
+            raise _error(wish, "place", at + 1, wish.many)
     for must in (*wish.musts, *(problem for _, problem in wish.kept)):
         _check_must(wish, must)
 
 
 def _check_must(wish: Wish, must: Problem) -> None:
-    said, shown = _SAID[wish.language], text(must, Print.TRUE, wish.language)
+    shown = text(must, Print.TRUE, wish.language)
     grades = grades_of(must)
     if must in wish.musts and not grades.holds(wish.grade):
-        raise WishError(said["range"].format(shown, grades.first, grades.last, wish.grade))
+        raise _error(wish, "range", shown, grades.first, grades.last, wish.grade)
     if must in wish.lately:
-        raise WishError(said["lately"].format(shown))
+        raise _error(wish, "lately", shown)
 
 
 def no_answer(wish: Wish, must: Problem) -> WishError:
     """Return the error for a problem that no string can hold."""
     shown = text(must, Print.TRUE, wish.language)
-    return WishError(_SAID[wish.language]["answer"].format(shown))
+    return _error(wish, "answer", shown)
 
 
 def unlike(wish: Wish, must: Problem, topic: Topic) -> WishError:
     """Return the error for a problem that is not of the kind of the string."""
     shown = text(must, Print.TRUE, wish.language)
-    return WishError(_SAID[wish.language]["operation"].format(shown, wish.focus.value, topic.value))
+    return _error(wish, "operation", shown, wish.focus, topic)
 
 
 def nothing(wish: Wish) -> WishError:
     """Return the error for a grade in which too few problems suit the family in focus."""
-    return WishError(_SAID[wish.language]["few"].format(wish.grade, wish.focus.value, wish.many))
+    return _error(wish, "few", wish.grade, wish.focus, wish.many)
 
 
 def clash(wish: Wish, names: tuple[str, ...]) -> WishError:
@@ -132,9 +139,28 @@ def clash(wish: Wish, names: tuple[str, ...]) -> WishError:
     said = _SAID[wish.language]
     called = [said[f"wish {name}"].format(wish) for name in names]
     if len(called) == 1:
-        return WishError(said["alone"].format(called[0], wish.focus.value, wish.grade))
+        return _error(wish, "alone", called[0], wish.focus, wish.grade)
     listed = said["and"].join((", ".join(called[:-1]), called[-1]))
-    return WishError(said["clash"].format(listed, called[0]))
+    return _error(wish, "clash", listed, called[0])
+
+
+def _error(wish: Wish, what: str, *parts: object) -> WishError:
+    """Return an error by what it says and what is filled in."""
+    said = _SAID[wish.language][what]
+    slugs = (", ".join(map(str, part)) if isinstance(part, tuple) else part for part in parts)
+    return WishError(said.format(*slugs), said.format(*(_name(wish, part) for part in parts)))
+
+
+def _name(wish: Wish, part: object) -> str:
+    match part:
+        case tuple():
+            return ", ".join(_name(wish, each) for each in part)
+        case Family():
+            return family_name(part, wish.language)
+        case Topic():
+            return topic_name(part, wish.language)
+        case _:
+            return str(part)
 
 
 _SAID = {

@@ -37,7 +37,7 @@ def compose_page(request: HttpRequest) -> HttpResponse:
     except UnreadableLineError as error:
         return _form(request, school_class, fields, line_said(error, school_class))
     except WishError as error:
-        return _form(request, school_class, fields, str(error))
+        return _form(request, school_class, fields, error.named)
     plan.save()
     return redirect("plan", plan_id=plan.pk)
 
@@ -48,8 +48,10 @@ def warm_page(request: HttpRequest) -> HttpResponse:
     """Have ready what a wish is composed from; there is nothing to see."""
     try:
         WARMER.ask(wish_in(typed_wish(request.GET), Language.EN))
-    except (UnreadableLineError, WishError) as error:
-        raise RefusalError(400, str(error)) from None
+    except UnreadableLineError as error:
+        raise RefusalError(400, error.problem.sentence(Language.EN)) from None
+    except WishError as error:
+        raise RefusalError(400, error.named) from None
     return HttpResponse(status=204)
 
 

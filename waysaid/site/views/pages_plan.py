@@ -11,7 +11,7 @@ from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
 from waysaid.number import Language, Unreadable, parse, text
-from waysaid.site.composing import cost_said, ideas, say_why_anew, take_idea, take_wish
+from waysaid.site.composing import around, cost_said, ideas, say_why_anew, take_idea, take_wish
 from waysaid.site.models import Plan, SchoolClass
 from waysaid.site.plan_view import links_shown, rows_shown, summary
 from waysaid.site.planning import (
@@ -82,7 +82,7 @@ def plan_page(request: HttpRequest, plan_id: int) -> HttpResponse:
     except Unreadable as error:
         return _refused(request, plan, error.sentence(_language(plan)))
     except WishError as error:
-        return _refused(request, plan, str(error))
+        return _refused(request, plan, error.named)
     if _texts(plan) != before:
         _note_change(request, plan, before if plan.wish == wished else [])
     plan.save()
@@ -287,7 +287,7 @@ def _plan(request: HttpRequest, plan: Plan, error: str = "") -> HttpResponse:
     opened = request.POST.get("open") or request.GET.get("open", "")
     wish, typed = kept_wish(plan), "wish-focus" in request.POST
     if wish is not None:
-        WARMER.ask(wish)
+        WARMER.ask(around(plan, wish))
     context = {
         **_shown(plan),
         "today": timezone.localdate(),

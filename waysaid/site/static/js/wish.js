@@ -27,5 +27,12 @@ for (const wish of document.querySelectorAll("[data-wish]")) {
     clearTimeout(timer);
     timer = setTimeout(ready, PAUSE);
   });
+  const form = wish.closest("form");
+  form?.addEventListener("submit", (event) => {
+    const busy = form.querySelector("[data-part=busy]");
+    const pressed = /** @type {HTMLButtonElement | null} */ (event.submitter);
+    const composes = !pressed?.name || pressed.value === "compose";
+    if (busy && composes) busy.textContent = busy.getAttribute("data-busy");
+  });
   suit();
 }
