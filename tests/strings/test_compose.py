@@ -28,7 +28,7 @@ from waysaid.ways import Family, family_name, grades_of
 
 FEW = 8
 """The candidates of a pool small enough that every string of it can be weighed."""
-NEAR = count(test=300, sweep=10_000)
+NEAR = max(300, count(test=300, sweep=10_000))
 """Problems that lie close to each other, where helps are looked at."""
 GRADES = {
     Topic.SUMS: 2,
@@ -53,7 +53,7 @@ GRADES = {
 """A grade in which each topic is at home."""
 SLICE = {Topic.SUMS, Topic.PRODUCTS, Topic.IMAGES, Topic.FRACTION_SUMS, Topic.PERCENTS}
 AT_HOME = [(topic, HOMES[topic][0]) for topic in Topic]
-WHOLE = [pair for pair in AT_HOME if pair[0] in SLICE] if count(test=1, sweep=0) else AT_HOME
+WHOLE = [pair for pair in AT_HOME if pair[0] in SLICE] if count(test=100, sweep=0) else AT_HOME
 """Those that are composed from the whole pool of a grade."""
 EVERY = [(topic, family) for topic in Topic for family in HOMES[topic]]
 
