@@ -13,6 +13,7 @@ from waysaid.site.talk_rows import printed
 from waysaid.site.warming import ready
 from waysaid.site.wishing import fields_of, kept_wish
 from waysaid.strings import (
+    LONGEST,
     MOST_NODES_OF_A_TAP,
     Composed,
     Wish,
@@ -96,6 +97,15 @@ def _put(plan: Plan, wish: Wish, found: Composed) -> None:
     plan.problems = rows
     plan.wish = {**fields_of(wish), "about": found.topic.value}
     plan.starter = ""
+
+
+def keep_added(plan: Plan, added: list[Row]) -> None:
+    """Lock problems that were added to a composed plan, and wish for a string as long as it is."""
+    for row in added:
+        row["locked"] = True
+    if len(plan.problems) <= LONGEST:
+        longer = max(len(plan.problems), int(plan.wish["length"]))
+        plan.wish = {**plan.wish, "length": str(longer)}
 
 
 def ideas(plan: Plan) -> tuple[IdeaShown, ...]:

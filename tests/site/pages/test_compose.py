@@ -127,6 +127,16 @@ def test_a_problem_that_is_typed_is_kept_and_the_rest_composed_around_it(cast, p
     assert texts(plan)[1] == "8 + 7"
 
 
+def test_a_problem_that_is_added_is_kept_and_the_string_is_as_long_as_that(cast, plan):
+    press(cast, plan, "save", more="8 + 7")
+    assert texts(plan)[4] == "8 + 7"
+    assert plan.problems[4]["locked"]
+    press(cast, plan, "compose", **{"wish-length": plan.wish["length"]})
+    after = texts(plan)
+    assert len(after) == 5
+    assert after[4] == "8 + 7"
+
+
 def test_a_change_says_what_it_costs_and_reasons_follow_it(cast, plan):
     first, why = plan.problems[0]["id"], plan.problems[1]["why"]
     assert 'data-part="costs" hidden' in page_of(cast, plan)
@@ -147,6 +157,7 @@ def test_a_script_that_saves_gets_the_cost(cast, plan):
     asked = {"do": "save", f"text-{first}": "9 + 4"}
     saved = cast.owner.post(f"/plans/{plan.pk}", asked, headers={"accept": "application/json"})
     assert saved.json()["saved"]
+    assert saved.json()["locked"] == [first]
     assert any(line.startswith("easy to enter: ") for line in saved.json()["cost"])
 
 

@@ -47,7 +47,12 @@ def test_a_string_is_composed_locked_recomposed_and_changed_for_another_idea(
     assert len(first) == 4
     assert "problem 1" in page.locator(".why-cell").nth(1).inner_text().lower()
 
-    press(page, re.compile("^Lock"), 1)
+    lock = page.locator("button[value^='lock:']").nth(1)
+    lock.focus()
+    page.keyboard.press("Enter")
+    page.wait_for_function("one => one.textContent.startsWith('Locked')", arg=lock.element_handle())
+    assert lock.get_attribute("aria-pressed") == "true"
+    assert lock.evaluate("one => one === document.activeElement")
     press(page, "Compose the rest again")
     second = problems(page)
     assert second[1] == first[1]
@@ -78,6 +83,7 @@ def test_a_problem_typed_says_at_once_what_it_costs(enter, axe):
     costs = page.locator(".cost li")
     costs.first.wait_for()
     assert any(line.startswith("easy to enter: ") for line in costs.all_inner_texts())
+    assert page.locator("button[value^='lock:']").first.get_attribute("aria-pressed") == "true"
     assert axe(page) == []
 
 

@@ -11,7 +11,15 @@ from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
 from waysaid.number import Language, Unreadable, parse, text
-from waysaid.site.composing import around, cost_said, ideas, say_why_anew, take_idea, take_wish
+from waysaid.site.composing import (
+    around,
+    cost_said,
+    ideas,
+    keep_added,
+    say_why_anew,
+    take_idea,
+    take_wish,
+)
 from waysaid.site.models import Plan, SchoolClass
 from waysaid.site.plan_view import links_shown, rows_shown, summary
 from waysaid.site.planning import (
@@ -84,10 +92,13 @@ def plan_page(request: HttpRequest, plan_id: int) -> HttpResponse:
     except WishError as error:
         return _refused(request, plan, error.named)
     if _texts(plan) != before:
-        _note_change(request, plan, before if plan.wish == wished else [])
+        composed_anew = request.POST.get("do") == "compose" and plan.wish != wished
+        _note_change(request, plan, [] if composed_anew else before)
     plan.save()
+    _warm(plan)
     if wants_json(request):
-        return JsonResponse({"saved": True, "cost": _cost(request, plan)})
+        locked = [row["id"] for row in plan.problems if row.get("locked")]
+        return JsonResponse({"saved": True, "cost": _cost(request, plan), "locked": locked})
     return redirect(_address(request, plan, opened))
 
 
@@ -97,6 +108,13 @@ def _address(request: HttpRequest, plan: Plan, opened: str) -> str:
     if opened:
         return f"{address}?open={opened}#row-{opened}"
     return f"{address}?ideas=yes#ideas" if what == "ideas" else address
+
+
+def _warm(plan: Plan) -> None:
+    """Have ready what composing the rest again takes."""
+    wish = kept_wish(plan)
+    if wish is not None:
+        WARMER.ask(around(plan, wish))
 
 
 def _texts(plan: Plan) -> list[str]:
@@ -194,6 +212,8 @@ def _take_more(plan: Plan, typed: str) -> None:
     if len(plan.problems) + len(added) > MOST_PROBLEMS:
         raise RefusalError(400, _most())
     plan.problems = [*plan.problems, *added]
+    if added and plan.wish:
+        keep_added(plan, added)
 
 
 def _do(request: HttpRequest, plan: Plan, button: tuple[str, str], opened: str) -> str:
@@ -285,9 +305,8 @@ def _plan(request: HttpRequest, plan: Plan, error: str = "") -> HttpResponse:
         raise not_here()
     before = request.session.get("plan-before") or [0]
     opened = request.POST.get("open") or request.GET.get("open", "")
-    wish, typed = kept_wish(plan), "wish-focus" in request.POST
-    if wish is not None:
-        WARMER.ask(around(plan, wish))
+    typed = "wish-focus" in request.POST
+    _warm(plan)
     context = {
         **_shown(plan),
         "today": timezone.localdate(),
@@ -299,7 +318,7 @@ def _plan(request: HttpRequest, plan: Plan, error: str = "") -> HttpResponse:
         **choices(wording_of(plan.school_class)),
         "wish": typed_wish(request.POST) if typed else suggested(plan),
         "wish_open": not plan.problems or request.POST.get("do") == "compose",
-        "composed": wish is not None,
+        "composed": kept_wish(plan) is not None,
         "cost": [] if error else _cost(request, plan),
         "ideas": ideas(plan) if "ideas" in request.GET else None,
         "error": error,

@@ -4,8 +4,20 @@ const form = /** @type {HTMLFormElement} */ (document.getElementById("plan"));
 const said = form.querySelector("[data-part=saved]");
 const wrong = document.getElementById("wrong");
 
+/** What is sent goes one after the other: a plan is taken and kept as a whole. */
+let turn = Promise.resolve(true);
+
+/** @param {() => Promise<boolean>} job what to do when all before is done */
+function inTurn(job) {
+  turn = turn.then(job);
+  return turn;
+}
+
 /** @param {string} what the button this stands for */
-async function send(what) {
+const send = (what) => inTurn(() => post(what));
+
+/** @param {string} what the button this stands for */
+async function post(what) {
   const body = new FormData(form);
   body.delete("more");
   body.set("do", what);
@@ -17,7 +29,10 @@ async function send(what) {
     });
     const answer = await response.json();
     tell(response.ok ? "" : answer.error);
-    if (response.ok) showCost(answer.cost);
+    if (response.ok) {
+      showCost(answer.cost);
+      showLocks(answer.locked);
+    }
     return response.ok;
   } catch {
     tell(said?.getAttribute("data-not-saved") ?? "");
@@ -57,6 +72,32 @@ const typed = [...form.elements].some(
     field.value !== field.defaultValue,
 );
 if (typed && !wrong) send("save");
+
+// A lock is turned in place: the page, and where one is in it, stay as they are.
+const locks = /** @type {HTMLButtonElement[]} */ ([
+  ...form.querySelectorAll("button[value^='lock:']"),
+]);
+
+/** @param {string[]} locked the ids of the rows that are locked now */
+function showLocks(locked) {
+  for (const lock of locks) {
+    const pressed = locked.includes(lock.value.replace("lock:", ""));
+    const word = /** @type {HTMLElement} */ (lock.querySelector("[data-lock]"));
+    lock.setAttribute("aria-pressed", String(pressed));
+    word.textContent = word.dataset[pressed ? "locked" : "lock"] ?? "";
+  }
+}
+
+for (const lock of locks) {
+  lock.addEventListener("click", (event) => {
+    event.preventDefault();
+    const wanted = lock.getAttribute("aria-pressed") !== "true";
+    inTurn(async () => {
+      const done = lock.getAttribute("aria-pressed") === String(wanted);
+      return done || post(lock.value);
+    });
+  });
+}
 
 /** @type {HTMLElement | null} */
 let dragged = null;
