@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from waysaid.site.days_off import DaysOffError, days_off
+from waysaid.site.days_off import DaysOffError, days_off, typed_days
 
 DATES = st.dates(date(2020, 1, 1), date(2040, 1, 1))
 
@@ -39,3 +39,15 @@ def test_a_stretch_has_all_its_days(first, more):
     last = first + timedelta(days=more)
     found = days_off(f"{first} to {last}")
     assert (min(found), max(found), len(found)) == (first, last, more + 1)
+
+
+@given(st.sets(DATES, max_size=12))
+def test_days_are_written_as_they_are_read_apart_from_weekends(days):
+    found = days_off(typed_days(days))
+    assert days <= found
+    assert all(day.weekday() >= 5 for day in found - days)
+
+
+def test_a_break_is_one_line():
+    days = days_off("2026-12-21 to 2026-12-25\n2026-12-28 to 2027-01-01\n2026-11-26")
+    assert typed_days(days) == "2026-11-26\n2026-12-21 – 2027-01-01"

@@ -268,7 +268,7 @@ def test_a_string_that_a_later_version_cannot_read_breaks_no_page(cast, year):
     assert press(cast, one, "plan").status_code == 302
     assert Plan.objects.get().problems == []
     assert len(whole_year(year).talks) == year.days.count() - 2
-    assert "day" in proposed(cast).split('id="moves">')[1][:40]
+    assert 'id="moves"' in proposed(cast)
 
 
 def test_the_record_of_the_class_holds_its_year(cast, year):
@@ -278,11 +278,11 @@ def test_the_record_of_the_class_holds_its_year(cast, year):
 
 
 def test_laying_out_anew_begins_with_the_days_of_the_year_that_there_is(cast, year):
-    year.off = ["2026-12-24", "2026-12-25"]
+    year.off = ["2026-12-24", "2026-12-25", "2026-12-28"]
     year.save()
     page = cast.owner.get("/year/").text
     assert f'name="first" type="date" class="field" value="{year.first}"' in page
-    assert "2026-12-24\n2026-12-25</textarea>" in page
+    assert "2026-12-24 – 2026-12-28</textarea>" in page
 
 
 def test_the_next_talk_is_the_first_one_that_is_not_left_out_or_held(cast, year):

@@ -9,6 +9,7 @@ from django.utils import timezone
 from tests.site.made import problem_id, sent, way
 from tests.site.year_made import coming, press, proposed, rows, texts, waited, year
 from waysaid.site.models import SchoolYear
+from waysaid.site.year_days import LATELY
 from waysaid.site.year_work import WORKS
 
 __all__ = ["rows", "year"]
@@ -44,6 +45,29 @@ def test_planning_again_says_what_would_move_and_moves_it_when_told(cast, year):
     assert year.proposal is None
     assert idea in [day.idea for day in coming(year)[:6]]
     assert year.days.get(date=skipped.date).settled
+
+
+def test_what_was_missed_long_ago_counts_only_where_somebody_said_so(cast, year):
+    today = timezone.localdate()
+    past = list(year.days.filter(date__lte=today))
+    lately = [day for day in past[-LATELY:] if day.date < today]
+    waiting = cast.owner.get("/year/again").text.split('id="missed"')[1].split("</section>")[0]
+    assert waiting.count("<a ") == len(lately) >= LATELY - 1
+    press(cast, past[0], "skip")
+    waiting = cast.owner.get("/year/again").text.split('id="missed"')[1].split("</section>")[0]
+    assert f"/year/day/{past[0].date}" in waiting
+
+
+def test_a_plan_that_cannot_be_found_leaves_what_was_missed_waiting(cast, year):
+    day = coming(year)[0]
+    press(cast, day, "skip")
+    year.proposal = {"moves": [], "without": [], "possible": False, "missed": [str(day.date)]}
+    year.save()
+    page = cast.owner.get("/year/again").text
+    assert "nothing would be moved" in page
+    assert 'value="take"' not in page
+    cast.owner.post("/year/again", {"do": "leave"})
+    assert not year.days.get(pk=day.pk).settled
 
 
 def test_a_settled_day_s_string_is_on_one_day_alone(cast, year):

@@ -1,6 +1,7 @@
 """Days off as a teacher types them: a day a line, or the first and the last of some."""
 
 import re
+from collections.abc import Iterable
 from datetime import date, timedelta
 
 _DAY = r"\d{4}-\d{2}-\d{2}"
@@ -26,6 +27,22 @@ def days_off(typed: str) -> frozenset[date]:
         if said:
             found |= _stretch(number, said)
     return frozenset(found)
+
+
+def typed_days(days: Iterable[date]) -> str:
+    """Return days as they would be typed: what follows each other, weekends apart, in one line."""
+    stretches: list[tuple[date, date]] = []
+    for day in sorted(days):
+        if stretches and _next_weekday(stretches[-1][1]) >= day:
+            stretches[-1] = (stretches[-1][0], day)
+        else:
+            stretches.append((day, day))
+    lines = (f"{one} – {last}" if last > one else str(one) for one, last in stretches)
+    return "\n".join(lines)
+
+
+def _next_weekday(day: date) -> date:
+    return day + timedelta(days=max(1, 7 - day.weekday()) if day.weekday() >= 4 else 1)
 
 
 def _stretch(number: int, said: str) -> set[date]:

@@ -18,6 +18,11 @@ from waysaid.strings import Curriculum, Year, idea_name, year_told
 Kept = dict[str, Any]
 
 
+LATELY = 10
+"""School days: what was missed longer ago is not made up by itself, and what was heard is not asked
+about. Two weeks, as long as a missed talk has to come again; our choice."""
+
+
 class FixedDayError(ValueError):
     """Raised for a day that stays as it is: it is past, or locked."""
 
@@ -87,13 +92,16 @@ def became_of(
 ) -> Became:
     """Return what became of the days; `told` are ideas not heard yet, and those that all have.
 
-    A day on which a talk was already held is past.
+    A day on which a talk was already held is past. One longer ago than `LATELY` counts as held
+    unless somebody said that there was no talk: most likely there was one without these pages.
     """
-    past = [day.date for day in days if day.date == today and day.date in talks]
-    coming = [day.date for day in days if day.date >= today and day.date not in past]
+    past = [day.date for day in days if day.date < today or (day.date == today and today in talks)]
+    coming = [day.date for day in days if day.date not in past]
+    long_ago = past[:-LATELY]
+    missed = (day for day in days if was_missed(day, talks, today))
     return Became(
         today=min(coming, default=date.max),
-        missed=frozenset(day.date for day in days if was_missed(day, talks, today)),
+        missed=frozenset(day.date for day in missed if day.skipped or day.date not in long_ago),
         locked=frozenset(day.date for day in days if day.locked),
         not_yet=told[0],
         all_have=told[1],

@@ -13,12 +13,9 @@ from waysaid.site.image_view import image_scene
 from waysaid.site.models import SchoolYear, Talk, YearDay
 from waysaid.site.record import at_hand
 from waysaid.site.talk_rows import printed
-from waysaid.site.year_days import frame_of, was_missed, whys_of
+from waysaid.site.year_days import LATELY, frame_of, was_missed, whys_of
 from waysaid.site.year_laid import ideas_of
 from waysaid.strings import Curriculum, Idea, idea_name
-
-LATELY = 10
-"""School days that are asked about before a year is planned again: two weeks, our choice."""
 
 
 @dataclass(frozen=True, slots=True)

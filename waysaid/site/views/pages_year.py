@@ -15,7 +15,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 
 from waysaid.number import Language
 from waysaid.paper import CalendarError, read_calendar, year_calendar
-from waysaid.site.days_off import DaysOffError, days_off
+from waysaid.site.days_off import DaysOffError, days_off, typed_days
 from waysaid.site.first_problems import GRADES
 from waysaid.site.models import SchoolClass, SchoolYear, YearDay
 from waysaid.site.refusal import not_here
@@ -31,7 +31,7 @@ LARGEST_CALENDAR = 1024 * 1024
 LONGEST_OFF = 8000
 CURRICULA = {
     Curriculum.CCSS: gettext_lazy("Common Core (US)"),
-    Curriculum.ENGLAND: gettext_lazy("England"),
+    Curriculum.ENGLAND: gettext_lazy("England (Grade 1 is its Year 2)"),
 }
 TOO_MANY = "too many"
 SAID = "year-said"
@@ -234,7 +234,7 @@ def _before(year: SchoolYear | None) -> dict[str, str]:
     if year is None:
         return {}
     first, last = year.first.isoformat(), year.last.isoformat()
-    return {"first": first, "last": last, "off": "\n".join(map(str, year.off))}
+    return {"first": first, "last": last, "off": typed_days(map(date.fromisoformat, year.off))}
 
 
 def _said(request: HttpRequest) -> dict[str, Any] | None:
