@@ -20,6 +20,7 @@ PATHS = (
     "{plan}/print",
     "/starters?grade=2",
     "/starters/moving-a-few-across",
+    "/year/",
     "/talks/",
     "{talk}/back",
     "{talk}/back?step=1",
