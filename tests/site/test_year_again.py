@@ -117,6 +117,7 @@ def test_an_idea_whose_family_was_not_heard_in_its_talk_is_offered_as_not_heard_
 
 
 @pytest.mark.slow
+@pytest.mark.skipif(not Path("/proc").is_dir(), reason="looks for processes where Linux has them")
 def test_a_server_that_stops_while_a_year_is_laid_out_leaves_no_trace(serve):
     server = serve()
     teacher = server.teacher()
