@@ -10,7 +10,7 @@ from waysaid.number import Problem, Unreadable, parse, text
 from waysaid.site.models import Plan
 from waysaid.site.planning import Row, problems_of, row_of
 from waysaid.site.talk_rows import printed
-from waysaid.site.warming import ready
+from waysaid.site.warming import Warmer, ready
 from waysaid.site.wishing import fields_of, kept_wish
 from waysaid.strings import (
     LONGEST,
@@ -131,18 +131,21 @@ def _ideas_of(plan: Plan) -> tuple[Composed, ...]:
     wish = kept_wish(plan)
     if wish is None:
         return ()
-    held = around(plan, wish)
-    ready(held)
     try:
-        _check_kept(held)
-        return _alternatives(held)
+        return _alternatives(around(plan, wish))
     except WishError:
         return ()
 
 
 @lru_cache(maxsize=64)
 def _alternatives(wish: Wish) -> tuple[Composed, ...]:
+    _check_kept(wish)
+    ready(wish)
     return alternatives(wish, MOST_IDEAS + 1, NODES_OF_AN_IDEA)
+
+
+WARMER = Warmer(_alternatives)
+"""Has ready what composing for a wish takes, its other ideas with it."""
 
 
 def say_why_anew(plan: Plan) -> None:

@@ -6,9 +6,10 @@ composed within a tap.
 
 import threading
 from collections import defaultdict
+from collections.abc import Callable
 from contextlib import suppress
 
-from waysaid.strings import Topic, Wish, WishError, compose, pool_for, topic_of
+from waysaid.strings import Topic, Wish, WishError, pool_for, topic_of
 from waysaid.ways import Family
 
 _LOCKS: defaultdict[tuple[int, Topic, Family], threading.Lock] = defaultdict(threading.Lock)
@@ -29,15 +30,16 @@ def ready(wish: Wish) -> None:
 
 
 class Warmer:
-    """Makes ready what was wished for last, one wish at a time, off the request's path."""
+    """Prepares what was wished for last, one wish at a time, off the request's path."""
 
-    def __init__(self) -> None:
+    def __init__(self, prepare: Callable[[Wish], object]) -> None:
+        self._prepare = prepare
         self._lock = threading.Lock()
         self._next: Wish | None = None
         self._works = False
 
     def ask(self, wish: Wish) -> None:
-        """Have a wish made ready, and return at once; one that still waits is forgotten."""
+        """Have a wish prepared, and return at once; one that still waits is forgotten."""
         with self._lock:
             self._next = wish
             if self._works:
@@ -48,9 +50,8 @@ class Warmer:
     def _work(self) -> None:
         try:
             while (wish := self._take()) is not None:
-                ready(wish)
                 with suppress(WishError):
-                    compose(wish, 0)
+                    self._prepare(wish)
         finally:
             with self._lock:
                 self._works = False
@@ -60,6 +61,3 @@ class Warmer:
             wish, self._next = self._next, None
             self._works = wish is not None
             return wish
-
-
-WARMER = Warmer()

@@ -5,7 +5,7 @@ from django.shortcuts import redirect, render
 from django.views.decorators.http import require_http_methods, require_safe
 
 from waysaid.number import Language
-from waysaid.site.composing import take_wish
+from waysaid.site.composing import WARMER, take_wish
 from waysaid.site.first_problems import grade_of
 from waysaid.site.models import Plan, SchoolClass
 from waysaid.site.planning import UnreadableLineError
@@ -13,7 +13,6 @@ from waysaid.site.refusal import RefusalError
 from waysaid.site.talks import todays_title
 from waysaid.site.views.guards import current_class, teachers_own
 from waysaid.site.views.pages_plan import line_said
-from waysaid.site.warming import WARMER
 from waysaid.site.wishing import choices, fields_of, first_wish, typed_wish, wish_in
 from waysaid.site.wording import wording_of
 from waysaid.strings import WishError

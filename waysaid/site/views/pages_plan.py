@@ -12,6 +12,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 
 from waysaid.number import Language, Unreadable, parse, text
 from waysaid.site.composing import (
+    WARMER,
     around,
     cost_said,
     ideas,
@@ -39,7 +40,6 @@ from waysaid.site.refusal import RefusalError, not_here
 from waysaid.site.talks import todays_title
 from waysaid.site.views.failures import wants_json
 from waysaid.site.views.guards import current_class, teacher_of, teachers_own
-from waysaid.site.warming import WARMER
 from waysaid.site.wishing import choices, kept_wish, suggested, typed_wish, wish_in
 from waysaid.site.wording import wording_of
 from waysaid.strings import WishError, starter_text
