@@ -106,3 +106,19 @@ def test_a_wish_that_cannot_be_met_keeps_every_field(enter):
     assert "6 +" in page.get_by_role("alert").inner_text()
     assert page.get_by_label("Problems that must be in it").input_value() == "6 +"
     assert page.get_by_label("The last one comes as a surprise").is_checked()
+
+
+def test_in_spanish_ideas_and_costs_fit_320_pixels(house, enter, axe):
+    house.teacher.get("/settings")
+    house.teacher.send_form("/settings", language="es")
+    try:
+        page = enter("/plans/compose", viewport=NARROW)
+        press(page, "Componer")
+        press(page, "Componer el resto de nuevo")
+        press(page, "Otras ideas")
+        assert page.get_by_role("heading", name="Lo que cuesta el cambio").is_visible()
+        assert page.get_by_role("button", name="Tomar esta").count() >= 1
+        assert page.evaluate("document.documentElement.scrollWidth") <= NARROW["width"]
+        assert axe(page) == []
+    finally:
+        house.teacher.send_form("/settings", language="en")
