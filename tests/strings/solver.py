@@ -14,7 +14,7 @@ from waysaid.strings.bounds import NEVER, Bounds, Frame
 from waysaid.strings.helps import Help
 from waysaid.strings.link import LinkKind
 from waysaid.strings.pool import Pool
-from waysaid.strings.wanting import AGAIN, LOOSE, WANDERS
+from waysaid.strings.wanting import AGAIN, LOOSE, STAYS, WANDERS
 
 Var = cp_model.IntVar
 _Met = dict[Help | None, list[Var]]
@@ -112,7 +112,7 @@ class Model:
             whole_was = [arc for arcs in was.values() for arc in arcs]
             whole_now = [arc for arcs in now.values() for arc in arcs]
             self.model.add(twice >= sum(whole_was) + sum(whole_now) - 1)
-            self.cost.append((AGAIN if both else WANDERS) * twice)
+            self.cost.append((STAYS if both else WANDERS) * twice)
             for size in () if both else was.keys() & now.keys():
                 alike = self.model.new_bool_var("")
                 self.model.add(alike <= sum(was[size]))

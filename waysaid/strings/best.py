@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from random import Random
 
-from waysaid.strings.bounds import NEVER, Bounds, Frame
+from waysaid.strings.bounds import NEVER, Bounds, Came, Frame
 from waysaid.strings.helps import Help
 from waysaid.strings.link import LinkKind
 from waysaid.strings.pool import Pool
@@ -80,7 +80,7 @@ class _Search:
         starts = []
         for place in order:
             missing = self.bounds.after(self.bounds.every, place)
-            promise = here[place] + ends[missing].helped[place]
+            promise = here[place] + ends[missing].behind[Came.OTHERWISE][place]
             if promise < NEVER and place not in self.asked.barred:
                 starts.append((promise, place, missing))
         for promise, place, missing in sorted(starts, key=lambda start: start[0]):
@@ -121,7 +121,7 @@ class _Search:
         nexts: list[tuple[int, int, int, Help | None]] = []
         leads, by = pool.leads[so_far[-1]], pool.by[so_far[-1]]
         for place, number in zip(leads, by, strict=True):
-            more = ends.rest[place] + costs[number]
+            more = ends.rest[bounds.came[number]][place] + costs[number]
             if more < most and place not in so_far and place not in barred:
                 help_ = pool.helps[number]
                 run = _run(met, help_)

@@ -1,22 +1,30 @@
 """What the best end of a string leaves wanting at the least, behind every candidate.
 
-Without three rules (no problem twice, two meetings in a row unlike, nothing barred) the best end of
-a string is found from its last place to its first, for every candidate: no string can leave less
-wanting. So the bounds of a pool serve every search in it, whatever was used lately.
+Without some rules (no problem twice, nothing barred, and no more of how two meetings follow each
+other than the kinds of both) the best end of a string is found from its last place to its first,
+for every candidate: no string can leave less wanting. So the bounds of a pool serve every search in
+it, whatever was used lately.
 """
 
 from dataclasses import dataclass, field
+from enum import IntEnum
+from functools import lru_cache
 from operator import add
+from typing import NamedTuple
 
+from waysaid.strings.helps import Help
+from waysaid.strings.link import LinkKind
 from waysaid.strings.pool import Pool
 from waysaid.strings.wanting import (
+    AGAIN,
     ALONE,
     LAST_ALONE,
     LOOSE,
+    STAYS,
+    WANDERS,
     of_alone,
     of_help,
     of_place,
-    of_run,
 )
 
 NEVER = 10**9
@@ -40,20 +48,72 @@ class Frame:
     outside: frozenset[int] = frozenset()
 
 
+class Came(IntEnum):
+    """How a candidate came, so far as what comes next costs by it."""
+
+    UNHELPED = 0
+    BOTH_CHANGED = 1
+    ONE_CHANGED = 2
+    OTHERWISE = 3
+    """By another link, or first."""
+
+
+def came(help_: Help | None) -> Came:
+    """Return how a candidate came by a help, or without one."""
+    if help_ is None:
+        return Came.UNHELPED
+    if help_.kind is LinkKind.BOTH_CHANGE:
+        return Came.BOTH_CHANGED
+    return Came.ONE_CHANGED if help_.kind is LinkKind.ONE_CHANGES else Came.OTHERWISE
+
+
 @dataclass(frozen=True, slots=True)
 class Ends:
     """What the best ends from a place of a string on leave wanting, by the candidate before it.
 
-    `helped[place]` is that behind a candidate that came helped, or first; `unhelped[place]` behind
-    one that came unhelped, which should help the next. `rest[place]` is what a candidate that comes
-    here helped leaves wanting itself, with its best end; `alone` lists those that come unhelped,
-    the best first, each with that.
+    `behind[how][place]` is that behind a candidate that came so. `rest[how][place]` is what a
+    candidate that comes here so leaves wanting itself, with its best end; `alone` lists those that
+    come unhelped, the best first, each with that.
     """
 
-    helped: list[int]
-    unhelped: list[int]
-    rest: list[int] = field(default_factory=list)
+    behind: tuple[list[int], ...]
+    rest: tuple[list[int], ...] = ()
     alone: list[tuple[int, int]] = field(default_factory=list)
+
+
+class Group(NamedTuple):
+    """The candidates that one helps with so that they come alike: what comes next costs alike."""
+
+    how: Came
+    own: bool
+    leads: tuple[int, ...]
+    by: tuple[int, ...]
+
+    def more(self, before: Came) -> int:
+        """Return the least that it costs besides where the one that helps came so."""
+        if before is Came.UNHELPED:
+            return 0 if self.own else LOOSE
+        if before is not self.how or before is Came.OTHERWISE:
+            return 0
+        return STAYS if before is Came.BOTH_CHANGED else min(AGAIN, WANDERS)
+
+
+@lru_cache(maxsize=12)
+def _grouped(pool: Pool) -> tuple[tuple[Group, ...], ...]:
+    """Return those that each candidate of a pool helps with, in groups that come alike."""
+    kinds = [(came(help_), help_.own) for help_ in pool.helps]
+    found = []
+    for leads, by in zip(pool.leads, pool.by, strict=True):
+        groups: dict[tuple[Came, bool], list[tuple[int, int]]] = {}
+        for pair in zip(leads, by, strict=True):
+            groups.setdefault(kinds[pair[1]], []).append(pair)
+        found.append(
+            tuple(
+                Group(how, own, *map(tuple, zip(*pairs, strict=True)))
+                for (how, own), pairs in groups.items()
+            )
+        )
+    return tuple(found)
 
 
 @dataclass(slots=True)
@@ -61,8 +121,8 @@ class Bounds:
     """The bounds of a pool for a frame.
 
     `here[at][place]` is what a candidate leaves wanting by itself, `costs[at]` what each help of
-    the pool costs there. `ends[at][missing]` are the ends from a place on, by which of the musts
-    are still to come.
+    the pool costs there, and `came` how a candidate comes by it. `ends[at][missing]` are the ends
+    from a place on, by which of the musts are still to come.
     """
 
     pool: Pool
@@ -70,6 +130,7 @@ class Bounds:
     bits: dict[int, int] = field(default_factory=dict)
     here: list[list[int]] = field(default_factory=list)
     costs: list[list[int]] = field(default_factory=list)
+    came: list[Came] = field(default_factory=list)
     ends: list[list[Ends]] = field(default_factory=list)
 
     def __post_init__(self) -> None:
@@ -77,8 +138,9 @@ class Bounds:
         self.bits = {must: 1 << number for number, must in enumerate(self.frame.musts)}
         self.here = [self._by_itself(at) for at in range(length)]
         self.costs = [self._helps(at) for at in range(length)]
+        self.came = [came(help_) for help_ in self.pool.helps]
         nothing = [[NEVER if missing else 0] * many for missing in self._sets()]
-        self.ends = [[Ends(none, none) for none in nothing]]
+        self.ends = [[Ends((none,) * len(Came)) for none in nothing]]
         for at in range(length - 1, 0, -1):
             self.ends.insert(0, [self._before(at, missing) for missing in self._sets()])
         self.ends.insert(0, [])
@@ -124,23 +186,34 @@ class Bounds:
 
     def _before(self, at: int, missing: int) -> Ends:
         """Return the ends from place `at` on."""
-        pool, here, cost, nexts = self.pool, self.here[at], self.costs[at], self.ends[0]
+        here, nexts = self.here[at], self.ends[0]
         left = [nexts[self.after(missing, place)] for place in range(len(here))]
-        rest = [
-            one + end.helped[place] for place, (one, end) in enumerate(zip(here, left, strict=True))
-        ]
-        alone = sorted(
-            (one + end.unhelped[place] + self.unhelped(at, place), place)
-            for place, (one, end) in enumerate(zip(here, left, strict=True))
-            if one + end.unhelped[place] < NEVER
+        rest = tuple(
+            [
+                one + end.behind[how][place]
+                for place, (one, end) in enumerate(zip(here, left, strict=True))
+            ]
+            for how in Came
         )
-        least = alone[0][0] if alone else NEVER
-        loose = [one + of_run(None, help_) for one, help_ in zip(cost, pool.helps, strict=True)]
-        helped, unhelped = [], []
-        for leads, by in zip(pool.leads, pool.by, strict=True):
-            more = tuple(map(rest.__getitem__, leads))
-            ends = map(add, more, map(cost.__getitem__, by))
-            helped.append(min(least, min(ends, default=NEVER)))
-            ends = map(add, more, map(loose.__getitem__, by))
-            unhelped.append(min(least + LOOSE, min(ends, default=NEVER)))
-        return Ends(helped, unhelped, rest, alone)
+        alone = sorted(
+            (more + self.unhelped(at, place), place)
+            for place, more in enumerate(rest[Came.UNHELPED])
+            if more < NEVER
+        )
+        least, cost = alone[0][0] if alone else NEVER, self.costs[at].__getitem__
+        behind: tuple[list[int], ...] = tuple([] for _ in Came)
+        for groups in _grouped(self.pool):
+            ends = [
+                (
+                    group,
+                    min(
+                        map(add, map(rest[group.how].__getitem__, group.leads), map(cost, group.by))
+                    ),
+                )
+                for group in groups
+            ]
+            for how in Came if at > 1 else (Came.OTHERWISE,):
+                unhelped = least + (LOOSE if how is Came.UNHELPED else 0)
+                found = (end + group.more(how) for group, end in ends)
+                behind[how].append(min(unhelped, min(found, default=NEVER)))
+        return Ends(behind, rest, alone)

@@ -84,10 +84,12 @@ NOT_OWN = 24
 STRETCH = 12
 """How much more than its place asks of it the last problem should ask by itself."""
 AGAIN = 5
-"""What it costs where one problem meets the next just as the two before met, or all three have one
-answer: the third is then only said again."""
+"""What it costs where one problem meets the next by the very change by which it was met: the third
+is then only said again."""
 WANDERS = 14
 """What it costs where they meet by the same kind of link with another change: no rule is in it."""
+STAYS = 14
+"""What it costs where three in a row have one answer: whoever heard it need not work any more."""
 
 _Costs = Iterator[tuple[Row, int]]
 
@@ -170,5 +172,7 @@ def _run(before: Help | None, help_: Help | None) -> _Costs:
         if help_ is None or not help_.own:
             yield Row.LOOSE, LOOSE
     elif help_ is not None and before.kind is help_.kind:
-        alike = before.size == help_.size or help_.kind is LinkKind.BOTH_CHANGE
-        yield Row.AGAIN, AGAIN if alike else WANDERS
+        if help_.kind is LinkKind.BOTH_CHANGE:
+            yield Row.AGAIN, STAYS
+        else:
+            yield Row.AGAIN, AGAIN if before.size == help_.size else WANDERS
