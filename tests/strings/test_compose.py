@@ -220,7 +220,7 @@ def test_the_time_gives_the_length(minutes, many):
 
 
 def test_without_enough_nodes_nothing_is_called_the_best():
-    assert not compose(Wish(2, Family.GIVE_AND_TAKE), most_nodes=20).best_possible
+    assert not compose(Wish(2, Family.GIVE_AND_TAKE), most_nodes=3).best_possible
 
 
 @pytest.mark.parametrize("family", [Family.GIVE_AND_TAKE, Family.BRIDGE, Family.ADD_UP])
