@@ -116,7 +116,7 @@ def composable(grade: int, topic: Topic, family: Family, length: int) -> bool:
 def pool_for(wish: Wish, topic: Topic) -> Pool:
     """Return the pool of a wish, with the problems it names. Raises `WishError` for one unfit."""
     found = pool(wish.grade, topic, wish.focus)
-    more = tuple(problem for problem in _named(wish) if found.place(problem) is None)
+    more = tuple(problem for problem in _named(wish) if problem not in found.places)
     forms = {one.shape.key.form for one in found.candidates}
     for problem in more:
         made = candidates_of((problem,), wish.focus)
@@ -133,7 +133,7 @@ def _named(wish: Wish) -> tuple[Problem, ...]:
 
 
 def _best(found: Pool, wish: Wish, most_nodes: int, ideas: frozenset[Idea]) -> Best:
-    places = {one.problem: place for place, one in enumerate(found.candidates)}
+    places = found.places
     frame = Frame(
         wish.many,
         EASY[wish.grade],
@@ -148,12 +148,13 @@ def _best(found: Pool, wish: Wish, most_nodes: int, ideas: frozenset[Idea]) -> B
 
 def _outside(found: Pool, wish: Wish) -> Iterator[int]:
     """Yield the candidates that are outside what the string is about, but for those named."""
+    if wish.within is None and not wish.line:
+        return
     named = _named(wish)
     for place, one in enumerate(found.candidates):
         largest = max(*one.shape.numbers, one.shape.answer or 0)
-        out = one.problem in wish.outside or (wish.line and one.focus is None)
         above = wish.within is not None and largest > wish.within
-        if (out or above) and one.problem not in named:
+        if ((wish.line and one.focus is None) or above) and one.problem not in named:
             yield place
 
 

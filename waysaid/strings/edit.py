@@ -49,8 +49,7 @@ def _in_pool(wish: Wish, problems: tuple[Problem, ...]) -> tuple[Pool, list[int]
     """Return a pool that has these problems, and their places in it."""
     held = replace(wish, length=None, minutes=None, musts=(), kept=tuple(enumerate(problems)))
     found = pool_for(held, topic_of(replace(wish, musts=problems)))
-    places = {one.problem: place for place, one in enumerate(found.candidates)}
-    return found, [places[problem] for problem in problems]
+    return found, [found.places[problem] for problem in problems]
 
 
 def cost(wish: Wish, before: tuple[Problem, ...], after: tuple[Problem, ...]) -> Cost:

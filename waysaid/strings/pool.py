@@ -1,7 +1,7 @@
 """What a string is composed from: every candidate of a topic and grade, and what each helps."""
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
@@ -82,7 +82,8 @@ class Candidate:
 class Pool:
     """The candidates, and for each those that it helps with.
 
-    `steps` is by how much numbers change from one to another. `leads[place]` are the places of the
+    `places` says where each problem stands among the candidates; `steps` is by how much numbers
+    change from one to another. `leads[place]` are the places of the
     candidates that the one at `place` helps with, and `by[place]` how it helps with each: places in
     `helps`, which has each different help once.
     """
@@ -92,6 +93,7 @@ class Pool:
     leads: tuple[tuple[int, ...], ...]
     by: tuple[tuple[int, ...], ...]
     steps: tuple[Exact, ...]
+    places: Mapping[Problem, int]
 
     def helped(self, before: int) -> dict[int, Help]:
         """Return those that a candidate helps with, each with its help."""
@@ -102,13 +104,6 @@ class Pool:
     def met(self, places: Sequence[int]) -> tuple[Help | None, ...]:
         """Return the help with which each problem of a string meets the one before; first None."""
         return (None, *(self.helped(one).get(other) for one, other in pairwise(places)))
-
-    def place(self, problem: Problem) -> int | None:
-        """Return where a problem stands among the candidates; None where it is none of them."""
-        for place, one in enumerate(self.candidates):
-            if one.problem == problem:
-                return place
-        return None
 
 
 @lru_cache(maxsize=12)
@@ -175,8 +170,7 @@ def pool_of(problems: Iterable[Problem], family: Family) -> Pool:
 
 def widened(narrow: Pool, problems: Iterable[Problem], family: Family) -> Pool:
     """Return the pool with problems more: the same as that of all together, only sooner."""
-    known = {one.problem for one in narrow.candidates}
-    new = candidates_of((one for one in problems if one not in known), family)
+    new = candidates_of((one for one in problems if one not in narrow.places), family)
     index = _Index((*narrow.candidates, *new), family, narrow.steps)
     more: list[tuple[int, ...]] = [()] * len(new)
     tied = _Tied(narrow.helps, [*narrow.leads, *more], [*narrow.by, *more])
@@ -211,7 +205,7 @@ class _Tied:
     def pool(self, index: "_Index") -> Pool:
         """Return the pool."""
         leads, by = tuple(self.leads), tuple(self.by)
-        return Pool(index.candidates, tuple(self.known), leads, by, index.steps)
+        return Pool(index.candidates, tuple(self.known), leads, by, index.steps, index.places)
 
 
 def _best(found: Iterator[tuple[int, Help]], own: frozenset[LinkKind]) -> dict[int, Help]:

@@ -36,8 +36,7 @@ class Wish:
     """A wish for a string.
 
     `topic` is what it is about, the first that the family is at home in where it is None. `musts`
-    must be in it, `kept` stand at their places already (from 0), `lately` and `outside` must not be
-    in it: what was used, and what the string is not about.
+    must be in it, `kept` stand at their places already (from 0), `lately` must not be in it.
     `within` is the largest number it may have; `minutes` the time there is. With `line` every
     problem can be told on an open number line; with `surprise` the last one comes unhelped. `seed`
     chooses among equals.
@@ -56,7 +55,6 @@ class Wish:
     minutes: int | None = None
     line: bool = False
     surprise: bool = False
-    outside: frozenset[Problem] = frozenset()
 
     @property
     def many(self) -> int:
