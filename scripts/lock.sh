@@ -17,6 +17,6 @@ if ! command -v uv >/dev/null; then
 fi
 mkdir -p requirements
 compile requirements/runtime.txt
-compile requirements/dev.txt --group dev --extra postgres
+compile requirements/dev.txt --group dev --extra postgres --extra reports
 uv pip compile --group build --universal --python-version 3.11 --generate-hashes \
     --no-emit-index-url --no-header --no-annotate -q -o requirements/build.txt
