@@ -36,9 +36,13 @@ def opened(size: Size, problems: int = 3) -> pikepdf.Pdf:
     [
         (Size.A4, (210, 297)),
         (Size.LETTER, (216, 279)),
+        (Size.A3, (297, 420)),
+        (Size.TABLOID, (279, 432)),
         (Size.POSTER, (594, 841)),
         (Size.POSTER_A4, (210, 297)),
         (Size.POSTER_LETTER, (216, 279)),
+        (Size.POSTER_A3, (297, 420)),
+        (Size.POSTER_TABLOID, (279, 432)),
     ],
 )
 def test_each_size_comes_on_its_paper(size: Size, millimetres: tuple[int, int]) -> None:
@@ -62,6 +66,20 @@ def test_a_long_talk_takes_more_pages_and_a_poster_on_sheets_covers_the_poster()
     across = 3
     assert len(opened(Size.POSTER_A4).pages) % across == 0
     assert len(opened(Size.POSTER_A4).pages) >= 2 * across
+
+
+@pytest.mark.parametrize("size", [Size.POSTER_A3, Size.POSTER_TABLOID])
+def test_larger_sheets_to_glue_are_fewer_and_two_abreast(size: Size) -> None:
+    pages = len(opened(size).pages)
+    assert pages < len(opened(Size.POSTER_A4).pages)
+    assert pages % 2 == 0
+
+
+@pytest.mark.parametrize("size", [Size.A3, Size.TABLOID])
+def test_a_larger_sheet_holds_on_one_page_what_a_smaller_one_does_not(size: Size) -> None:
+    assert len(opened(Size.A4, 6).pages) > 1
+    assert len(opened(size, 6).pages) == 1
+    assert len(opened(size, 30).pages) > 1
 
 
 def test_the_same_talk_makes_the_same_bytes() -> None:

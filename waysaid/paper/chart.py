@@ -1,22 +1,23 @@
 """A talk on paper: the problems, the ways with or without names, and what connected them."""
 
-import json
 from dataclasses import asdict, dataclass
-from datetime import UTC, datetime
 from enum import StrEnum
-from importlib.resources import as_file, files
 
-import typst
+from waysaid.paper.press import MILLIMETRES, Sheet, pressed
 
 
 class Size(StrEnum):
-    """The paper: a sheet, or a poster whole (A1) or on sheets to glue."""
+    """The paper: a sheet, a poster whole (A1) or on sheets to glue, or one larger page."""
 
     A4 = "a4"
     LETTER = "letter"
+    A3 = "a3"
+    TABLOID = "tabloid"
     POSTER = "poster"
     POSTER_A4 = "poster-a4"
     POSTER_LETTER = "poster-letter"
+    POSTER_A3 = "poster-a3"
+    POSTER_TABLOID = "poster-tabloid"
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,44 +62,43 @@ class Chart:
     connections: tuple[Connection, ...] = ()
 
 
-_MM = {Size.A4: (210, 297), Size.LETTER: (216, 279), Size.POSTER: (594, 841)}
-"""Millimetres: A4 and A1 by ISO 216, US letter rounded to whole millimetres."""
 _GLUE_MM = 10
 """The strip that two sheets of a poster share: our choice."""
 _PAPERS = {
-    Size.A4: (Size.A4, 0),
-    Size.LETTER: (Size.LETTER, 0),
-    Size.POSTER: (Size.POSTER, 0),
-    Size.POSTER_A4: (Size.A4, _GLUE_MM),
-    Size.POSTER_LETTER: (Size.LETTER, _GLUE_MM),
+    Size.A4: (Sheet.A4, 0),
+    Size.LETTER: (Sheet.LETTER, 0),
+    Size.A3: (Sheet.A3, 0),
+    Size.TABLOID: (Sheet.TABLOID, 0),
+    Size.POSTER: (Sheet.A1, 0),
+    Size.POSTER_A4: (Sheet.A4, _GLUE_MM),
+    Size.POSTER_LETTER: (Sheet.LETTER, _GLUE_MM),
+    Size.POSTER_A3: (Sheet.A3, _GLUE_MM),
+    Size.POSTER_TABLOID: (Sheet.TABLOID, _GLUE_MM),
 }
-_SHEET_LETTERS = 13
-_POSTER_LETTERS = 34
-"""Points: a poster is read from a few metres (our choice)."""
-_FIXED_DATE = datetime(2026, 1, 1, tzinfo=UTC)
-"""The date inside the file, fixed so that the same talk makes the same bytes."""
+_USUAL = ((13, 2),)
+_ONE_PAGE = ((20, 2), (18, 2), (16, 2), (16, 3), (14, 3), (13, 3), (12, 3), (11, 3))
+_POSTER = ((34, 2),)
+"""Points, and columns: a poster is read from a few metres. Of several, the first with which the
+chart fits on one page, else the last (our choice)."""
+_LAYOUTS = {
+    Size.A4: _USUAL,
+    Size.LETTER: _USUAL,
+    Size.A3: _ONE_PAGE,
+    Size.TABLOID: _ONE_PAGE,
+}
 
 
 def chart_pdf(chart: Chart, size: Size) -> bytes:
     """Return the chart as a tagged PDF on the paper asked for."""
     sheet, glue = _PAPERS[size]
-    unit = _SHEET_LETTERS if size in (Size.A4, Size.LETTER) else _POSTER_LETTERS
-    width, height = _MM[sheet]
-    layout = {"width": width, "height": height, "unit": unit, "columns": 2}
-    poster = {"glue": glue, "poster": _MM[Size.POSTER][0]}
-    return _compiled(json.dumps({**asdict(chart), **layout, **poster}))
+    width, height = MILLIMETRES[sheet]
+    layout = {"width": width, "height": height, "layouts": _LAYOUTS.get(size, _POSTER)}
+    poster = {"glue": glue, "poster": _poster_width(width, glue)}
+    return pressed("chart.typ", {**asdict(chart), **layout, **poster})
 
 
-def _compiled(chart: str) -> bytes:
-    """Return the chart, given as JSON, as a tagged PDF."""
-    package = files("waysaid.paper")
-    with as_file(package / "fonts") as fonts:
-        source: bytes = (package / "chart.typ").read_bytes()
-        pdf: bytes = typst.compile(
-            source,
-            font_paths=typst.Fonts(False, False, [str(fonts)]),
-            sys_inputs={"chart": chart},
-            pdf_standards=["ua-1"],
-            timestamp=_FIXED_DATE,
-        )
-    return pdf
+def _poster_width(sheet: int, glue: int) -> int:
+    """Return how wide a poster of such sheets is: as near to A1 as whole sheets come, no wider."""
+    widest, strip = MILLIMETRES[Sheet.A1][0], sheet - glue
+    across = max(1, (2 * widest + strip) // (2 * strip))
+    return min(widest, across * strip + glue)

@@ -4,8 +4,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from waysaid.drawing import Frame, Picture, answer_joint, draw, lines, nearest, svg
-from waysaid.number import Image, Language, Print, Unreadable, parse, picture_name, text
+from waysaid.number import Language, Unreadable, parse
 from waysaid.paper.chart import Chart, Connection, ProblemOnPaper, ToldOnPaper
+from waysaid.paper.planned import problem_on_paper
 from waysaid.talk import Mark, PlannedProblem, State, WayTold, ends_on, telling_of
 
 _ROOM = Frame(width=600, height=290, label=80)
@@ -46,7 +47,7 @@ def chart_of(state: State, names: Names, subtitle: str = "") -> Chart:
 def _problem(
     state: State, planned: PlannedProblem, names: Names, language: Language
 ) -> ProblemOnPaper:
-    line = _printed(planned, language)
+    line = problem_on_paper(planned.text, language)
     given = ", ".join(state.given(planned.id))
     if given:
         line += f"{_joint(planned)}{given}"
@@ -59,16 +60,6 @@ def _joint(planned: PlannedProblem) -> str:
         return answer_joint(parse(planned.text))
     except Unreadable:
         return " = "
-
-
-def _printed(planned: PlannedProblem, language: Language) -> str:
-    try:
-        problem = parse(planned.text)
-    except Unreadable:
-        return planned.text
-    if isinstance(problem, Image):
-        return picture_name(problem, language)
-    return text(problem, Print.TRUE, language)
 
 
 def _told(state: State, way: WayTold, names: Names, language: Language) -> ToldOnPaper:
@@ -89,4 +80,4 @@ def _about(state: State, marks: tuple[Mark, ...], language: Language) -> str:
     """Name the problems that a noticing was about."""
     ids = dict.fromkeys(mark.problem for mark in marks)
     found = [item for each in ids if (item := state.problem(each)) is not None]
-    return ", ".join(_printed(item, language) for item in found)
+    return ", ".join(problem_on_paper(item.text, language) for item in found)
