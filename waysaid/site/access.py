@@ -1,4 +1,4 @@
-"""Who may see and do what: the owner, a device that joined, and a board that knows its token.
+"""Who comes to a talk: whoever may teach its class, a device that joined, a board with its token.
 
 A board's token opens the board and nothing else. Through the school network's door a session
 counts for nothing: only a device's own key does, and only for its talk.
@@ -18,6 +18,7 @@ from django.utils import timezone
 
 from waysaid.site.gate import DOOR_META
 from waysaid.site.models import DeviceKey, Role, Talk, hashed
+from waysaid.site.rights import Act, may, part_in
 
 BOARD_AFTER_CLOSING = timedelta(hours=1)
 """How long a closed talk's board still says thank you; its token opens nothing after that."""
@@ -36,7 +37,7 @@ class Visitor:
 
 @dataclass(frozen=True, slots=True)
 class Seat:
-    """A place at a talk's desk."""
+    """A place at a talk's desk; `owner` for whoever may teach the class, no joined device."""
 
     talk: Talk
     owner: bool
@@ -72,9 +73,7 @@ def desk_seat(visitor: Visitor, talk_id: int) -> Seat | None:
     talk = _row(pk=talk_id)
     if talk is None:
         return None
-    person = visitor.person
-    own = person.is_authenticated and talk.school_class.owner_id == person.pk
-    if own and visitor.door is None:
+    if visitor.door is None and may(part_in(visitor.person, talk.school_class), Act.TEACH):
         return Seat(talk, owner=True, history=talk.history)
     key = device_of(visitor, talk_id)
     if key is not None and key.role == Role.DESK:

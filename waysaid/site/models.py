@@ -267,3 +267,52 @@ class Opening(models.Model):
 
     def __str__(self) -> str:
         return f"opening {self.pk}"
+
+
+class Part(models.TextChoices):
+    """What a colleague is in somebody's class; `waysaid.site.rights` says what each may do."""
+
+    TEACHER = "teacher", _("teacher")
+    CO_TEACHER = "co-teacher", _("co-teacher")
+    VISITOR = "visitor", _("visitor")
+    COACH = "coach", _("coach")
+
+
+class Member(models.Model):
+    """A colleague with a part in a class that is not hers."""
+
+    school_class = models.ForeignKey(SchoolClass, on_delete=models.CASCADE, related_name="members")
+    person = models.ForeignKey(
+        settings.AUTH_USER_MODEL, on_delete=models.CASCADE, related_name="shared"
+    )
+    part = models.CharField(max_length=12, choices=Part)
+    made_at = models.DateTimeField(auto_now_add=True)
+
+    class Meta:
+        ordering: ClassVar = ["made_at", "id"]
+        constraints: ClassVar = [
+            models.UniqueConstraint(
+                fields=["school_class", "person"], name="waysaid_member_of_class_once"
+            )
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.part} {self.pk}"
+
+
+class Invitation(models.Model):
+    """A one-time address that gives one account a part in a class; only its hash is kept."""
+
+    school_class = models.ForeignKey(
+        SchoolClass, on_delete=models.CASCADE, related_name="invitations"
+    )
+    account = models.CharField(max_length=150)
+    part = models.CharField(max_length=12, choices=Part)
+    token_hash = models.CharField(max_length=64, unique=True)
+    expires_at = models.DateTimeField()
+
+    class Meta:
+        ordering: ClassVar = ["expires_at", "id"]
+
+    def __str__(self) -> str:
+        return f"{self.part} {self.pk}"

@@ -7,11 +7,11 @@ from django.views.decorators.http import require_safe
 
 from waysaid.number import LONGEST, Language
 from waysaid.site.understood import understood
-from waysaid.site.views.guards import plain, seat_at, teachers_own
+from waysaid.site.views.guards import asks, plain, seat_at
 
 
 @require_safe
-@teachers_own
+@asks(None)
 def typed(request: HttpRequest) -> HttpResponse:
     """Answer a page around the talks, in its language."""
     return _answer(request, Language((get_language() or "en")[:2]))

@@ -7,20 +7,25 @@ from typing import Any, Concatenate, ParamSpec
 
 from django.conf import settings
 from django.contrib.auth.models import User
+from django.contrib.auth.views import redirect_to_login
 from django.core.exceptions import RequestDataTooBig
 from django.db import DatabaseError
+from django.db.models import QuerySet
 from django.http import HttpRequest, HttpResponse, UnreadablePostError
-from django.shortcuts import get_object_or_404, redirect, render
+from django.shortcuts import get_object_or_404, render
 from django.utils import translation
 from django.utils.translation import gettext as _
 
 from waysaid.site import access
 from waysaid.site.models import SchoolClass
 from waysaid.site.refusal import RefusalError, not_here
+from waysaid.site.rights import Act, classes_for, may, part_in
 from waysaid.site.views.failures import answer, disk_refusal
 
 Rest = ParamSpec("Rest")
 View = Callable[Concatenate[HttpRequest, Rest], HttpResponse]
+ACT_META = "waysaid.act"
+"""The key in the request's META for what its page does."""
 CURRENT = "class"
 """The key in the session for the class the teacher last turned to."""
 
@@ -40,26 +45,38 @@ def plain(view: View[Rest]) -> View[Rest]:
     return answered
 
 
-def teachers_own(view: View[Rest]) -> View[Rest]:
+def asks(act: Act | None) -> Callable[[View[Rest]], View[Rest]]:
     """Let in only a signed-in teacher, and never through the school network's door.
 
-    The page speaks the language of the desk of the class she turned to last.
+    What the view then finds of classes is what she may do this in; None is for pages about no
+    class. The page speaks the language of the desk of the class she turned to last.
     """
 
-    @wraps(view)
-    def answered(request: HttpRequest, /, *args: Rest.args, **kwargs: Rest.kwargs) -> HttpResponse:
-        if access.visitor_of(request).door is not None:
-            return answer(request, not_here())
-        if not request.user.is_authenticated:
-            if settings.SCHOOL_SERVER:
-                return redirect(f"{settings.LOGIN_URL}")
-            return render(request, "waysaid/closed.html", status=403)
-        school_class = current_class(request)
-        spoken = school_class.desk_language if school_class else translation.get_language()
-        with translation.override(spoken):
-            return view(request, *args, **kwargs)
+    def guarded(view: View[Rest]) -> View[Rest]:
+        @wraps(view)
+        def answered(
+            request: HttpRequest, /, *args: Rest.args, **kwargs: Rest.kwargs
+        ) -> HttpResponse:
+            if access.visitor_of(request).door is not None:
+                return answer(request, not_here())
+            if not request.user.is_authenticated:
+                if settings.SCHOOL_SERVER:
+                    return redirect_to_login(request.get_full_path())
+                return render(request, "waysaid/closed.html", status=403)
+            request.META[ACT_META] = act
+            school_class = turned_to(request)
+            spoken = school_class.desk_language if school_class else translation.get_language()
+            with translation.override(spoken):
+                return view(request, *args, **kwargs)
 
-    return plain(answered)
+        return plain(answered)
+
+    return guarded
+
+
+def teachers_own(view: View[Rest]) -> View[Rest]:
+    """Let in only whoever may do everything in the class: what a page is that names no act."""
+    return asks(Act.KEEP)(view)
 
 
 def teacher_of(request: HttpRequest) -> User:
@@ -69,16 +86,36 @@ def teacher_of(request: HttpRequest) -> User:
     return request.user
 
 
+def her_classes(request: HttpRequest) -> QuerySet[SchoolClass]:
+    """Return the classes in which she may do what this page does."""
+    return classes_for(teacher_of(request), request.META.get(ACT_META) or Act.KEEP)
+
+
 def own_class(request: HttpRequest, class_id: int) -> SchoolClass:
-    """Return a class of the teacher's own; another's is as good as not there."""
-    return get_object_or_404(SchoolClass, pk=class_id, owner=teacher_of(request))
+    """Return a class in which she may do what this page does; another is as good as not there."""
+    return get_object_or_404(her_classes(request), pk=class_id)
+
+
+def turned_to(request: HttpRequest) -> SchoolClass | None:
+    """Return the class the teacher last turned to, else her first, else one shared with her."""
+    teacher = teacher_of(request)
+    taught = classes_for(teacher, Act.TEACH)
+    chosen = taught.filter(pk=request.session.get(CURRENT) or 0).first()
+    return chosen or taught.filter(owner=teacher).first() or taught.first()
 
 
 def current_class(request: HttpRequest) -> SchoolClass | None:
-    """Return the class the teacher last turned to, else her first, else None."""
-    own = SchoolClass.objects.filter(owner=teacher_of(request))
-    chosen = own.filter(pk=request.session.get(CURRENT) or 0).first()
-    return chosen or own.first()
+    """Return the class the teacher turned to, or None where she has none.
+
+    Raises a 403 refusal where her part in it does not include what this page does.
+    """
+    school_class = turned_to(request)
+    act = request.META.get(ACT_META)
+    if school_class is not None and act is not None:
+        part = part_in(teacher_of(request), school_class)
+        if not may(part, act):
+            raise RefusalError(403, _("Your part in this class does not include this page."))
+    return school_class
 
 
 def turn_to(request: HttpRequest, school_class: SchoolClass) -> None:

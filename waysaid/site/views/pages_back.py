@@ -13,9 +13,10 @@ from waysaid.site.erasing import forget_talks
 from waysaid.site.look_back import WIDE, moment_after, state_after, steps_shown, with_scenes
 from waysaid.site.models import Talk, new_token
 from waysaid.site.record import Sent, append, at_hand
+from waysaid.site.rights import Act
 from waysaid.site.talk_rows import rows_of
 from waysaid.site.templatetags.pages import day
-from waysaid.site.views.guards import current_class, teacher_of, teachers_own
+from waysaid.site.views.guards import asks, current_class, her_classes
 from waysaid.site.wall import wall_of
 from waysaid.site.words import board_words
 from waysaid.talk import Phase, State, Wall, board_view, body_from_json
@@ -25,7 +26,7 @@ CLIENT_LETTERS = 16
 
 
 @require_safe
-@teachers_own
+@asks(Act.LOOK_BACK)
 def talks_page(request: HttpRequest) -> HttpResponse:
     """Show the talks of the class, the newest first."""
     school_class = current_class(request)
@@ -45,7 +46,7 @@ def talks_page(request: HttpRequest) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(Act.LOOK_BACK)
 def back_page(request: HttpRequest, talk_id: int) -> HttpResponse:
     """Show a talk as it stood after one of its steps; after the last if none is named."""
     talk = own_talk(request, talk_id)
@@ -73,7 +74,7 @@ def back_page(request: HttpRequest, talk_id: int) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(Act.LOOK_BACK)
 def replay(request: HttpRequest, talk_id: int) -> HttpResponse:
     """Show a past talk on the whole screen, step by step."""
     talk = own_talk(request, talk_id)
@@ -85,7 +86,7 @@ def replay(request: HttpRequest, talk_id: int) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(Act.LOOK_BACK)
 def state_then(request: HttpRequest, talk_id: int) -> HttpResponse:
     """Return the board's payload as it was after one of the talk's steps."""
     talk = own_talk(request, talk_id)
@@ -101,7 +102,7 @@ def state_then(request: HttpRequest, talk_id: int) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(Act.LOOK_BACK)
 def chart(request: HttpRequest, talk_id: int) -> HttpResponse:
     """Return the chart of a talk as a PDF, on the paper asked for, with names or without."""
     talk = own_talk(request, talk_id)
@@ -119,7 +120,7 @@ def chart(request: HttpRequest, talk_id: int) -> HttpResponse:
 
 
 @require_POST
-@teachers_own
+@asks(Act.TEACH)
 def resume(request: HttpRequest, talk_id: int) -> HttpResponse:
     """Go on with a talk that was paused or ended; go to its desk."""
     talk = own_talk(request, talk_id)
@@ -132,7 +133,7 @@ def resume(request: HttpRequest, talk_id: int) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.KEEP)
 def forget_talk(request: HttpRequest, talk_id: int) -> HttpResponse:
     """Ask, then take a talk away for good."""
     talk = own_talk(request, talk_id)
@@ -150,7 +151,7 @@ def _wall(talk: Talk) -> Wall:
 def own_talk(request: HttpRequest, talk_id: int) -> Talk:
     """Return a talk of the teacher's own; another's is as good as not there."""
     talks = Talk.objects.select_related("school_class")
-    return get_object_or_404(talks, pk=talk_id, school_class__owner=teacher_of(request))
+    return get_object_or_404(talks, pk=talk_id, school_class__in=her_classes(request))
 
 
 def _step(asked: str, last: int) -> int:

@@ -9,7 +9,8 @@ from django.views.decorators.http import require_http_methods
 
 from waysaid.site.models import PictureKind, SchoolClass
 from waysaid.site.pictures import LARGEST_BYTES, BadPictureError, keep_picture
-from waysaid.site.views.guards import current_class, teachers_own
+from waysaid.site.rights import Act
+from waysaid.site.views.guards import asks, current_class
 from waysaid.site.wall import (
     ICONS,
     MOST_SIGNALS,
@@ -25,7 +26,7 @@ MOST_SENTENCES = 8
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.CLASS)
 def board_page(request: HttpRequest) -> HttpResponse:
     """Show what hangs round the board; take changes to it."""
     school_class = current_class(request)

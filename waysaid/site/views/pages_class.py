@@ -13,8 +13,9 @@ from waysaid.number import Rest
 from waysaid.site.first_problems import GRADES
 from waysaid.site.models import Child, Language, SchoolClass
 from waysaid.site.names import MOST_NAMES, BadNamesError, clean, told_apart
+from waysaid.site.rights import Act
 from waysaid.site.roster import BadListError, read_roster, same_twice
-from waysaid.site.views.guards import current_class, teachers_own
+from waysaid.site.views.guards import asks, current_class
 from waysaid.site.views.pages_home import speak
 from waysaid.site.views.pages_welcome import listed, part_of, too_many, unreadable_file
 
@@ -30,7 +31,7 @@ MOST_EVER = 2 * MOST_NAMES
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.CLASS)
 def class_page(request: HttpRequest) -> HttpResponse:
     """Show the class list; take changes to it."""
     school_class = current_class(request)

@@ -10,8 +10,9 @@ from waysaid.site.first_problems import grade_of
 from waysaid.site.models import Plan, SchoolClass
 from waysaid.site.planning import UnreadableLineError
 from waysaid.site.refusal import RefusalError
+from waysaid.site.rights import Act
 from waysaid.site.talks import todays_title
-from waysaid.site.views.guards import current_class, teachers_own
+from waysaid.site.views.guards import asks, current_class
 from waysaid.site.views.pages_plan import line_said
 from waysaid.site.wishing import choices, fields_of, first_wish, typed_wish, wish_in
 from waysaid.site.wording import wording_of
@@ -19,7 +20,7 @@ from waysaid.strings import WishError
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.PLAN)
 def compose_page(request: HttpRequest) -> HttpResponse:
     """Ask for a wish; make a plan of the best string for it."""
     school_class = current_class(request)
@@ -42,7 +43,7 @@ def compose_page(request: HttpRequest) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(Act.PLAN)
 def warm_page(request: HttpRequest) -> HttpResponse:
     """Have ready what a wish is composed from; there is nothing to see."""
     try:

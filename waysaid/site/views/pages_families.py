@@ -9,7 +9,8 @@ from django.views.decorators.http import require_http_methods, require_safe
 from waysaid.site.family_view import family_shown
 from waysaid.site.models import SchoolClass
 from waysaid.site.refusal import not_here
-from waysaid.site.views.guards import current_class, teachers_own
+from waysaid.site.rights import Act
+from waysaid.site.views.guards import asks, current_class
 from waysaid.site.wording import LONGEST_NAME, cleaned, wording_of
 from waysaid.ways import FAMILY_NOTES, SOURCES, Family, Vocabulary, family_name
 
@@ -23,7 +24,7 @@ VOCABULARIES = {
 
 
 @require_safe
-@teachers_own
+@asks(Act.PLAN)
 def family_page(request: HttpRequest, slug: str) -> HttpResponse:
     """Show one family: what a child does, examples with drawings, names, where it leads."""
     school_class = current_class(request)
@@ -42,7 +43,7 @@ def family_page(request: HttpRequest, slug: str) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.CLASS)
 def words_page(request: HttpRequest) -> HttpResponse:
     """Show whose names for the families the class uses, and its own; take changes."""
     school_class = current_class(request)

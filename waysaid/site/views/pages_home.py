@@ -11,15 +11,10 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 from waysaid.site.models import Child, Plan, SchoolClass
 from waysaid.site.opening import local_teacher, use_opening
 from waysaid.site.refusal import not_here
+from waysaid.site.rights import Act, classes_for
+from waysaid.site.sharing import shared_with
 from waysaid.site.talk_rows import printed, rows_of, to_go_on
-from waysaid.site.views.guards import (
-    current_class,
-    own_class,
-    plain,
-    teacher_of,
-    teachers_own,
-    turn_to,
-)
+from waysaid.site.views.guards import asks, current_class, own_class, plain, teacher_of, turn_to
 from waysaid.site.views.pages_welcome import answer_welcome
 from waysaid.site.wall import empty_class
 
@@ -45,12 +40,12 @@ def open_session(request: HttpRequest, token: str) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(None)
 def home(request: HttpRequest) -> HttpResponse:
     """Show the start: begin now, or open a talk or a plan. Without a class, the first run."""
     school_class = current_class(request)
     if school_class is None:
-        return redirect("welcome")
+        return redirect("shared" if shared_with(teacher_of(request)) else "welcome")
     waiting = to_go_on(school_class)
     past = school_class.talks.exclude(pk=waiting.talk.pk if waiting else 0)
     plan = next_plan(school_class)
@@ -58,7 +53,8 @@ def home(request: HttpRequest) -> HttpResponse:
         "here": "home",
         "today": timezone.localdate(),
         "school_class": school_class,
-        "classes": SchoolClass.objects.filter(owner=teacher_of(request)),
+        "classes": classes_for(teacher_of(request), Act.TEACH),
+        "shared": shared_with(teacher_of(request)),
         "waiting": waiting,
         "plan": plan,
         "plan_problems": [printed(str(each.get("text"))) for each in plan.problems] if plan else [],
@@ -77,7 +73,7 @@ def next_plan(school_class: SchoolClass) -> Plan | None:
 
 
 @require_POST
-@teachers_own
+@asks(Act.TEACH)
 def choose_class(request: HttpRequest) -> HttpResponse:
     """Turn to another of her classes."""
     wanted = request.POST.get("class", "")
@@ -87,7 +83,7 @@ def choose_class(request: HttpRequest) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(None)
 def welcome(request: HttpRequest) -> HttpResponse:
     """Ask for a class: its name, its children's names, its language, and nothing else."""
     given = answer_welcome(request)

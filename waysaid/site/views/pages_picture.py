@@ -22,7 +22,8 @@ from waysaid.site.picture_plan import (
     wanted,
 )
 from waysaid.site.planning import MOST_PROBLEMS, row_of
-from waysaid.site.views.guards import teachers_own
+from waysaid.site.rights import Act
+from waysaid.site.views.guards import asks
 from waysaid.site.views.pages_plan import own_plan
 
 FIRST = Chosen(Kind.FRAME, "7")
@@ -30,7 +31,7 @@ MOST_SEEDS = 10**6
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.PLAN)
 def picture_page(request: HttpRequest, plan_id: int) -> HttpResponse:
     """Show a quick image as it is chosen; put it into the plan."""
     plan = own_plan(request, plan_id)

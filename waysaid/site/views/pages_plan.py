@@ -37,9 +37,10 @@ from waysaid.site.planning import (
     take_string,
 )
 from waysaid.site.refusal import RefusalError, not_here
+from waysaid.site.rights import Act
 from waysaid.site.talks import todays_title
 from waysaid.site.views.failures import wants_json
-from waysaid.site.views.guards import current_class, teacher_of, teachers_own
+from waysaid.site.views.guards import asks, current_class, her_classes
 from waysaid.site.wishing import choices, kept_wish, suggested, typed_wish, wish_in
 from waysaid.site.wording import wording_of
 from waysaid.strings import WishError, starter_text
@@ -52,7 +53,7 @@ BROUGHT_BACK = ("title", "problems", "questions", "starter", "wish")
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.PLAN)
 def plans_page(request: HttpRequest) -> HttpResponse:
     """Show the plans; make one from problems typed one a line."""
     school_class = current_class(request)
@@ -75,7 +76,7 @@ def plans_page(request: HttpRequest) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.PLAN)
 def plan_page(request: HttpRequest, plan_id: int) -> HttpResponse:
     """Show a plan; take what was changed in it, then do what the button says."""
     plan = own_plan(request, plan_id)
@@ -134,7 +135,7 @@ def _cost(request: HttpRequest, plan: Plan) -> list[str]:
 
 
 @require_POST
-@teachers_own
+@asks(Act.PLAN)
 def remove_plan(request: HttpRequest, plan_id: int) -> HttpResponse:
     """Take a plan away; talks that were on it stay."""
     own_plan(request, plan_id).delete()
@@ -142,7 +143,7 @@ def remove_plan(request: HttpRequest, plan_id: int) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(Act.PLAN)
 def print_plan(request: HttpRequest, plan_id: int) -> HttpResponse:
     """Show a whole plan, every way and drawing with it, to be printed."""
     plan = own_plan(request, plan_id)
@@ -152,7 +153,7 @@ def print_plan(request: HttpRequest, plan_id: int) -> HttpResponse:
 def own_plan(request: HttpRequest, plan_id: int) -> Plan:
     """Return a plan of the teacher's own; another's is as good as not there."""
     plans = Plan.objects.select_related("school_class")
-    return get_object_or_404(plans, pk=plan_id, school_class__owner=teacher_of(request))
+    return get_object_or_404(plans, pk=plan_id, school_class__in=her_classes(request))
 
 
 def _language(plan: Plan) -> Language:
@@ -301,7 +302,7 @@ def _shown(plan: Plan) -> dict[str, object]:
 
 
 def _plan(request: HttpRequest, plan: Plan, error: str = "") -> HttpResponse:
-    if plan.school_class.owner != request.user:
+    if not her_classes(request).filter(pk=plan.school_class_id).exists():
         raise not_here()
     before = request.session.get("plan-before") or [0]
     opened = request.POST.get("open") or request.GET.get("open", "")

@@ -10,11 +10,12 @@ from django.views.decorators.http import require_http_methods, require_safe
 from waysaid.site.erasing import class_record, forget_child, forget_class
 from waysaid.site.models import Child, SchoolClass
 from waysaid.site.refusal import not_here
-from waysaid.site.views.guards import current_class, teacher_of, teachers_own
+from waysaid.site.rights import Act
+from waysaid.site.views.guards import asks, current_class, teacher_of
 
 
 @require_safe
-@teachers_own
+@asks(Act.KEEP)
 def record_page(request: HttpRequest) -> HttpResponse:
     """Say what is kept, and offer to take it along or away."""
     school_class = current_class(request)
@@ -32,7 +33,7 @@ def record_page(request: HttpRequest) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(Act.KEEP)
 def record_json(request: HttpRequest) -> HttpResponse:
     """Return everything kept of the class as one JSON file."""
     school_class = _class(request)
@@ -45,7 +46,7 @@ def record_json(request: HttpRequest) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.KEEP)
 def forget_child_page(request: HttpRequest, child_id: int) -> HttpResponse:
     """Ask what is to go, then take it away."""
     school_class = _class(request)
@@ -58,7 +59,7 @@ def forget_child_page(request: HttpRequest, child_id: int) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.KEEP)
 def forget_class_page(request: HttpRequest) -> HttpResponse:
     """Ask for the class's name as a second thought, then take the class away."""
     school_class = _class(request)

@@ -16,7 +16,7 @@ from waysaid.site.erasing import forget_talks
 from waysaid.site.leanings import erase_leanings, leanings_of
 from waysaid.site.models import Language, SchoolClass, Talk
 from waysaid.site.refusal import not_here
-from waysaid.site.views.guards import teacher_of, teachers_own
+from waysaid.site.views.guards import asks, teacher_of
 from waysaid.site.views.pages_home import speak
 
 AGES = (90, 180, 365)
@@ -24,7 +24,7 @@ AGES = (90, 180, 365)
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(None)
 def settings_page(request: HttpRequest) -> HttpResponse:
     """Show the settings; take the language of all her classes' desks and of these pages."""
     if request.method == "POST" and request.POST.get("language") in Language.values:
@@ -48,7 +48,7 @@ def settings_page(request: HttpRequest) -> HttpResponse:
 
 
 @require_POST
-@teachers_own
+@asks(None)
 def forget_leanings(request: HttpRequest) -> HttpResponse:
     """Let corrections of one of her classes count no more: those of a key, or all."""
     own = SchoolClass.objects.filter(owner=teacher_of(request))
@@ -61,7 +61,7 @@ def forget_leanings(request: HttpRequest) -> HttpResponse:
 
 
 @require_POST
-@teachers_own
+@asks(None)
 def backup(request: HttpRequest) -> HttpResponse:
     """Return a copy of the whole data; on a school's server there is nothing here."""
     if not can_copy():
@@ -73,7 +73,7 @@ def backup(request: HttpRequest) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(None)
 def forget_old_talks(request: HttpRequest) -> HttpResponse:
     """Ask, then take away the talks of all her classes that are older than so many days."""
     asked = (request.POST if request.method == "POST" else request.GET).get("days", "")

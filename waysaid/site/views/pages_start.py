@@ -9,13 +9,14 @@ from waysaid.number import Language, Unreadable, parse
 from waysaid.site.first_problems import GRADES, grade_of, ready_problems
 from waysaid.site.models import SchoolClass, Talk
 from waysaid.site.refusal import RefusalError
+from waysaid.site.rights import Act
 from waysaid.site.talks import start_talk
 from waysaid.site.views.failures import wants_json
-from waysaid.site.views.guards import current_class, teachers_own
+from waysaid.site.views.guards import asks, current_class
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.TEACH)
 def start_page(request: HttpRequest) -> HttpResponse:
     """Offer first problems of the class's grade; begin the talk on the one that is chosen."""
     school_class = current_class(request)

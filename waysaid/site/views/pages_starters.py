@@ -11,14 +11,15 @@ from waysaid.site.models import SchoolClass
 from waysaid.site.plan_view import links_shown, rows_shown
 from waysaid.site.planning import plan_of_starter, rows_of_starter, starter_named
 from waysaid.site.refusal import not_here
+from waysaid.site.rights import Act
 from waysaid.site.talk_rows import printed
-from waysaid.site.views.guards import current_class, teachers_own
+from waysaid.site.views.guards import asks, current_class
 from waysaid.site.wording import wording_of
 from waysaid.strings import starter_text, starters
 
 
 @require_safe
-@teachers_own
+@asks(Act.PLAN)
 def starters_page(request: HttpRequest) -> HttpResponse:
     """Show the starters of a grade, all or of one focus."""
     school_class = current_class(request)
@@ -49,7 +50,7 @@ def starters_page(request: HttpRequest) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.PLAN)
 def starter_page(request: HttpRequest, slug: str) -> HttpResponse:
     """Show one starter whole; make a plan of it."""
     school_class: SchoolClass | None = current_class(request)

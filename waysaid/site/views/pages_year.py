@@ -19,7 +19,8 @@ from waysaid.site.days_off import DaysOffError, days_off, typed_days
 from waysaid.site.first_problems import GRADES
 from waysaid.site.models import SchoolClass, SchoolYear, YearDay
 from waysaid.site.refusal import not_here
-from waysaid.site.views.guards import current_class, teachers_own
+from waysaid.site.rights import Act
+from waysaid.site.views.guards import asks, current_class
 from waysaid.site.year_days import FixedDayError, keep_laid, swap, talks_by_day, whole_year
 from waysaid.site.year_laid import Frame, Row, TooManyDays, laid
 from waysaid.site.year_view import Known, comes_too_early, known_of, months_of, next_day, weekdays
@@ -45,7 +46,7 @@ class UnfitCalendarError(ValueError):
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.PLAN)
 def year_page(request: HttpRequest) -> HttpResponse:
     """Show the year of the class by months; lay one out."""
     school_class = current_class(request)
@@ -64,7 +65,7 @@ def year_page(request: HttpRequest) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(Act.PLAN)
 def busy(request: HttpRequest) -> HttpResponse:
     """Tell whether a year is being worked on."""
     school_class = current_class(request)
@@ -72,7 +73,7 @@ def busy(request: HttpRequest) -> HttpResponse:
 
 
 @require_POST
-@teachers_own
+@asks(Act.PLAN)
 def swap_days(request: HttpRequest) -> HttpResponse:
     """Let two days change places; say what now comes before what it needs."""
     school_class, year = class_with_year(request)
@@ -92,7 +93,7 @@ def swap_days(request: HttpRequest) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(Act.PLAN)
 def year_ics(request: HttpRequest) -> HttpResponse:
     """Return the year as an iCalendar file."""
     school_class, year = class_with_year(request)
@@ -104,7 +105,7 @@ def year_ics(request: HttpRequest) -> HttpResponse:
 
 
 @require_POST
-@teachers_own
+@asks(Act.KEEP)
 def forget_year(request: HttpRequest) -> HttpResponse:
     """Take the year away; plans and talks stay."""
     _school_class, year = class_with_year(request)

@@ -13,7 +13,8 @@ from django.views.decorators.http import require_http_methods
 from waysaid.number import Language
 from waysaid.site.models import SchoolClass, SchoolYear, YearDay
 from waysaid.site.refusal import not_here
-from waysaid.site.views.guards import teachers_own
+from waysaid.site.rights import Act
+from waysaid.site.views.guards import asks
 from waysaid.site.views.pages_year import class_with_year, known_for, told
 from waysaid.site.year_days import (
     became_of,
@@ -29,7 +30,7 @@ from waysaid.site.year_work import WORKS
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.PLAN)
 def day_page(request: HttpRequest, day: str) -> HttpResponse:
     """Show a day with its string; lock it, skip it, or make its string a plan."""
     school_class, year = class_with_year(request)
@@ -48,7 +49,7 @@ def day_page(request: HttpRequest, day: str) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.PLAN)
 def again_page(request: HttpRequest) -> HttpResponse:
     """Plan the year again from what happened: ask, show what would move and why, then move it."""
     school_class, year = class_with_year(request)

@@ -9,11 +9,12 @@ from django.views.decorators.http import require_POST, require_safe
 from waysaid.site.models import Picture, PictureKind
 from waysaid.site.pictures import LARGEST_BYTES, BadPictureError, keep_picture
 from waysaid.site.refusal import RefusalError
-from waysaid.site.views.guards import current_class, teacher_of, teachers_own
+from waysaid.site.rights import Act
+from waysaid.site.views.guards import asks, current_class, her_classes
 
 
 @require_POST
-@teachers_own
+@asks(Act.CLASS)
 def upload(request: HttpRequest) -> HttpResponse:
     """Keep a picture: a background at once, or the picture of the signal numbered `signal`."""
     school_class = current_class(request)
@@ -36,20 +37,20 @@ def upload(request: HttpRequest) -> HttpResponse:
 
 
 @require_safe
-@teachers_own
+@asks(Act.LOOK_BACK)
 def shown(request: HttpRequest, picture_id: int) -> HttpResponse:
     """Return one of the teacher's own pictures."""
-    picture = get_object_or_404(Picture, pk=picture_id, school_class__owner=teacher_of(request))
+    picture = get_object_or_404(Picture, pk=picture_id, school_class__in=her_classes(request))
     response = HttpResponse(bytes(picture.content), content_type=picture.content_type)
     response.headers["Cache-Control"] = "private, max-age=86400"
     return response
 
 
 @require_POST
-@teachers_own
+@asks(Act.CLASS)
 def remove(request: HttpRequest, picture_id: int) -> HttpResponse:
     """Take a picture away; a signal that had it goes back to its icon."""
-    picture = get_object_or_404(Picture, pk=picture_id, school_class__owner=teacher_of(request))
+    picture = get_object_or_404(Picture, pk=picture_id, school_class__in=her_classes(request))
     school_class = picture.school_class
     for signal in school_class.signals:
         if signal.get("picture") == picture.pk:

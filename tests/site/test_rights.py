@@ -1,0 +1,191 @@
+"""Each part in a class, and each outsider, tries every address and learns nothing beyond it."""
+
+import json
+import re
+
+import pytest
+from django.conf import settings
+from django.contrib.auth.models import User
+from django.test import Client
+from django.urls import URLPattern, get_resolver
+
+from tests.site.made import make_class, problem_id, sent, way
+from waysaid.site import sharing
+from waysaid.site.models import DeviceKey, Member, Part, Role, SchoolYear, hashed
+from waysaid.site.rights import OWNER, RIGHTS, Act, may
+from waysaid.site.talks import start_talk
+from waysaid.site.views import pages_settings, pages_share
+
+CANARY = "Zyxwvut"
+CLASS_CANARY = "Qwopclass"
+WORDS_CANARY = "vexing marmalade"
+PRIVATE = (CANARY, CLASS_CANARY, WORDS_CANARY)
+
+OPEN = {
+    "", "welcome", "open/<str:token>", "running", "join", "class/choose", "settings", "shared",
+    "settings/leanings", "settings/copy", "settings/old-talks", "typed", "invited/<str:token>",
+    "year/busy",
+}  # fmt: skip
+"""Addresses that are about no class, or that hold nothing of one by themselves."""
+NEEDS = {
+    "class": Act.CLASS,
+    "class/picture": Act.CLASS,
+    "class/picture/<int:picture_id>": Act.LOOK_BACK,
+    "class/picture/<int:picture_id>/remove": Act.CLASS,
+    "class/board": Act.CLASS,
+    "class/words": Act.CLASS,
+    "class/share": Act.SHARE,
+    "class/record": Act.KEEP,
+    "class/record.json": Act.KEEP,
+    "class/forget": Act.KEEP,
+    "class/child/<int:child_id>/forget": Act.KEEP,
+    "talks/start": Act.TEACH,
+    "start": Act.TEACH,
+    "talks/": Act.LOOK_BACK,
+    "talks/<int:talk_id>/back": Act.LOOK_BACK,
+    "talks/<int:talk_id>/back/board": Act.LOOK_BACK,
+    "talks/<int:talk_id>/back/state.json": Act.LOOK_BACK,
+    "talks/<int:talk_id>/chart.pdf": Act.LOOK_BACK,
+    "talks/<int:talk_id>/forget": Act.KEEP,
+    "year/forget": Act.KEEP,
+    "shared/<int:class_id>/boards": Act.BOARDS,
+}
+"""What an address asks for; those under talks/ and the plans' and the year's are below."""
+
+
+def needed(route):
+    """Return the act an address asks for, or None for one that is open or goes by its token."""
+    if route in OPEN or route.startswith(("board/", "one/", "login", "logout")):
+        return None
+    if route in NEEDS:
+        return NEEDS[route]
+    if route.startswith("talks/<int:talk_id>/"):
+        return Act.TEACH
+    if route.startswith(("plans/", "starters", "year/", "ways/")):
+        return Act.PLAN
+    return Act.KEEP
+
+
+@pytest.fixture
+def school(db, monkeypatch):
+    """A class full of canaries, with everyone who may try at it."""
+    for module in (sharing, pages_share):
+        monkeypatch.setattr(module, "can_share", lambda: True)
+    monkeypatch.setattr(pages_settings, "can_copy", lambda: False)
+    owner = User.objects.create(username="owner")
+    school_class = make_class(owner, name=CLASS_CANARY, names=(CANARY, "Bram"))
+    plan = school_class.plans.create(
+        title=WORDS_CANARY, problems=[{"id": "p", "text": "39 + 27", "why": WORDS_CANARY}]
+    )
+    SchoolYear.objects.create(
+        school_class=school_class, grade=2, curriculum="ccss", first="2026-09-01", last="2027-06-20"
+    )
+    talk = start_talk(school_class, problems=["39 + 27"])
+    child = school_class.children.get(name=CANARY)
+    picture = school_class.pictures.create(
+        kind="signal", content=CANARY.encode(), content_type="image/webp", width=1, height=1
+    )
+    clients = {"signed out": Client(raise_request_exception=False)}
+    for name in ("owner", "stranger", "revoked", *Part.values):
+        person, _made = User.objects.get_or_create(username=name)
+        clients[name] = Client(raise_request_exception=False)
+        clients[name].force_login(person)
+        if name in Part.values:
+            Member.objects.create(school_class=school_class, person=person, part=name)
+    for name in ("stranger", "revoked"):
+        make_class(User.objects.get(username=name), name="3A", names=("Odd",))
+    was = Member.objects.create(
+        school_class=school_class, person=User.objects.get(username="revoked"), part=Part.TEACHER
+    )
+    sharing.take_back(was)
+    talk.refresh_from_db()
+    for role in Role.values:
+        clients[role] = Client(raise_request_exception=False)
+        clients[role].cookies[settings.DEVICE_COOKIE_NAME] = f"{role}'s key"
+        DeviceKey.objects.create(talk=talk, role=role, key_hash=hashed(f"{role}'s key"))
+    told = way(problem_id(talk), child.key, 0, words=WORDS_CANARY)
+    answered = clients["owner"].post(
+        f"/talks/{talk.pk}/events", json.dumps(sent(told)), content_type="application/json"
+    )
+    assert answered.status_code == 200
+    given = {
+        "talk_id": talk.pk, "plan_id": plan.pk, "child_id": child.pk, "picture_id": picture.pk,
+        "class_id": school_class.pk, "token": "x", "slug": "bridge", "day": "2026-09-01",
+    }  # fmt: skip
+    return school_class, clients, given
+
+
+def routes():
+    """Return every address of the site as it is written in its list."""
+    patterns = [each for each in get_resolver().url_patterns if isinstance(each, URLPattern)]
+    return sorted(str(each.pattern) for each in patterns)
+
+
+def filled(route, given):
+    """Return the address with the things of the canaries' class in it."""
+    return "/" + re.sub(r"<\w+:(\w+)>", lambda found: str(given[found[1]]), route)
+
+
+IDS = {"talk_id", "plan_id", "child_id", "picture_id", "class_id"}
+EMPTY = {"plans/warm": 400, "year/day/<str:day>": 404}
+"""What answers so to whoever asks for nothing in particular."""
+PARTS = ("owner", "stranger", "revoked", "signed out", *Role.values, *Part.values)
+DESK = {"desk", "desk.json", "events", "read", "typed", "links", "picture/<int:picture_id>"}
+
+
+def allowed(who, route):
+    """Tell whether the table lets this person in."""
+    act = needed(route)
+    if act is None:
+        return True
+    if who == Role.DESK and route.removeprefix("talks/<int:talk_id>/") in DESK:
+        return True
+    part = OWNER if who == "owner" else who if who in Part.values else None
+    return may(part, act)
+
+
+@pytest.mark.parametrize("method", ["get", "post"])
+@pytest.mark.parametrize("who", PARTS)
+def test_nobody_learns_or_changes_anything_beyond_their_part(school, who, method):
+    school_class, clients, given = school
+    client, wrong = clients[who], []
+    before = set(school_class.children.values_list("name", flat=True))
+    for route in routes():
+        if allowed(who, route) and (who in ("owner", Part.TEACHER) or needed(route) is not None):
+            continue
+        answer = getattr(client, method)(filled(route, given))
+        told = b"" if answer.streaming else answer.content
+        shared_name = who in Part.values and needed(route) is None
+        if who == Part.CO_TEACHER and route == "":
+            continue
+        leaks = [each for each in PRIVATE if each.encode() in told]
+        if leaks and not (shared_name and leaks == [CLASS_CANARY]):
+            wrong.append((route, answer.status_code, leaks))
+        own = who in ("stranger", "revoked") and not {*re.findall(r"<\w+:(\w+)>", route)} & IDS
+        if needed(route) and not own and answer.status_code == 200:
+            wrong.append((route, answer.status_code, "let in"))
+    assert wrong == []
+    assert set(school_class.children.values_list("name", flat=True)) == before
+    assert school_class.talks.count() == 1
+
+
+@pytest.mark.parametrize("who", ["owner", Part.TEACHER, Part.CO_TEACHER])
+def test_everybody_gets_what_their_part_includes(school, who):
+    _class, clients, given = school
+    refused = []
+    for route in routes():
+        if needed(route) is None or not allowed(who, route) or route == "starters/<slug:slug>":
+            continue
+        status = clients[who].get(filled(route, given)).status_code
+        if status not in (200, 302, 405, EMPTY.get(route)):
+            refused.append((route, status))
+    assert refused == []
+
+
+def test_the_table_names_every_part_and_gives_a_part_no_more_than_the_owner():
+    assert set(RIGHTS) == {OWNER, *Part.values}
+    assert all(rights <= RIGHTS[OWNER] for rights in RIGHTS.values())
+    assert RIGHTS[Part.VISITOR] == {Act.BOARDS}
+    assert RIGHTS[Part.COACH] == {Act.SUMMARY}
+    assert not any(may(Part.CO_TEACHER, act) for act in (Act.KEEP, Act.SHARE, Act.CLASS))
+    assert not any(may(None, act) for act in Act)
