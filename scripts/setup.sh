@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Set up from nothing. `setup.sh runtime` is enough to use Waysaid, `setup.sh python` adds the
-# tools of development, `setup.sh` (all) adds the browser and the database server of the tests.
+# tools of development, `setup.sh` (all) adds the browser and the database server of the tests, and
+# `setup.sh office` the office program in which the sweep opens slides.
 set -euo pipefail
 source "$(dirname "$0")/common.sh"
 WHAT=${1:-all}
@@ -90,4 +91,8 @@ if [ "$WHAT" = all ]; then
     has_browser >/dev/null || apt_install chromium "only the tests use it" || say "$skipped"
     has_driver >/dev/null 2>&1 || apt_install libatomic1 "the browser tests need it" || say "$skipped"
     has_postgresql >/dev/null || install_postgresql || say "$skipped"
+fi
+if [ "$WHAT" = office ]; then
+    command -v soffice >/dev/null || apt_install libreoffice-impress "only the sweep uses it" || true
+    command -v pdftotext >/dev/null || apt_install poppler-utils "only the sweep uses it" || true
 fi

@@ -8,5 +8,7 @@ mkdir -p build
 status=0
 WAYSAID_COUNTS=sweep "$PY" -m pytest -n 2 -m "not browser and not postgres and not slow" \
     --junitxml=build/sweep.xml -o junit_family=xunit1 "$@" || status=$?
+scripts/setup.sh office
+WAYSAID_COUNTS=sweep "$PY" -m pytest tests/paper/test_slides_in_office.py || status=$?
 "$PY" scripts/sweep_report.py build/sweep.xml docs/reference/sweep.md
 exit $status

@@ -22,6 +22,7 @@ from waysaid.cli.compose import answer_compose, show_compose
 from waysaid.cli.given import BadInputError, Given, language_in
 from waysaid.cli.hear import answer_hear, show_hear
 from waysaid.cli.show import show_drawing, show_links, show_slips, show_ways
+from waysaid.cli.slides import answer_slides, show_slides
 from waysaid.cli.year import answer_year, show_year
 from waysaid.number import Language, Rest
 from waysaid.strings import Curriculum
@@ -61,6 +62,9 @@ QUESTIONS = {
         answer_year, show_year, ("grade", "out"), "lay out a year of talks for a grade"
     ),
     "bank": Question(answer_bank, show_bank, ("out",), "lay out a year for every grade"),
+    "slides": Question(
+        answer_slides, show_slides, ("problems", "out"), "write a string as slides to be changed"
+    ),
     "draw": Question(answer_draw, show_drawing, ("problem",), "draw a way as SVG"),
 }
 
@@ -229,6 +233,9 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
     if name == "links":
         parser.add_argument("problems", nargs="*", help='such as "40 + 25" "37 + 25"')
         parser.add_argument("--noticed", metavar="WORDS", help="what a child noticed about them")
+    elif name == "slides":
+        parser.add_argument("problems", nargs="*", help='such as "40 + 25" "37 + 25"')
+        parser.add_argument("--out", metavar="FILE", help="the file to write, such as string.pptx")
     elif name == "compose":
         _wish_options(parser)
     elif name in ("year", "bank"):
@@ -241,6 +248,7 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
         parser.add_argument("wrong", nargs="?", help="the answer that was given")
     if name == "ways":
         parser.add_argument("--all", action="store_true", help="every way, not only 40")
+    if name in ("ways", "slides"):
         parser.add_argument("--rest", help=f"what to do with a remainder: one of {', '.join(Rest)}")
     if name == "draw":
         parser.add_argument("--way", help=f"one of {', '.join(Family)}")

@@ -4,7 +4,7 @@ from django.conf import settings
 from django.contrib.auth import views as accounts
 from django.urls import URLPattern, URLResolver, path
 
-from waysaid.site import urls_pages
+from waysaid.site import urls_files, urls_pages
 from waysaid.site.views import (
     api_events,
     api_network,
@@ -47,6 +47,7 @@ urlpatterns: list[URLPattern | URLResolver] = [
     path("one/<str:token>/picture/<int:picture_id>", talk_pages.one_picture),
     path("join", api_network.join, name="join"),
     *urls_pages.urlpatterns,
+    *urls_files.urlpatterns,
 ]
 if settings.SCHOOL_SERVER:
     urlpatterns += [
