@@ -93,7 +93,8 @@ def test_a_suggestion_has_two_or_three_reasons_that_point_to_talks_that_were_hel
     for one in filter(None, every_talk(whole)):
         assert 2 <= len(one.reasons) <= 3
         pointed = [talk for reason in one.reasons for talk in reason.pointed]
-        assert pointed and set(pointed) <= held
+        assert pointed
+        assert set(pointed) <= held
 
 
 def test_the_problems_of_a_suggestion_invite_its_family():

@@ -26,7 +26,8 @@ def test_what_happens_is_what_a_desk_could_have_sent(seed):
         assert seconds >= 0
         assert body_from_json(body_json(body)) == body
     state = state_of(script)
-    assert state.closed and len(state.shown) == len(state.problems)
+    assert state.closed
+    assert len(state.shown) == len(state.problems)
 
 
 def test_most_children_use_several_families_as_siegler_reports():

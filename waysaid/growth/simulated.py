@@ -17,8 +17,23 @@ from random import Random
 from waysaid.drawing import Picture
 from waysaid.number import Equation, Exact, Problem, number_text, parse, said_text, text
 from waysaid.slips import foresee
-from waysaid.talk import Body, Phase, PlannedProblem, Relation, SaidStep
-from waysaid.talk import event as happened
+from waysaid.talk import (
+    AnswerHeard,
+    Body,
+    Closed,
+    Mark,
+    Noticed,
+    Passed,
+    Phase,
+    PhaseSet,
+    PlannedProblem,
+    ProblemShown,
+    Relation,
+    SaidStep,
+    TalkOpened,
+    WayAgreed,
+    WayShared,
+)
 from waysaid.ways import Family, Way, weighed_ways
 
 FROM_START = {Family.COUNTING: 40, Family.KNOWN_FACT: 30}
@@ -45,7 +60,7 @@ NOTICED = (
 PICTURES = (Picture.EQUATIONS, Picture.EQUATIONS, Picture.NUMBER_LINE)
 
 Timed = tuple[int, Body]
-"""The seconds since what was before, and what happened."""
+"""The seconds since what was before, and what """
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,11 +103,11 @@ class Simulated:
             PlannedProblem(f"p{place}", text(problem))
             for place, problem in enumerate(lesson.problems, 1)
         )
-        opened = happened.TalkOpened(title, "en", "en", planned)
+        opened = TalkOpened(title, "en", "en", planned)
         script: list[Timed] = [(0, opened)]
         for item, problem in zip(planned, lesson.problems, strict=True):
             script += self._problem(item.id, problem)
-        script += [*self._noticed(planned), (20, happened.Closed())]
+        script += [*self._noticed(planned), (20, Closed())]
         return tuple(script)
 
     def _at_start(self, child: str) -> dict[Family, int]:
@@ -110,16 +125,16 @@ class Simulated:
 
     def _problem(self, where: str, problem: Problem) -> Iterator[Timed]:
         ways = easiest_ways(problem)
-        yield 20, happened.ProblemShown(where)
+        yield 20, ProblemShown(where)
         answer = self._turn(1)[0]
         if ways:
             said = said_text(ways[0][1].answer, problem)
-            heard = happened.AnswerHeard(f"{where}-a", where, said, answer)
+            heard = AnswerHeard(f"{where}-a", where, said, answer)
             yield self.dice.randrange(8, 25), heard
         told: list[tuple[str, Way]] = []
         for child in self._turn(self.dice.choice(SPEAKERS)):
             if self.dice.randrange(12) == 0:
-                yield 4, happened.Passed(where, child)
+                yield 4, Passed(where, child)
             elif (way := self._chosen(child, ways)) is not None:
                 changed = bool(told) and self.dice.randrange(10) == 0
                 relation = Relation.CHANGES if changed else Relation.OWN
@@ -148,7 +163,7 @@ class Simulated:
 
     def _shared(
         self, where: str, problem: Problem, child: str, way: Way, relation: Relation
-    ) -> happened.WayShared:
+    ) -> WayShared:
         self._told += 1
         planted = way.family in self.room.slipping
         slips = self.dice.randrange(100) < (SLIPS_PLANTED if planted else SLIPS_OF_100)
@@ -161,7 +176,7 @@ class Simulated:
             for step, equation in zip(way.steps, equations, strict=True)
         )
         answer = said_text(way.answer, problem) if wrong is None else number_text(wrong)
-        return happened.WayShared(
+        return WayShared(
             f"{where}-w{self._told}",
             where,
             child,
@@ -192,7 +207,7 @@ class Simulated:
                 child = self._turn(1)[0]
                 same = self._chosen(child, ways)
                 if same is not None and same.family is way.family:
-                    yield 6, happened.WayAgreed(shared, child)
+                    yield 6, WayAgreed(shared, child)
 
     def _takes_up(self, family: Family) -> bool:
         held_back = family in self.room.unknown or family in (self.room.few or {})
@@ -202,11 +217,11 @@ class Simulated:
         self.strength[child][family] = self.strength[child].get(family, 0) + by
 
     def _noticed(self, planned: Sequence[PlannedProblem]) -> Iterator[Timed]:
-        yield 30, happened.PhaseSet(Phase.CONNECT)
+        yield 30, PhaseSet(Phase.CONNECT)
         pair = self.dice.sample(range(len(planned)), min(2, len(planned)))
-        marks = tuple(happened.Mark(planned[place].id, "answer") for place in sorted(pair))
+        marks = tuple(Mark(planned[place].id, "answer") for place in sorted(pair))
         words = self.dice.choice(NOTICED)
-        yield 25, happened.Noticed("n1", self._turn(1)[0], words, marks, join=True)
+        yield 25, Noticed("n1", self._turn(1)[0], words, marks, join=True)
 
 
 @cache
