@@ -1,12 +1,20 @@
 """How a class's lines are heard: its language, what its teacher corrected, what was said before."""
 
 from collections import Counter
+from collections.abc import Mapping
 from dataclasses import dataclass
+
+from django.utils import timezone
 
 from waysaid.hearing import Reading, Told
 from waysaid.number import Language
-from waysaid.site.history import corrections_before, corrections_of
-from waysaid.site.models import Talk
+from waysaid.site.history import (
+    Correction,
+    corrections_before,
+    corrections_of,
+    history_before,
+)
+from waysaid.site.models import SchoolClass, Talk
 from waysaid.talk import State, WayTold
 from waysaid.ways import Family, Step
 
@@ -32,12 +40,24 @@ def ears_for(talk: Talk, state: State, problem_text: str) -> Ears:
     chosen = Counter(corrections_of(state, talk.set_aside).values())
     if talk.history:
         chosen.update(corrections_before(talk))
+    language = Language(state.board_language)
+    return Ears(language, _meant(chosen), _before(talk, state, problem_text))
+
+
+def ears_of_class(school_class: SchoolClass) -> Ears:
+    """Return what a line is heard with where no talk of the class is open."""
+    now = Talk(school_class=school_class, made_at=timezone.now())
+    language = Language(school_class.board_language)
+    return Ears(language, _meant(history_before(now).corrections))
+
+
+def _meant(chosen: Mapping[Correction, int]) -> tuple[tuple[Family, int], ...]:
+    """Return how often each family was meant where another was proposed."""
     meant: Counter[Family] = Counter()
     for (_proposed, family), times in chosen.items():
         if family is not None:
             meant[family] += times
-    language = Language(state.board_language)
-    return Ears(language, tuple(sorted(meant.items())), _before(talk, state, problem_text))
+    return tuple(sorted(meant.items()))
 
 
 def _before(talk: Talk, state: State, problem_text: str) -> tuple[tuple[str, Reading], ...]:

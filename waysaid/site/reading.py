@@ -29,6 +29,11 @@ def way_from_line(problem_text: str, line: str, ears: Ears) -> dict[str, Any]:
     return _told(_read(problem_text, line, ears), ears)
 
 
+def reading_of(problem_text: str, line: str, ears: Ears) -> Reading:
+    """Return how a line is read, for what is said after it."""
+    return _read(problem_text, line, ears)
+
+
 def usual_picture(problem_text: str, line: str, ears: Ears) -> str:
     """Return how what a line says is drawn when nobody asks for a picture."""
     reading = _read(problem_text, line, ears)

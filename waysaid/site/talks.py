@@ -2,6 +2,7 @@
 
 import secrets
 from collections.abc import Sequence
+from datetime import datetime
 from typing import Any
 
 from django.db import transaction
@@ -56,9 +57,14 @@ def desk_title(talk: Talk) -> str:
 
 
 def todays_title(school_class: SchoolClass) -> str:
+    """Return the name of a talk of today."""
+    return title_of_day(school_class, timezone.localtime())
+
+
+def title_of_day(school_class: SchoolClass, when: datetime) -> str:
     """Return a talk's name by its day, in the board's language."""
     with translation.override(school_class.board_language):
-        day = date_format(timezone.localtime(), "l")
+        day = date_format(when, "l")
         return _("%(day)s’s talk") % {"day": day}
 
 
