@@ -6,7 +6,8 @@ from django.views.decorators.http import require_safe
 
 from waysaid.paper import Paper, Sheet, paper_pdf, recording_sheet
 from waysaid.site.on_paper import plan_on_paper
-from waysaid.site.views.guards import teachers_own
+from waysaid.site.rights import Act
+from waysaid.site.views.guards import asks
 from waysaid.site.views.pages_plan import own_plan
 
 SHEETS = (Sheet.A4, Sheet.LETTER)
@@ -14,7 +15,7 @@ SHEETS = (Sheet.A4, Sheet.LETTER)
 
 
 @require_safe
-@teachers_own
+@asks(Act.PLAN)
 def recording(request: HttpRequest, plan_id: int) -> HttpResponse:
     """Return the sheet on which a talk on this plan is written down by hand."""
     plan = own_plan(request, plan_id)

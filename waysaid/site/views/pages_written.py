@@ -13,10 +13,11 @@ from django.views.decorators.http import require_http_methods, require_POST
 
 from waysaid.site.models import Plan, new_token
 from waysaid.site.planning import MOST_PROBLEMS, UnreadableLineError, rows_typed
+from waysaid.site.rights import Act
 from waysaid.site.talk_rows import printed
 from waysaid.site.talks import title_of_day
 from waysaid.site.views.failures import disk_refusal
-from waysaid.site.views.guards import current_class, teachers_own
+from waysaid.site.views.guards import asks, current_class
 from waysaid.site.views.pages_plan import MOST_TYPED, line_said, own_plan
 from waysaid.site.written_talk import Section, WrittenTalk, keep_written, written_talk
 
@@ -29,7 +30,7 @@ NOTICED = "noticed"
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.TEACH)
 def choose_page(request: HttpRequest) -> HttpResponse:
     """Choose the plan that a talk on paper was on, or type its problems."""
     school_class = current_class(request)
@@ -56,7 +57,7 @@ def choose_page(request: HttpRequest) -> HttpResponse:
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
-@teachers_own
+@asks(Act.TEACH)
 def written_page(request: HttpRequest, plan_id: int) -> HttpResponse:
     """Take what was written down on paper of a talk on this plan; bad lines keep all of it here."""
     plan = own_plan(request, plan_id)
@@ -78,7 +79,7 @@ def written_page(request: HttpRequest, plan_id: int) -> HttpResponse:
 
 
 @require_POST
-@teachers_own
+@asks(Act.TEACH)
 def written_json(request: HttpRequest, plan_id: int) -> HttpResponse:
     """Return how each line is read so far, by the section; nothing is kept."""
     told = _told(request, own_plan(request, plan_id))
