@@ -23,6 +23,7 @@ from waysaid.cli.given import BadInputError, Given, language_in
 from waysaid.cli.hear import answer_hear, show_hear
 from waysaid.cli.show import show_drawing, show_links, show_slips, show_ways
 from waysaid.cli.slides import answer_slides, show_slides
+from waysaid.cli.talk_file import answer_talk_file, show_talk_file
 from waysaid.cli.year import answer_year, show_year
 from waysaid.number import Language, Rest
 from waysaid.strings import Curriculum
@@ -64,6 +65,9 @@ QUESTIONS = {
     "bank": Question(answer_bank, show_bank, ("out",), "lay out a year for every grade"),
     "slides": Question(
         answer_slides, show_slides, ("problems", "out"), "write a string as slides to be changed"
+    ),
+    "talk-file": Question(
+        answer_talk_file, show_talk_file, (), "write a string as a talk file, or look into one"
     ),
     "draw": Question(answer_draw, show_drawing, ("problem",), "draw a way as SVG"),
 }
@@ -233,9 +237,8 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
     if name == "links":
         parser.add_argument("problems", nargs="*", help='such as "40 + 25" "37 + 25"')
         parser.add_argument("--noticed", metavar="WORDS", help="what a child noticed about them")
-    elif name == "slides":
-        parser.add_argument("problems", nargs="*", help='such as "40 + 25" "37 + 25"')
-        parser.add_argument("--out", metavar="FILE", help="the file to write, such as string.pptx")
+    elif name in ("slides", "talk-file"):
+        _file_options(name, parser)
     elif name == "compose":
         _wish_options(parser)
     elif name in ("year", "bank"):
@@ -257,6 +260,17 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--lang", help=f"one of {', '.join(Language)}")
     parser.add_argument("--json", action="store_true", help="print one JSON object")
     parser.add_argument("--lines", metavar="FILE", help="a JSON object a line; - for what is piped")
+
+
+def _file_options(name: str, parser: argparse.ArgumentParser) -> None:
+    such = "string.pptx" if name == "slides" else "string.json"
+    parser.add_argument("problems", nargs="*", help='such as "40 + 25" "37 + 25"')
+    parser.add_argument("--out", metavar="FILE", help=f"the file to write, such as {such}")
+    if name == "talk-file":
+        parser.add_argument("--title", help="what the string is called")
+        parser.add_argument("--grade", help="from 0 (kindergarten) to 6")
+        parser.add_argument("--check", metavar="FILE", help="a talk file to look into")
+        parser.add_argument("--schema", action="store_true", help="print the form as JSON Schema")
 
 
 def _wish_options(parser: argparse.ArgumentParser) -> None:

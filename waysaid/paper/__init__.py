@@ -10,11 +10,26 @@ from waysaid.paper.recording import recording_sheet
 from waysaid.paper.slides import ProblemOnSlide, SignalOnSlide, Slides, slides_pptx
 from waysaid.paper.string_slides import Around, Wordings, string_slides
 from waysaid.paper.talk_chart import Names, chart_of
+from waysaid.paper.talk_file import (
+    LARGEST_TALK_FILE,
+    BoardInFile,
+    ChildInFile,
+    SignalInFile,
+    TalkFile,
+    outside,
+    talk_file_bytes,
+    with_children,
+)
+from waysaid.paper.talk_file_in import TalkFileError, read_talk_file
+from waysaid.paper.talk_schema import talk_schema
 
 __all__ = [
+    "LARGEST_TALK_FILE",
     "Around",
+    "BoardInFile",
     "CalendarError",
     "Chart",
+    "ChildInFile",
     "Connection",
     "Drawing",
     "Names",
@@ -25,21 +40,29 @@ __all__ = [
     "ProblemOnSlide",
     "SchoolCalendar",
     "Sheet",
+    "SignalInFile",
     "SignalOnSlide",
     "Size",
     "Slides",
     "SlipToHear",
+    "TalkFile",
+    "TalkFileError",
     "ToldOnPaper",
     "Trouble",
     "Way",
     "Wordings",
     "chart_of",
     "chart_pdf",
+    "outside",
     "paper_pdf",
     "problem_on_paper",
     "read_calendar",
+    "read_talk_file",
     "recording_sheet",
     "slides_pptx",
     "string_slides",
+    "talk_file_bytes",
+    "talk_schema",
+    "with_children",
     "year_calendar",
 ]

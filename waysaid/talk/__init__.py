@@ -1,7 +1,16 @@
 """A talk as events, and the state they fold to."""
 
 from waysaid.talk.board import Signal, Wall, board_view, ends_on, telling_of
-from waysaid.talk.codec import BadEventError, body_from_json, body_json, kind_of
+from waysaid.talk.codec import (
+    LARGEST_NUMBER,
+    LONGEST_LIST,
+    LONGEST_TEXT,
+    BadEventError,
+    body_from_json,
+    body_json,
+    kind_named,
+    kind_of,
+)
 from waysaid.talk.connect import stated, what_if_outcome, what_if_refused
 from waysaid.talk.event import (
     LOOK_SECONDS,
@@ -28,6 +37,9 @@ from waysaid.talk.fold import fold, fold_on
 from waysaid.talk.state import Answer, Noticing, State, Supposing, WayTold
 
 __all__ = [
+    "LARGEST_NUMBER",
+    "LONGEST_LIST",
+    "LONGEST_TEXT",
     "LOOK_SECONDS",
     "Answer",
     "AnswerHeard",
@@ -61,6 +73,7 @@ __all__ = [
     "ends_on",
     "fold",
     "fold_on",
+    "kind_named",
     "kind_of",
     "stated",
     "telling_of",

@@ -29,7 +29,12 @@ class BadEventError(ValueError):
 
 def kind_of(body: Body) -> str:
     """Return the kind as files name it: `way-shared`."""
-    return _slug(type(body))
+    return kind_named(type(body))
+
+
+def kind_named(record: type) -> str:
+    """Return the kind that a record's class stands for: `way-shared` for `WayShared`."""
+    return re.sub(r"(?<=[a-z])(?=[A-Z])", "-", record.__name__).lower()
 
 
 def body_json(body: Body) -> dict[str, Any]:
@@ -52,11 +57,7 @@ def body_from_json(given: object) -> Body:
     return body
 
 
-def _slug(record: type) -> str:
-    return re.sub(r"(?<=[a-z])(?=[A-Z])", "-", record.__name__).lower()
-
-
-_KINDS: dict[str, type] = {_slug(record): record for record in get_args(Body)}
+_KINDS: dict[str, type] = {kind_named(record): record for record in get_args(Body)}
 _hints = cache(get_type_hints)
 
 

@@ -5,14 +5,15 @@ from django.utils.text import slugify
 from django.views.decorators.http import require_safe
 
 from waysaid.site.plan_files import plan_slides
-from waysaid.site.views.guards import teachers_own
+from waysaid.site.rights import Act
+from waysaid.site.views.guards import asks
 from waysaid.site.views.pages_plan import own_plan
 
 SLIDES = "application/vnd.openxmlformats-officedocument.presentationml.presentation"
 
 
 @require_safe
-@teachers_own
+@asks(Act.PLAN)
 def slides(request: HttpRequest, plan_id: int) -> HttpResponse:
     """Return a plan's slides."""
     plan = own_plan(request, plan_id)
