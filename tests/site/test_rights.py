@@ -49,6 +49,7 @@ NEEDS = {
     "talks/<int:talk_id>/back/board": Act.LOOK_BACK,
     "talks/<int:talk_id>/back/state.json": Act.LOOK_BACK,
     "talks/<int:talk_id>/chart.pdf": Act.LOOK_BACK,
+    "talks/<int:talk_id>/family.pdf": Act.LOOK_BACK,
     "talks/<int:talk_id>/forget": Act.KEEP,
     "year/forget": Act.KEEP,
     "shared/<int:class_id>/boards": Act.BOARDS,

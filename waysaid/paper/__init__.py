@@ -3,12 +3,14 @@
 from waysaid.paper.calendar_in import CalendarError, SchoolCalendar, Trouble, read_calendar
 from waysaid.paper.calendar_out import year_calendar
 from waysaid.paper.chart import Chart, Connection, ProblemOnPaper, Size, ToldOnPaper, chart_pdf
+from waysaid.paper.family_page import family_page
 from waysaid.paper.parts import Drawing, Paper, Way, paper_pdf
 from waysaid.paper.planned import PlannedOnPaper, PlanOnPaper, SlipToHear, problem_on_paper
 from waysaid.paper.press import Sheet
 from waysaid.paper.recording import recording_sheet
 from waysaid.paper.slides import ProblemOnSlide, SignalOnSlide, Slides, slides_pptx
 from waysaid.paper.string_slides import Around, Wordings, string_slides
+from waysaid.paper.substitute import substitute_pack
 from waysaid.paper.talk_chart import Names, chart_of
 from waysaid.paper.talk_file import (
     LARGEST_TALK_FILE,
@@ -53,6 +55,7 @@ __all__ = [
     "Wordings",
     "chart_of",
     "chart_pdf",
+    "family_page",
     "outside",
     "paper_pdf",
     "problem_on_paper",
@@ -61,6 +64,7 @@ __all__ = [
     "recording_sheet",
     "slides_pptx",
     "string_slides",
+    "substitute_pack",
     "talk_file_bytes",
     "talk_schema",
     "with_children",

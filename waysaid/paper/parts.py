@@ -56,6 +56,13 @@ class Problem:
 
 
 @dataclass(frozen=True, slots=True)
+class Problems:
+    """Problems beside each other, three abreast."""
+
+    problems: tuple[Problem, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Way:
     """A way that one may hear: what it is called, its lines, a drawing if one suits it."""
 
@@ -109,7 +116,7 @@ class Names:
     boxes: bool = False
 
 
-Part = Heading | Words | Caution | Points | Problem | Ways | Room | Table | Lines | Names
+Part = Heading | Words | Caution | Points | Problem | Problems | Ways | Room | Table | Lines | Names
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,6 +1,8 @@
 """A plan as its papers need it: read off what its page shows, in the paper's own language."""
 
+from collections.abc import Iterable
 from dataclasses import replace
+from datetime import date, datetime
 
 from django.utils import translation
 
@@ -45,11 +47,12 @@ def plan_on_paper(plan: Plan, *, names: bool = False) -> PlanOnPaper:
         )
 
 
-def problems_on_paper(plan: Plan, language: Language) -> PlanOnPaper:
-    """Return a plan with its problems and its day and nothing else, in any language of ours."""
-    problems = tuple(_bare(str(row["text"]), language) for row in plan.problems)
-    under = day(plan.made_for, language.value)
-    return PlanOnPaper("", under, language.value, problems)
+def problems_on_paper(
+    problems: Iterable[str], when: date | datetime | None, language: Language
+) -> PlanOnPaper:
+    """Return problems by their texts and their day and nothing else, in any language of ours."""
+    bare = tuple(_bare(each, language) for each in problems)
+    return PlanOnPaper("", day(when, language.value), language.value, bare)
 
 
 def _under(plan: Plan, parts: list[str]) -> str:

@@ -3,11 +3,13 @@
 import pytest
 
 from tests.paper.pdf_read import bare, check_tagged, opened, text_of
+from tests.site.made import answer as answer_heard
+from tests.site.made import child_id, problem_id, sent, way
 from waysaid.number import parse
 from waysaid.site.models import Plan
 from waysaid.site.planning import row_of
 
-PAPERS = ("sheet",)
+PAPERS = ("sheet", "substitute", "family")
 
 
 @pytest.fixture
@@ -28,14 +30,16 @@ def test_a_paper_is_a_tagged_pdf_on_the_sheet_asked_for(cast, plan, paper, size,
 
 
 @pytest.mark.parametrize("paper", PAPERS)
-def test_a_paper_speaks_the_language_of_the_desk(cast, plan, paper):
-    cast.school_class.desk_language = "es"
+def test_a_paper_speaks_the_language_of_the_desk_and_at_home_that_of_the_board(cast, plan, paper):
+    cast.school_class.desk_language = "en" if paper == "family" else "es"
+    cast.school_class.board_language = "es"
     cast.school_class.save()
     check_tagged(opened(cast.owner.get(f"/plans/{plan.pk}/{paper}.pdf").content), "es")
 
 
-def test_names_are_on_a_paper_only_when_they_are_asked_for(cast, plan):
-    path = f"/plans/{plan.pk}/sheet.pdf"
+@pytest.mark.parametrize("paper", ["sheet", "substitute"])
+def test_names_are_on_a_paper_only_when_they_are_asked_for(cast, plan, paper):
+    path = f"/plans/{plan.pk}/{paper}.pdf"
     assert "Aroha" not in text_of(opened(cast.owner.get(path).content))
     assert "Aroha" in text_of(opened(cast.owner.get(f"{path}?names=on").content))
 
@@ -46,3 +50,31 @@ def test_a_paper_is_nobody_elses(cast, plan, paper):
     assert cast.colleague.get(path).status_code == 404
     assert cast.outsider.get(path).status_code == 403
     assert f'action="{path}"' in cast.owner.get(f"/plans/{plan.pk}").text
+
+
+def test_the_page_for_families_names_no_child_and_comes_in_the_language_asked_for(cast, plan):
+    path = f"/plans/{plan.pk}/family.pdf?names=on"
+    for language, word in (("en", "Our number talk"), ("es", "Nuestra charla")):
+        pdf = opened(cast.owner.get(f"{path}&language={language}").content)
+        check_tagged(pdf, language)
+        assert bare(word) in text_of(pdf)
+        assert "Aroha" not in text_of(pdf)
+    check_tagged(opened(cast.owner.get(f"{path}&language=xx").content), "en")
+
+
+def test_a_substitutes_pack_tells_nothing_of_the_talks_before(cast, plan):
+    before = cast.owner.get(f"/plans/{plan.pk}/substitute.pdf?names=on").content
+    told = way(problem_id(cast.talk), child_id(cast.school_class), 1, words="a secret word")
+    answer = sent(told, answer_heard(problem_id(cast.talk), "56", 2))
+    path = f"/talks/{cast.talk.pk}/events"
+    assert cast.owner.post(path, answer, content_type="application/json").status_code == 200
+    assert cast.owner.get(f"/plans/{plan.pk}/substitute.pdf?names=on").content == before
+
+
+def test_a_talk_has_its_page_for_families_with_the_problems_it_came_to(cast):
+    path = f"/talks/{cast.talk.pk}/family.pdf"
+    text = text_of(opened(cast.owner.get(f"{path}?language=es").content))
+    assert bare("39 + 27") in text
+    assert "66" not in text
+    assert f'action="{path}"' in cast.owner.get(f"/talks/{cast.talk.pk}/back").text
+    assert cast.colleague.get(path).status_code == 404

@@ -1,13 +1,24 @@
-"""The papers of a plan as PDFs: the sheet to write a talk down on."""
+"""Papers as PDFs: those of a plan, and the page that goes home after a talk."""
 
 from django.http import HttpRequest, HttpResponse
 from django.utils.text import slugify
 from django.views.decorators.http import require_safe
 
-from waysaid.paper import Paper, Sheet, paper_pdf, recording_sheet
-from waysaid.site.on_paper import plan_on_paper
+from waysaid.number import Language
+from waysaid.paper import (
+    Paper,
+    Sheet,
+    family_page,
+    paper_pdf,
+    recording_sheet,
+    substitute_pack,
+)
+from waysaid.site.models import SchoolClass
+from waysaid.site.on_paper import plan_on_paper, problems_on_paper
+from waysaid.site.record import at_hand
 from waysaid.site.rights import Act
 from waysaid.site.views.guards import asks
+from waysaid.site.views.pages_back import own_talk
 from waysaid.site.views.pages_plan import own_plan
 
 SHEETS = (Sheet.A4, Sheet.LETTER)
@@ -19,8 +30,40 @@ SHEETS = (Sheet.A4, Sheet.LETTER)
 def recording(request: HttpRequest, plan_id: int) -> HttpResponse:
     """Return the sheet on which a talk on this plan is written down by hand."""
     plan = own_plan(request, plan_id)
-    shown = plan_on_paper(plan, names=bool(request.GET.get("names")))
+    shown = plan_on_paper(plan, names=_names_wanted(request))
     return pdf_of(request, recording_sheet(shown), f"{plan.title} sheet")
+
+
+@require_safe
+@asks(Act.PLAN)
+def substitute(request: HttpRequest, plan_id: int) -> HttpResponse:
+    """Return the pack for whoever holds the talk on this plan in the teacher's place."""
+    plan = own_plan(request, plan_id)
+    shown = plan_on_paper(plan, names=_names_wanted(request))
+    return pdf_of(request, substitute_pack(shown), f"{plan.title} pack")
+
+
+@require_safe
+@asks(Act.PLAN)
+def family(request: HttpRequest, plan_id: int) -> HttpResponse:
+    """Return the page that goes home, with the problems of this plan."""
+    plan = own_plan(request, plan_id)
+    language = _language(request, plan.school_class)
+    texts = [str(row["text"]) for row in plan.problems]
+    shown = problems_on_paper(texts, plan.made_for, language)
+    return pdf_of(request, family_page(shown), f"family {language.value}")
+
+
+@require_safe
+@asks(Act.LOOK_BACK)
+def family_of_talk(request: HttpRequest, talk_id: int) -> HttpResponse:
+    """Return the page that goes home, with the problems that this talk came to."""
+    talk = own_talk(request, talk_id)
+    language = _language(request, talk.school_class)
+    state = at_hand(talk.pk).state
+    texts = [each.text for each in state.problems if each.id in state.shown]
+    shown = problems_on_paper(texts, talk.made_at, language)
+    return pdf_of(request, family_page(shown), f"family {language.value}")
 
 
 def pdf_of(request: HttpRequest, paper: Paper, name: str) -> HttpResponse:
@@ -31,3 +74,13 @@ def pdf_of(request: HttpRequest, paper: Paper, name: str) -> HttpResponse:
     file = f"{slugify(name) or 'paper'}-{sheet.value}.pdf"
     response.headers["Content-Disposition"] = f'inline; filename="{file}"'
     return response
+
+
+def _names_wanted(request: HttpRequest) -> bool:
+    return bool(request.GET.get("names"))
+
+
+def _language(request: HttpRequest, school_class: SchoolClass) -> Language:
+    """Return the language asked for; the board's where none of ours is."""
+    asked = request.GET.get("language", "")
+    return Language(asked if asked in set(Language) else school_class.board_language)
