@@ -14,7 +14,7 @@ from waysaid.site import sharing
 from waysaid.site.models import DeviceKey, Member, Part, Role, SchoolYear, hashed
 from waysaid.site.rights import OWNER, RIGHTS, Act, may
 from waysaid.site.talks import start_talk
-from waysaid.site.views import pages_settings, pages_share
+from waysaid.site.views import pages_backups, pages_settings, pages_share
 
 CANARY = "Zyxwvut"
 CLASS_CANARY = "Qwopclass"
@@ -24,9 +24,10 @@ PRIVATE = (CANARY, CLASS_CANARY, WORDS_CANARY)
 OPEN = {
     "", "welcome", "open/<str:token>", "running", "join", "class/choose", "settings", "shared",
     "settings/leanings", "settings/copy", "settings/old-talks", "typed", "invited/<str:token>",
-    "year/busy",
+    "year/busy", "settings/backups", "settings/backups/back",
 }  # fmt: skip
 """Addresses that are about no class, or that hold nothing of one by themselves."""
+DESK = {"desk", "desk.json", "events", "read", "typed", "links", "picture/<int:picture_id>"}
 NEEDS = {
     "class": Act.CLASS,
     "class/picture": Act.CLASS,
@@ -53,21 +54,25 @@ NEEDS = {
     "talks/<int:talk_id>/forget": Act.KEEP,
     "year/forget": Act.KEEP,
     "shared/<int:class_id>/boards": Act.BOARDS,
-}
-"""What an address asks for; those under talks/ and the plans' and the year's are below."""
+    **dict.fromkeys(
+        [f"talks/<int:talk_id>/{part}" for part in (*sorted(DESK), "network", "pairing", "resume")],
+        Act.TEACH,
+    ),
+    **dict.fromkeys(
+        ["plans/", "plans/compose", "plans/warm", "starters", "starters/<slug:slug>", "year/",
+         "year/swap", "year/calendar.ics", "year/again", "year/day/<str:day>", "ways/<slug:slug>",
+         *(f"plans/<int:plan_id>{part}" for part in ("", "/picture", "/print", "/remove"))],
+        Act.PLAN,
+    ),
+}  # fmt: skip
+"""What an address asks for; one that is not named here is for whoever may do everything."""
 
 
 def needed(route):
     """Return the act an address asks for, or None for one that is open or goes by its token."""
     if route in OPEN or route.startswith(("board/", "one/", "login", "logout")):
         return None
-    if route in NEEDS:
-        return NEEDS[route]
-    if route.startswith("talks/<int:talk_id>/"):
-        return Act.TEACH
-    if route.startswith(("plans/", "starters", "year/", "ways/")):
-        return Act.PLAN
-    return Act.KEEP
+    return NEEDS.get(route, Act.KEEP)
 
 
 @pytest.fixture
@@ -75,7 +80,8 @@ def school(db, monkeypatch):
     """A class full of canaries, with everyone who may try at it."""
     for module in (sharing, pages_share):
         monkeypatch.setattr(module, "can_share", lambda: True)
-    monkeypatch.setattr(pages_settings, "can_copy", lambda: False)
+    for page in (pages_settings, pages_backups):
+        monkeypatch.setattr(page, "can_copy", lambda: False)
     owner = User.objects.create(username="owner")
     school_class = make_class(owner, name=CLASS_CANARY, names=(CANARY, "Bram"))
     plan = school_class.plans.create(
@@ -134,7 +140,6 @@ IDS = {"talk_id", "plan_id", "child_id", "picture_id", "class_id"}
 EMPTY = {"plans/warm": 400, "year/day/<str:day>": 404}
 """What answers so to whoever asks for nothing in particular."""
 PARTS = ("owner", "stranger", "revoked", "signed out", *Role.values, *Part.values)
-DESK = {"desk", "desk.json", "events", "read", "typed", "links", "picture/<int:picture_id>"}
 
 
 def allowed(who, route):

@@ -1,52 +1,141 @@
-"""Take away what is kept of a child, a talk or a class; and give all of it to who asks.
+"""Take away what is kept of a child, a talk or a class, here and in this machine's backups.
 
-What is taken away is gone from this machine's data. Copies made before still hold it.
+Files that were downloaded or printed before still hold it, and so do copies on other machines.
 """
 
+import contextlib
+import re
+import time
 from collections.abc import Iterator
 from contextlib import contextmanager
-from typing import Any
+from dataclasses import dataclass
 
-from django.db import connection, transaction
+from django.db import DEFAULT_DB_ALIAS, OperationalError, connection, transaction
+from django.utils.translation import gettext as _
 
 from waysaid.site.hub import HUB
-from waysaid.site.models import Child, EventRow, Plan, SchoolClass, SchoolYear, Talk
+from waysaid.site.mentions import pattern, without, without_in, written_in
+from waysaid.site.models import Child, EventRow, Plan, SchoolClass, Talk
 from waysaid.site.record import forget_all
+from waysaid.site.rewriting import rewrite_backups
 
 NOTHING_WITHOUT_A_CHILD = "passed"
 """The kind of event that says only that this child chose to pass."""
+TRIES = 40
+"""Times, a twentieth of a second apart, that SQLite is asked to empty its log (our choice)."""
 
 
-def forget_child(child: Child, *, said_too: bool) -> None:
-    """Take a child off the list for good; what was said stays nameless, or goes too.
+@dataclass(frozen=True, slots=True)
+class Gone:
+    """Whom to forget: ids are the same in every copy of this data.
 
-    Events are changed nowhere else: here the name's id goes out of each of them.
+    `said_too` takes away what the child said; `in_words` puts other words in the place of the name
+    where somebody wrote it.
     """
+
+    child: int
+    school_class: int
+    name: str
+    said_too: bool
+    in_words: bool
+
+
+def forget_child(child: Child, *, said_too: bool, in_words: bool = False) -> list[str]:
+    """Take a child away for good; what was said stays nameless, or goes too.
+
+    Events are changed nowhere else: here the name's id goes out of each of them. Return the
+    names of the backups that could not be changed and still hold the child.
+    """
+    gone = Gone(child.pk, child.school_class_id, child.name, said_too, in_words)
     with _for_good():
-        own = EventRow.objects.filter(talk__school_class=child.school_class_id)
-        for row in own.filter(body__child=child.key):
-            if said_too or row.kind == NOTHING_WITHOUT_A_CHILD:
-                row.delete()
-            else:
-                row.body = {**row.body, "child": None}
-                row.save(update_fields=["body"])
-        child.delete()
+        _forget(gone, DEFAULT_DB_ALIAS)
+    return rewrite_backups(lambda alias: _forget(gone, alias))
 
 
-def forget_talks(talks: list[Talk]) -> None:
-    """Take talks away with everything in them."""
+def _forget(gone: Gone, using: str) -> None:
+    """Forget a child in one database, the teacher's own or a backup."""
+    child = Child.objects.using(using).filter(pk=gone.child, school_class=gone.school_class).first()
+    events = EventRow.objects.using(using).filter(talk__school_class=gone.school_class)
+    for row in events.filter(body__child=str(gone.child)):
+        if gone.said_too or row.kind == NOTHING_WITHOUT_A_CHILD:
+            row.delete(using=using)
+        else:
+            row.body = {**row.body, "child": None}
+            row.save(update_fields=["body"], using=using)
+    if gone.in_words:
+        for name in {gone.name, child.name if child else gone.name}:
+            _rename(gone.school_class, pattern(name), _("a child"), using)
+    if child is not None:
+        child.delete(using=using)
+
+
+def _rename(class_id: int, name: re.Pattern[str], instead: str, using: str) -> None:
+    """Put other words in the place of a name, wherever somebody wrote it in this class."""
+    for row in EventRow.objects.using(using).filter(talk__school_class=class_id):
+        body = without_in(name, row.body, instead)
+        if body != row.body:
+            row.body = body
+            row.save(update_fields=["body"], using=using)
+    for talk in Talk.objects.using(using).filter(school_class=class_id):
+        title = without(name, talk.title, instead)
+        if title != talk.title:
+            talk.title = title[:120]
+            talk.save(update_fields=["title"], using=using)
+    for plan in Plan.objects.using(using).filter(school_class=class_id):
+        plan.title = without(name, plan.title, instead)[:120]
+        plan.problems = without_in(name, plan.problems, instead)
+        plan.questions = without_in(name, plan.questions, instead, here=True)
+        plan.wish = without_in(name, plan.wish, instead)
+        plan.save(using=using)
+    for each in SchoolClass.objects.using(using).filter(pk=class_id):
+        each.norms = without_in(name, each.norms, instead, here=True)
+        each.starters = without_in(name, each.starters, instead, here=True)
+        each.signals = without_in(name, each.signals, instead)
+        each.save(using=using)
+
+
+def mentions_of(child: Child) -> list[str]:
+    """Return each text kept of the class in which somebody wrote the child's name."""
+    name, school_class = pattern(child.name), child.school_class
+    talks, plans = school_class.talks.all(), school_class.plans.all()
+    texts: list[str] = [*(talk.title for talk in talks), *(plan.title for plan in plans)]
+    for plan in plans:
+        texts += [*written_in(plan.problems), *written_in(plan.questions, here=True)]
+    texts += [*written_in(school_class.norms, here=True), *written_in(school_class.signals)]
+    texts += written_in(school_class.starters, here=True)
+    for row in EventRow.objects.filter(talk__school_class=school_class):
+        texts += written_in(row.body)
+    return [text for text in dict.fromkeys(texts) if without(name, text, "") != text]
+
+
+def forget_talks(talks: list[Talk], *, backups_too: bool = False) -> list[str]:
+    """Take talks away with everything in them.
+
+    Return the names of the backups that were to lose them too and could not be changed.
+    """
     gone = [talk.pk for talk in talks]
     with _for_good():
         Talk.objects.filter(pk__in=gone).delete()
     _end_streams(gone)
+    if not backups_too:
+        return []
+    return rewrite_backups(lambda alias: Talk.objects.using(alias).filter(pk__in=gone).delete())
 
 
-def forget_class(school_class: SchoolClass) -> None:
-    """Take a class away: names, plans, its year, talks, pictures."""
-    gone = list(school_class.talks.values_list("pk", flat=True))
+def forget_class(school_class: SchoolClass, *, backups_too: bool = False) -> list[str]:
+    """Take a class away: names, plans, its year, talks, pictures, colleagues' parts in it.
+
+    Return the names of the backups that were to lose it too and could not be changed.
+    """
+    class_id, gone = school_class.pk, list(school_class.talks.values_list("pk", flat=True))
     with _for_good():
         school_class.delete()
     _end_streams(gone)
+    if not backups_too:
+        return []
+    return rewrite_backups(
+        lambda alias: SchoolClass.objects.using(alias).filter(pk=class_id).delete()
+    )
 
 
 def _end_streams(talks: list[int]) -> None:
@@ -59,97 +148,35 @@ def _end_streams(talks: list[int]) -> None:
 def _for_good() -> Iterator[None]:
     """Do all or nothing, and leave nothing of it in the data file or at hand.
 
-    SQLite keeps what was deleted until its place is used again, unless it is told to wipe it.
+    SQLite keeps what was deleted or changed, long ago too, until its place is used again: the file
+    is written anew without it.
     """
-    on_sqlite = connection.vendor == "sqlite"
-    with connection.cursor() as cursor:
-        if on_sqlite:
+    if connection.vendor == "sqlite":
+        with connection.cursor() as cursor:
             cursor.execute("PRAGMA secure_delete = ON")
-        with transaction.atomic():
-            yield
-        forget_all()
-        if on_sqlite:
+            cursor.fetchall()
+    with transaction.atomic():
+        yield
+    forget_all()
+    tidy()
+
+
+def tidy() -> None:
+    """Write the data file anew without what was deleted, and empty its log.
+
+    No statement may be open on this thread's connection.
+
+    On PostgreSQL the tables give their places free; whoever keeps it decides on its old files.
+    Another writer may be in the way for long; then only what was just deleted is wiped.
+    """
+    with connection.cursor() as cursor, contextlib.suppress(OperationalError):
+        if connection.vendor != "sqlite":
+            tables = ", ".join(of._meta.db_table for of in (Child, EventRow, Talk, Plan))
+            cursor.execute(f"VACUUM {tables}")
+            return
+        cursor.execute("VACUUM")
+        for _try in range(TRIES):
             cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)")
-
-
-def class_record(school_class: SchoolClass) -> dict[str, Any]:
-    """Return everything that is kept of a class, as JSON values; pictures by their sizes alone."""
-    return {
-        "class": {
-            "name": school_class.name,
-            "grade": school_class.grade,
-            "desk_language": school_class.desk_language,
-            "board_language": school_class.board_language,
-            "signals": school_class.signals,
-            "norms": school_class.norms,
-            "starters": school_class.starters,
-            "made_at": school_class.made_at.isoformat(),
-        },
-        "children": [
-            {"id": child.key, "name": child.name, "order": child.order, "active": child.active}
-            for child in school_class.children.all()
-        ],
-        "pictures": [
-            {"id": each.pk, "kind": each.kind, "width": each.width, "height": each.height}
-            for each in school_class.pictures.defer("content")
-        ],
-        "plans": [_plan(plan) for plan in school_class.plans.all()],
-        "year": _year(SchoolYear.objects.filter(school_class=school_class).first()),
-        "talks": [_talk(talk) for talk in school_class.talks.order_by("made_at", "pk")],
-    }
-
-
-def _plan(plan: Plan) -> dict[str, Any]:
-    return {
-        "id": plan.pk,
-        "title": plan.title,
-        "problems": plan.problems,
-        "questions": plan.questions,
-        "starter": plan.starter,
-        "made_for": plan.made_for.isoformat() if plan.made_for else None,
-        "made_at": plan.made_at.isoformat(),
-    }
-
-
-def _year(year: SchoolYear | None) -> dict[str, Any] | None:
-    if year is None:
-        return None
-    return {
-        "grade": year.grade,
-        "curriculum": year.curriculum,
-        "first": year.first.isoformat(),
-        "last": year.last.isoformat(),
-        "off": year.off,
-        "days": [
-            {
-                "date": day.date.isoformat(),
-                "idea": day.idea,
-                "problems": day.problems,
-                "plan": day.plan_id,
-                "locked": day.locked,
-                "skipped": day.skipped,
-                "held": day.held,
-            }
-            for day in year.days.all()
-        ],
-    }
-
-
-def _talk(talk: Talk) -> dict[str, Any]:
-    return {
-        "id": talk.pk,
-        "title": talk.title,
-        "plan": talk.plan_id,
-        "made_at": talk.made_at.isoformat(),
-        "closed_at": talk.closed_at.isoformat() if talk.closed_at else None,
-        "events": [
-            {
-                "order": row.order,
-                "client": row.client,
-                "sequence": row.sequence,
-                "received_at": row.received_at.isoformat(),
-                **row.body,
-            }
-            for row in talk.events.order_by("order")
-        ],
-    }
+            if cursor.fetchall()[0][0] == 0:
+                return
+            time.sleep(0.05)

@@ -79,7 +79,7 @@ def _launch(*, demo: bool, port: int | None, open_browser: bool) -> None:
             serving.make_ready(demo=demo)
         except NotReadyError as error:
             raise CannotStartError(str(error)) from None
-        serving.serve(folder / MARK_FILE, listener, open_browser=open_browser)
+        serving.serve(folder / MARK_FILE, listener, open_browser=open_browser, day_by_day=not demo)
 
 
 def ready_folder(*, demo: bool) -> Path:

@@ -15,6 +15,7 @@ import platformdirs
 APP = "waysaid"
 KEY_FILE = "secret-key"
 DATABASE_FILE = "waysaid.sqlite3"
+COPY_FILE = "copy.sqlite3"
 BUSY_SECONDS = 10
 """How long a write waits for another to end (at least 5 is promised)."""
 
@@ -80,6 +81,14 @@ def database(url: str, folder: Path) -> dict[str, Any]:
             "init_command": pragmas,
         },
     }
+
+
+def copy_database(folder: Path) -> dict[str, Any]:
+    """Return Django's settings for a backup; which one is said as it is opened."""
+    pragmas = "PRAGMA journal_mode=DELETE;PRAGMA foreign_keys=ON;PRAGMA secure_delete=ON"
+    usual = database("", folder)
+    options = {**usual["OPTIONS"], "init_command": pragmas}
+    return {**usual, "NAME": folder / COPY_FILE, "CONN_MAX_AGE": 0, "OPTIONS": options}
 
 
 def school_origins() -> tuple[str, ...]:

@@ -22,6 +22,7 @@ from django.db.migrations.executor import MigrationExecutor
 
 from waysaid.hearing import read
 from waysaid.number import Language, parse
+from waysaid.site import daily
 from waysaid.site.asgi import application
 from waysaid.site.demo import make_demo
 from waysaid.site.errors import NotReadyError
@@ -85,8 +86,13 @@ def opening_address(origin: str) -> str:
     return f"{origin}/" if settings.SCHOOL_SERVER else f"{origin}/open/{make_opening()}"
 
 
-def serve(mark: Path, listener: socket.socket, *, open_browser: bool) -> None:
-    """Serve at the listener until stopped; `mark` tells a second start where the first is."""
+def serve(
+    mark: Path, listener: socket.socket, *, open_browser: bool, day_by_day: bool = True
+) -> None:
+    """Serve at the listener until stopped; `mark` tells a second start where the first is.
+
+    With `day_by_day` a backup is made and what is due goes, every day.
+    """
     port = int(listener.getsockname()[1])
     door = own_door(port)
     if settings.SCHOOL_SERVER:
@@ -99,6 +105,8 @@ def serve(mark: Path, listener: socket.socket, *, open_browser: bool) -> None:
     )
     mark.write_text(json.dumps({"port": port, "key": RUNNING_KEY}), encoding="utf-8")
     announcing.start()
+    if day_by_day:
+        daily.begin()
     sys.setswitchinterval(HAND_OVER_SECONDS)
     try:
         asyncio.run(_run(server, listener, port))

@@ -45,7 +45,10 @@ TEMPLATES = [
     }
 ]
 
-DATABASES = {"default": place.database(os.environ.get("WAYSAID_DATABASE_URL", ""), DATA)}
+DATABASES = {
+    "default": place.database(os.environ.get("WAYSAID_DATABASE_URL", ""), DATA),
+    "copy": place.copy_database(DATA),
+}
 DEFAULT_AUTO_FIELD = "django.db.models.BigAutoField"
 
 PASSWORD_HASHERS = ["django.contrib.auth.hashers.Argon2PasswordHasher"]

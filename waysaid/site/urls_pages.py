@@ -4,6 +4,7 @@ from django.urls import URLPattern, path
 
 from waysaid.site.views import (
     pages_back,
+    pages_backups,
     pages_board,
     pages_compose,
     pages_families,
@@ -29,6 +30,8 @@ urlpatterns: list[URLPattern] = [
     path("class/record.json", pages_record.record_json, name="class-json"),
     path("class/forget", pages_record.forget_class_page, name="class-forget"),
     path("class/child/<int:child_id>/forget", pages_record.forget_child_page, name="child-forget"),
+    path("class/child/<int:child_id>/record", pages_record.child_record_page, name="child-record"),
+    path("class/child/<int:child_id>/record.json", pages_record.child_json, name="child-json"),
     path("class/share", pages_share.share_page, name="class-share"),
     path("shared", pages_share.shared_page, name="shared"),
     path("shared/<int:class_id>/boards", pages_share.boards_page, name="shared-boards"),
@@ -68,5 +71,7 @@ urlpatterns: list[URLPattern] = [
     path("settings", pages_settings.settings_page, name="settings"),
     path("settings/leanings", pages_settings.forget_leanings, name="forget-leanings"),
     path("settings/copy", pages_settings.backup, name="backup"),
+    path("settings/backups", pages_backups.backups_page, name="backups"),
+    path("settings/backups/back", pages_backups.go_back_page, name="backups-back"),
     path("settings/old-talks", pages_settings.forget_old_talks, name="forget-old"),
 ]

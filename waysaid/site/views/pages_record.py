@@ -1,5 +1,7 @@
 """The class's record: take it along, or take it away, a child's or the whole."""
 
+from typing import Any
+
 from django.http import HttpRequest, HttpResponse, JsonResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
@@ -7,7 +9,9 @@ from django.utils.text import slugify
 from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_safe
 
-from waysaid.site.erasing import class_record, forget_child, forget_class
+from waysaid.site.backups import can_copy
+from waysaid.site.erasing import forget_child, forget_class, mentions_of
+from waysaid.site.exporting import child_record, class_record
 from waysaid.site.models import Child, SchoolClass
 from waysaid.site.refusal import not_here
 from waysaid.site.rights import Act
@@ -37,12 +41,24 @@ def record_page(request: HttpRequest) -> HttpResponse:
 def record_json(request: HttpRequest) -> HttpResponse:
     """Return everything kept of the class as one JSON file."""
     school_class = _class(request)
-    name = f"{slugify(school_class.name) or 'class'}-{timezone.localdate():%Y-%m-%d}.json"
-    response = JsonResponse(
-        class_record(school_class), json_dumps_params={"indent": 1, "ensure_ascii": False}
-    )
-    response.headers["Content-Disposition"] = f'attachment; filename="{name}"'
-    return response
+    return _file(class_record(school_class), school_class.name)
+
+
+@require_safe
+@asks(Act.KEEP)
+def child_record_page(request: HttpRequest, child_id: int) -> HttpResponse:
+    """Show everything kept of one child, for a family that asks; nothing of another."""
+    child: Child = get_object_or_404(_class(request).children, pk=child_id)
+    context = {"here": "class", "child": child, "record": child_record(child)}
+    return render(request, "waysaid/child_record.html", context)
+
+
+@require_safe
+@asks(Act.KEEP)
+def child_json(request: HttpRequest, child_id: int) -> HttpResponse:
+    """Return everything kept of one child as one JSON file."""
+    child: Child = get_object_or_404(_class(request).children, pk=child_id)
+    return _file(child_record(child), child.name)
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
@@ -52,9 +68,19 @@ def forget_child_page(request: HttpRequest, child_id: int) -> HttpResponse:
     school_class = _class(request)
     child: Child = get_object_or_404(school_class.children, pk=child_id)
     if request.method == "POST":
-        forget_child(child, said_too=request.POST.get("what") == "all")
-        return redirect("class-record")
-    context = {"here": "class", "school_class": school_class, "child": child}
+        left = forget_child(
+            child,
+            said_too=request.POST.get("what") == "all",
+            in_words=request.POST.get("in_words") == "yes",
+        )
+        return _still_in(request, left) if left else redirect("class-record")
+    context = {
+        "here": "class",
+        "school_class": school_class,
+        "child": child,
+        "mentions": mentions_of(child),
+        "can_copy": can_copy(),
+    }
     return render(request, "waysaid/forget_child.html", context)
 
 
@@ -66,11 +92,29 @@ def forget_class_page(request: HttpRequest) -> HttpResponse:
     error = ""
     if request.method == "POST":
         if request.POST.get("name", "").strip().casefold() == school_class.name.casefold():
-            forget_class(school_class)
-            return redirect("home")
+            left = forget_class(school_class, backups_too=request.POST.get("backups") == "yes")
+            return _still_in(request, left) if left else redirect("home")
         error = _("Type the class’s name, “%(name)s”, to delete it.") % {"name": school_class.name}
-    context = {"here": "class", "school_class": school_class, "error": error}
+    context = {
+        "here": "class",
+        "school_class": school_class,
+        "error": error,
+        "can_copy": can_copy(),
+    }
     return render(request, "waysaid/forget_class.html", context, status=400 if error else 200)
+
+
+def _file(record: dict[str, Any], of: str) -> HttpResponse:
+    options = {"indent": 1, "ensure_ascii": False}
+    response = JsonResponse(record, json_dumps_params=options)
+    name = f"{slugify(of) or 'class'}-{timezone.localdate():%Y-%m-%d}.json"
+    response.headers["Content-Disposition"] = f'attachment; filename="{name}"'
+    return response
+
+
+def _still_in(request: HttpRequest, left: list[str]) -> HttpResponse:
+    """Say which backups could not be changed: what was deleted here is still in them."""
+    return render(request, "waysaid/still_in.html", {"here": "class", "left": left})
 
 
 def _class(request: HttpRequest) -> SchoolClass:

@@ -11,7 +11,7 @@ from django.shortcuts import redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_http_methods, require_POST
 
-from waysaid.site.backup import can_copy, copy_of_data
+from waysaid.site.backups import can_copy, copy_of_data
 from waysaid.site.erasing import forget_talks
 from waysaid.site.leanings import erase_leanings, leanings_of
 from waysaid.site.models import Language, SchoolClass, Talk
