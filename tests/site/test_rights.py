@@ -58,21 +58,21 @@ NEEDS = {
         [f"talks/<int:talk_id>/{part}" for part in (*sorted(DESK), "network", "pairing", "resume")],
         Act.TEACH,
     ),
-    **dict.fromkeys(
-        ["plans/", "plans/compose", "plans/warm", "starters", "starters/<slug:slug>", "year/",
-         "year/swap", "year/calendar.ics", "year/again", "year/day/<str:day>", "ways/<slug:slug>",
-         *(f"plans/<int:plan_id>{part}" for part in ("", "/picture", "/print", "/remove"))],
-        Act.PLAN,
-    ),
 }  # fmt: skip
-"""What an address asks for; one that is not named here is for whoever may do everything."""
+"""What an address asks for where that is not what `USUAL` says."""
+USUAL = {
+    "plans/": Act.PLAN, "starters": Act.PLAN, "year/": Act.PLAN, "ways/": Act.PLAN,
+    "talks/<int:talk_id>/": Act.LOOK_BACK,
+}  # fmt: skip
+"""By how an address begins; one that begins otherwise is for whoever may do everything."""
 
 
 def needed(route):
     """Return the act an address asks for, or None for one that is open or goes by its token."""
     if route in OPEN or route.startswith(("board/", "one/", "login", "logout")):
         return None
-    return NEEDS.get(route, Act.KEEP)
+    usual = (act for start, act in USUAL.items() if route.startswith(start))
+    return NEEDS.get(route) or next(usual, Act.KEEP)
 
 
 @pytest.fixture
