@@ -5,7 +5,7 @@ import pytest
 from waysaid.number import Language
 from waysaid.paper.words import paper_words
 
-PAPERS = ("recording", "substitute", "family")
+PAPERS = ("recording", "substitute", "family", "report")
 
 
 @pytest.mark.parametrize("paper", PAPERS)

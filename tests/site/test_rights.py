@@ -43,6 +43,7 @@ NEEDS = {
     "talks/start": Act.TEACH,
     "start": Act.TEACH,
     "talks/": Act.LOOK_BACK,
+    "talks/report.pdf": Act.LOOK_BACK,
     "talks/written": Act.TEACH,
     "plans/<int:plan_id>/written": Act.TEACH,
     "plans/<int:plan_id>/written.json": Act.TEACH,

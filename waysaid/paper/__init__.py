@@ -3,6 +3,13 @@
 from waysaid.paper.calendar_in import CalendarError, SchoolCalendar, Trouble, read_calendar
 from waysaid.paper.calendar_out import year_calendar
 from waysaid.paper.chart import Chart, Connection, ProblemOnPaper, Size, ToldOnPaper, chart_pdf
+from waysaid.paper.class_report import (
+    ClassReport,
+    FamilyReported,
+    TalkReported,
+    VoiceReported,
+    class_report,
+)
 from waysaid.paper.family_page import family_page
 from waysaid.paper.parts import Drawing, Paper, Way, paper_pdf
 from waysaid.paper.planned import PlannedOnPaper, PlanOnPaper, SlipToHear, problem_on_paper
@@ -32,8 +39,10 @@ __all__ = [
     "CalendarError",
     "Chart",
     "ChildInFile",
+    "ClassReport",
     "Connection",
     "Drawing",
+    "FamilyReported",
     "Names",
     "Paper",
     "PlanOnPaper",
@@ -49,12 +58,15 @@ __all__ = [
     "SlipToHear",
     "TalkFile",
     "TalkFileError",
+    "TalkReported",
     "ToldOnPaper",
     "Trouble",
+    "VoiceReported",
     "Way",
     "Wordings",
     "chart_of",
     "chart_pdf",
+    "class_report",
     "family_page",
     "outside",
     "paper_pdf",
