@@ -166,7 +166,7 @@ def _slipping(case: _Case) -> tuple[Reason, ...]:
 def _few(case: _Case) -> tuple[Reason, ...]:
     """One or two children carry a family that others could meet."""
     children = {piece.child for piece in case.used if piece.child is not None}
-    if not 0 < len(children) <= A_FEW or not _missed(case, A_FEW_MISSED + 4 * len(case.lately)):
+    if not 0 < len(children) <= A_FEW or not _missed(case, A_FEW_MISSED + 2 * len(case.lately)):
         return ()
     return (_reason(Because.FEW_BROUGHT_IT, case.used), _invited_reason(case))
 

@@ -36,13 +36,14 @@ from waysaid.talk import (
 )
 from waysaid.ways import Family, Way, weighed_ways
 
-FROM_START = {Family.COUNTING: 40, Family.KNOWN_FACT: 30}
+FROM_START = {Family.COUNTING: 12, Family.KNOWN_FACT: 14}
 """How strong what every child comes with is."""
-AT_HOME = 4
+AT_HOME = 3
 """One child in so many has a family from elsewhere at the start."""
-TOLD_ADDS, HEARD_ADDS = 6, 1
-"""By how much telling a way, and hearing one already known, makes it stronger."""
-CATCHES_ON = 14
+TOLD_ADDS, HEARD_ADDS = 3, 1
+STRONGEST = 60
+"""By how much telling a way, and hearing one already known, makes it stronger, and how far."""
+CATCHES_ON = 18
 """One child in so many takes up a family she did not know when she hears it."""
 NEW = 8
 """How strong what was just taken up is."""
@@ -214,7 +215,8 @@ class Simulated:
         return not held_back and self.dice.randrange(CATCHES_ON) == 0
 
     def _grow(self, child: str, family: Family, by: int) -> None:
-        self.strength[child][family] = self.strength[child].get(family, 0) + by
+        if family not in FROM_START:
+            self.strength[child][family] = min(self.strength[child].get(family, 0) + by, STRONGEST)
 
     def _noticed(self, planned: Sequence[PlannedProblem]) -> Iterator[Timed]:
         yield 30, PhaseSet(Phase.CONNECT)

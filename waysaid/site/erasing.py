@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from django.db import DEFAULT_DB_ALIAS, OperationalError, connection, transaction
 from django.utils.translation import gettext as _
 
+from waysaid.site.evidence import forget_gathered
 from waysaid.site.hub import HUB
 from waysaid.site.mentions import pattern, without, without_in, written_in
 from waysaid.site.models import Child, EventRow, Plan, SchoolClass, Talk
@@ -65,6 +66,7 @@ def _forget(gone: Gone, using: str) -> None:
     if gone.in_words:
         for name in {gone.name, child.name if child else gone.name}:
             _rename(gone.school_class, pattern(name), _("a child"), using)
+    forget_gathered(gone.school_class, using)
     if child is not None:
         child.delete(using=using)
 

@@ -214,6 +214,44 @@ class EventRow(models.Model):
         return f"{self.order} {self.kind}"
 
 
+class Gathered(models.Model):
+    """What was gathered of a talk up to the event of order `upto`; made again when more came.
+
+    `problems` are the texts of those that were shown, `focus` the family its plan was about.
+    """
+
+    talk = models.OneToOneField(Talk, on_delete=models.CASCADE, related_name="gathered")
+    upto = models.PositiveIntegerField()
+    day = models.DateField()
+    focus = models.CharField(max_length=20, blank=True, default="")
+    problems = models.JSONField(default=list)
+
+    def __str__(self) -> str:
+        return f"{self.talk_id} up to {self.upto}"
+
+
+class ShownRow(models.Model):
+    """One piece of evidence of a talk, as `waysaid.growth` has it; `child` is a child's id."""
+
+    gathered = models.ForeignKey(Gathered, on_delete=models.CASCADE, related_name="shown")
+    order = models.PositiveIntegerField()
+    child = models.CharField(max_length=64, null=True, blank=True)  # noqa: DJ001  nobody named
+    how = models.CharField(max_length=10)
+    problem = models.CharField(max_length=2000, blank=True, default="")
+    family = models.CharField(max_length=20, blank=True, default="")
+    way = models.CharField(max_length=64, blank=True, default="")
+    picture = models.CharField(max_length=20, blank=True, default="")
+    right = models.BooleanField(null=True)
+    language = models.CharField(max_length=5)
+    planned = models.BooleanField(default=False)
+
+    class Meta:
+        ordering: ClassVar = ["gathered", "order"]
+
+    def __str__(self) -> str:
+        return f"{self.order} {self.how}"
+
+
 class PictureKind(models.TextChoices):
     """What a picture is for."""
 

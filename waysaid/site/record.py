@@ -184,6 +184,21 @@ def append(
     return tuple(saved)
 
 
+def write_past(
+    talk_id: int, client: str, happened: Sequence[tuple[datetime, Body]], first: int = FIRST
+) -> None:
+    """Write what happened in a talk that nobody has at hand yet, each event at its own moment.
+
+    `first` is the order of the first of them.
+    """
+    rows = []
+    for order, (moment, body) in enumerate(happened, first):
+        record = Record(order, client, order, body, milliseconds(moment))
+        rows.append(_row(talk_id, record, moment))
+    EventRow.objects.bulk_create(rows)
+    mark_change()
+
+
 def _locked(talk_id: int) -> int:
     """Keep other writers from a talk until the transaction ends; return its last order, or 0.
 

@@ -10,6 +10,8 @@ PATHS = (
     "/welcome",
     "/class",
     "/class/board",
+    "/class/showed",
+    "/class/child/{child}/ways",
     "/class/record",
     "/class/forget",
     "/class/child/{child}/forget",
@@ -115,7 +117,9 @@ def test_the_tab_key_reaches_everything_and_shows_where_it_is(enter, path):
     assert len(met) >= wanted
 
 
-@pytest.mark.parametrize("path_", ["/", "/class/board", "{plan}?open={row}", "{talk}/back"])
+@pytest.mark.parametrize(
+    "path_", ["/", "/class/board", "/class/showed", "{plan}?open={row}", "{talk}/back"]
+)
 def test_pages_in_spanish_have_no_fault_and_fit_320_pixels(house, enter, axe, path_):
     house.teacher.get("/settings")
     house.teacher.send_form("/settings", language="es")

@@ -34,6 +34,13 @@ def day(moment: date | datetime | None, language: str | None = None) -> str:
 
 
 @register.filter
+def short_day(day: date | None) -> str:
+    """Return a day in few letters, for many of them beside each other: 4 Sept."""
+    speaks = (get_language() or "en")[:2]
+    return "" if day is None else format_date(day, "d MMM", locale=speaks)
+
+
+@register.filter
 def number(value: int) -> str:
     """Return a count as the language groups its digits."""
     return format_decimal(value, locale=(get_language() or "en")[:2])
