@@ -56,6 +56,7 @@ NEEDS = {
     "talks/<int:talk_id>/chart.pdf": Act.LOOK_BACK,
     "talks/<int:talk_id>/family.pdf": Act.LOOK_BACK,
     "talks/<int:talk_id>/forget": Act.KEEP,
+    "talks/<int:talk_id>/talk.json": Act.KEEP,
     "year/forget": Act.KEEP,
     "shared/<int:class_id>/boards": Act.BOARDS,
     **dict.fromkeys(

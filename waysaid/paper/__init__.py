@@ -17,6 +17,7 @@ from waysaid.paper.press import Sheet
 from waysaid.paper.recording import recording_sheet
 from waysaid.paper.slides import ProblemOnSlide, SignalOnSlide, Slides, slides_pptx
 from waysaid.paper.string_slides import Around, Wordings, string_slides
+from waysaid.paper.string_text import string_line, string_text
 from waysaid.paper.substitute import substitute_pack
 from waysaid.paper.talk_chart import Names, chart_of
 from waysaid.paper.talk_file import (
@@ -75,7 +76,9 @@ __all__ = [
     "read_talk_file",
     "recording_sheet",
     "slides_pptx",
+    "string_line",
     "string_slides",
+    "string_text",
     "substitute_pack",
     "talk_file_bytes",
     "talk_schema",

@@ -1,7 +1,7 @@
-"""A plan as files that go elsewhere: its slides."""
+"""A plan for elsewhere: as slides, and as text to paste."""
 
 from waysaid.number import Language
-from waysaid.paper import Around, SignalOnSlide, Wordings, slides_pptx, string_slides
+from waysaid.paper import Around, SignalOnSlide, Wordings, slides_pptx, string_slides, string_text
 from waysaid.site.models import Picture, Plan, SchoolClass
 from waysaid.site.planning import problems_of
 from waysaid.site.wall import MOST_SIGNALS
@@ -21,6 +21,13 @@ def plan_slides(plan: Plan) -> bytes:
     why = [str(row.get("why") or "") for row in plan.problems]
     deck = string_slides(problems_of(plan.problems), wordings, why, _around(school_class))
     return slides_pptx(deck)
+
+
+def plan_text(plan: Plan) -> str:
+    """Return a plan's problems as lines to paste, each with its reason."""
+    return string_text(
+        problems_of(plan.problems), [str(row.get("why") or "") for row in plan.problems]
+    )
 
 
 def _around(school_class: SchoolClass) -> Around:

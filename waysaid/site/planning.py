@@ -17,6 +17,7 @@ from waysaid.number import (
     sides,
     text,
 )
+from waysaid.paper import string_line
 from waysaid.site.models import Plan, SchoolClass
 from waysaid.site.talks import new_id
 from waysaid.strings import Starter, starter_text, starters
@@ -43,12 +44,16 @@ def row_of(problem: Problem, why: str = "") -> Row:
 
 
 def rows_typed(typed: str) -> list[Row]:
-    """Return rows for problems typed one a line. Raises `UnreadableLineError`."""
+    """Return rows for problems typed one a line, the reason behind a bar where there is one.
+
+    Raises `UnreadableLineError`.
+    """
     rows = []
     for place, line in enumerate(typed.splitlines(), 1):
-        if line.strip():
+        problem, why = string_line(line)
+        if problem or why:
             try:
-                rows.append(row_of(parse(line.strip())))
+                rows.append(row_of(parse(problem), why[:LONGEST_WHY]))
             except Unreadable as error:
                 raise UnreadableLineError(place, error) from None
     return rows

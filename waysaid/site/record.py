@@ -9,7 +9,7 @@ import threading
 from collections import OrderedDict
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from django.db import connection, transaction
@@ -35,6 +35,7 @@ class SentTwiceError(ValueError):
         self.sequence = sequence
 
 
+_BEGINNING = datetime(1970, 1, 1, tzinfo=UTC)
 _LAST = Asked(
     lambda key: EventRow.objects.filter(talk=key).order_by("-order").values_list("order")[:1]
 )
@@ -145,7 +146,12 @@ def mark_change() -> None:
 
 def milliseconds(moment: datetime) -> int:
     """Return a moment in milliseconds since 1970."""
-    return int(moment.timestamp() * 1000)
+    return (moment - _BEGINNING) // timedelta(milliseconds=1)
+
+
+def moment_of(milliseconds: int) -> datetime:
+    """Return the moment that is so many milliseconds after the beginning of 1970."""
+    return _BEGINNING + timedelta(milliseconds=milliseconds)
 
 
 def record_of(row: EventRow) -> Record:
@@ -232,6 +238,17 @@ def _heard(talk_id: int, records: Sequence[Record]) -> None:
     talk = _at_hand.get(talk_id)
     if talk is not None:
         talk.hear(records)
+
+
+def write_records(talk_id: int, records: Sequence[Record]) -> None:
+    """Write the records of a whole talk that was held elsewhere, each event at its own moment.
+
+    For a talk that has no events yet, in a transaction of the caller's.
+    """
+    EventRow.objects.bulk_create(
+        [_row(talk_id, record, moment_of(record.at)) for record in records]
+    )
+    transaction.on_commit(mark_change)
 
 
 def _row(talk_id: int, record: Record, now: datetime) -> EventRow:

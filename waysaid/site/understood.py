@@ -6,6 +6,7 @@ from django.utils.translation import gettext as _
 from django.utils.translation import ngettext
 
 from waysaid.number import BLANK, Image, ImageKind, Language, Print, Unreadable, parse, say, text
+from waysaid.paper import string_line
 
 _ANYWHERE = ("37 + 25", "7 + _ = 12", "16 / 3", "3/4 ? 5/8", "29 + 14 = 30 + 13 ?")
 EXAMPLES = {
@@ -24,9 +25,12 @@ class Understood:
 
 
 def understood(typed: str, language: Language) -> Understood:
-    """Return what was understood: `14 × 6: fourteen times six`, or one sentence on what was not."""
+    """Return what was understood: `14 × 6: fourteen times six`, or one sentence on what was not.
+
+    A reason behind a bar is no part of the problem.
+    """
     try:
-        problem = parse(typed.strip())
+        problem = parse(string_line(typed)[0])
     except Unreadable as error:
         return Understood(error.sentence(language), True)
     if isinstance(problem, Image):

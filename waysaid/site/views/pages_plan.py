@@ -22,6 +22,7 @@ from waysaid.site.composing import (
     take_wish,
 )
 from waysaid.site.models import Plan, SchoolClass
+from waysaid.site.plan_files import plan_text
 from waysaid.site.plan_view import links_shown, rows_shown, summary
 from waysaid.site.planning import (
     LONGEST_WHY,
@@ -297,6 +298,7 @@ def _shown(plan: Plan) -> dict[str, object]:
         "links": links_shown(plan.problems, language),
         "summary": summary(plan, wording),
         "purpose": starter_text(starter, language).purpose if starter else "",
+        "as_text": plan_text(plan),
         "questions": "\n".join(str(each) for each in plan.questions),
     }
 
