@@ -8,6 +8,7 @@ from django.db import DatabaseError, close_old_connections
 from django.utils import timezone
 
 from waysaid.site.backups import BadBackupError, backups, can_copy, choice, make_backup
+from waysaid.site.keeping import let_go
 from waysaid.site.models import SchoolClass
 
 log = logging.getLogger(__name__)
@@ -31,6 +32,7 @@ def do_what_is_due(today: date) -> None:
     """Make today's backup if there is none; whatever fails is logged and tried again."""
     try:
         close_old_connections()
+        let_go(today)
         if backup_due(today):
             make_backup(today)
     except (OSError, DatabaseError, BadBackupError):

@@ -6,7 +6,7 @@ Files that were downloaded or printed before still hold it, and so do copies on 
 import contextlib
 import re
 import time
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 
@@ -47,10 +47,24 @@ def forget_child(child: Child, *, said_too: bool, in_words: bool = False) -> lis
     Events are changed nowhere else: here the name's id goes out of each of them. Return the
     names of the backups that could not be changed and still hold the child.
     """
-    gone = Gone(child.pk, child.school_class_id, child.name, said_too, in_words)
+    return forget_children([child], said_too=said_too, in_words=in_words)
+
+
+def forget_children(
+    children: Sequence[Child], *, said_too: bool, in_words: bool = False
+) -> list[str]:
+    """Take children away for good, as `forget_child` does each."""
+    gone = [Gone(each.pk, each.school_class_id, each.name, said_too, in_words) for each in children]
+    if not gone:
+        return []
+
+    def forget_each(using: str) -> None:
+        for each in gone:
+            _forget(each, using)
+
     with _for_good():
-        _forget(gone, DEFAULT_DB_ALIAS)
-    return rewrite_backups(lambda alias: _forget(gone, alias))
+        forget_each(DEFAULT_DB_ALIAS)
+    return rewrite_backups(forget_each)
 
 
 def _forget(gone: Gone, using: str) -> None:

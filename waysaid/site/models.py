@@ -354,3 +354,22 @@ class Invitation(models.Model):
 
     def __str__(self) -> str:
         return f"{self.part} {self.pk}"
+
+
+class Keeping(models.Model):
+    """How long a class's talks and names are kept: `days` after the year's end, or until deleted.
+
+    `ends` is the year's end where no year is laid out, as month and day; `said_on` is the day on
+    which it was first said to somebody who may change it that they are about to go.
+    """
+
+    school_class = models.OneToOneField(
+        SchoolClass, on_delete=models.CASCADE, related_name="keeping"
+    )
+    on = models.BooleanField(default=True)
+    days = models.PositiveSmallIntegerField(default=60)
+    ends = models.CharField(max_length=5, default="07-31")
+    said_on = models.DateField(null=True, blank=True)
+
+    def __str__(self) -> str:
+        return f"{self.days} days after {self.ends}"

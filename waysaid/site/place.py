@@ -105,6 +105,12 @@ def is_school_server() -> bool:
     return switched_on("WAYSAID_SERVER") or (on_postgres and bool(words_of("WAYSAID_HOSTS")))
 
 
+def most_days() -> int | None:
+    """Return the most days after a year's end that a school lets talks be kept, if it says so."""
+    given = os.environ.get("WAYSAID_KEEP_DAYS", "").strip()
+    return int(given) if given.isascii() and given.isdigit() and len(given) < 5 else None
+
+
 def time_zone() -> str:
     """Return the name of this machine's time zone, so that a talk falls on the teacher's day."""
     names = (os.environ.get("TZ", ""), str(Path("/etc/localtime").resolve()).split("zoneinfo/")[-1])

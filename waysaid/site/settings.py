@@ -7,6 +7,7 @@ from waysaid.site import assets, logs, place
 DEBUG = place.switched_on("WAYSAID_DEBUG")
 DATA = place.data_folder()
 SCHOOL_SERVER = place.is_school_server()
+KEEP_DAYS = place.most_days()
 ORIGINS = place.school_origins() if SCHOOL_SERVER else ()
 
 SECRET_KEY = place.secret_key(DATA)

@@ -8,10 +8,11 @@ from django.shortcuts import redirect, render
 from django.utils import timezone
 from django.views.decorators.http import require_http_methods, require_POST, require_safe
 
+from waysaid.site.keeping import Due, say
 from waysaid.site.models import Child, Plan, SchoolClass
 from waysaid.site.opening import local_teacher, use_opening
 from waysaid.site.refusal import not_here
-from waysaid.site.rights import Act, classes_for
+from waysaid.site.rights import Act, classes_for, may, part_in
 from waysaid.site.sharing import shared_with
 from waysaid.site.talk_rows import printed, rows_of, to_go_on
 from waysaid.site.views.guards import asks, current_class, own_class, plain, teacher_of, turn_to
@@ -54,6 +55,7 @@ def home(request: HttpRequest) -> HttpResponse:
         "today": timezone.localdate(),
         "school_class": school_class,
         "classes": classes_for(teacher_of(request), Act.TEACH),
+        "due": _due(request, school_class),
         "shared": shared_with(teacher_of(request)),
         "waiting": waiting,
         "plan": plan,
@@ -62,6 +64,13 @@ def home(request: HttpRequest) -> HttpResponse:
         "children": school_class.children.filter(active=True).count(),
     }
     return render(request, "waysaid/home.html", context)
+
+
+def _due(request: HttpRequest, school_class: SchoolClass) -> Due | None:
+    """Return what is about to go, for whoever may change that."""
+    if not may(part_in(teacher_of(request), school_class), Act.KEEP):
+        return None
+    return say(school_class, timezone.localdate())
 
 
 def next_plan(school_class: SchoolClass) -> Plan | None:

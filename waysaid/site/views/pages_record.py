@@ -2,6 +2,7 @@
 
 from typing import Any
 
+from django.conf import settings
 from django.http import HttpRequest, HttpResponse, JsonResponse
 from django.shortcuts import get_object_or_404, redirect, render
 from django.utils import timezone
@@ -12,19 +13,27 @@ from django.views.decorators.http import require_http_methods, require_safe
 from waysaid.site.backups import can_copy
 from waysaid.site.erasing import forget_child, forget_class, mentions_of
 from waysaid.site.exporting import child_record, class_record
+from waysaid.site.keep_dates import is_end
+from waysaid.site.keeping import keeping_of, say
 from waysaid.site.models import Child, SchoolClass
 from waysaid.site.refusal import not_here
 from waysaid.site.rights import Act
 from waysaid.site.views.guards import asks, current_class, teacher_of
 
+MOST_DAYS = 3650
+"""Days after a year's end: ten years (our choice)."""
 
-@require_safe
+
+@require_http_methods(["GET", "HEAD", "POST"])
 @asks(Act.KEEP)
 def record_page(request: HttpRequest) -> HttpResponse:
-    """Say what is kept, and offer to take it along or away."""
+    """Say what is kept and how long, and offer to take it along or away."""
     school_class = current_class(request)
     if school_class is None:
         return redirect("welcome")
+    error = _keep(request, school_class) if request.method == "POST" else ""
+    if request.method == "POST" and not error:
+        return redirect("/class/record#long")
     context = {
         "here": "class",
         "part": "record",
@@ -32,8 +41,29 @@ def record_page(request: HttpRequest) -> HttpResponse:
         "children": school_class.children.all(),
         "talks": school_class.talks.count(),
         "plans": school_class.plans.count(),
+        "keeping": keeping_of(school_class),
+        "most_days": settings.KEEP_DAYS,
+        "due": say(school_class, timezone.localdate()),
+        "can_copy": can_copy(),
+        "error": error,
     }
-    return render(request, "waysaid/class_record.html", context)
+    return render(request, "waysaid/class_record.html", context, status=400 if error else 200)
+
+
+def _keep(request: HttpRequest, school_class: SchoolClass) -> str:
+    """Take how long things are kept; return one sentence for what cannot be."""
+    kept = keeping_of(school_class)
+    days, ends = request.POST.get("days", ""), request.POST.get("ends", "").strip()
+    if not (days.isascii() and days.isdigit() and int(days[:6]) <= MOST_DAYS):
+        return _("Give the days after the year’s end as a whole number from 0 to %(most)s.") % {
+            "most": MOST_DAYS
+        }
+    if not is_end(ends):
+        return _("Give the year’s end as month and day, such as 07-31.")
+    kept.on, kept.days, kept.ends = request.POST.get("on") == "yes", int(days), ends
+    kept.said_on = None
+    kept.save()
+    return ""
 
 
 @require_safe
