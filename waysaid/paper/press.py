@@ -6,10 +6,12 @@ each drawing. What is shown comes in as data, so that nobody's words are ever re
 
 import json
 from collections.abc import Mapping
+from contextlib import suppress
 from datetime import UTC, datetime
 from enum import StrEnum
 from importlib.resources import as_file, files
 from typing import Any
+from unicodedata import category
 
 import typst
 
@@ -36,15 +38,44 @@ _FIXED_DATE = datetime(2026, 1, 1, tzinfo=UTC)
 """The date inside the file, fixed so that the same data makes the same bytes."""
 
 
+_UNSEEN = frozenset({"Cc", "Cs", "Co", "Cn"})
+"""Kinds of signs by Unicode that nobody can print: control, half a letter, private, no sign."""
+
+
 def pressed(source: str, data: Mapping[str, Any]) -> bytes:
-    """Return the PDF of one of our sources (its file's name); it reads `data` as JSON."""
-    package = files("waysaid.paper")
-    with as_file(package / "fonts") as fonts:
+    """Return the PDF of one of our sources (its file's name); it reads `data` as JSON.
+
+    Our fonts have no emoji and few scripts, and the standard allows no letter without a shape.
+    Where one is missing the machine's fonts may have it; else the standard gives way, and the
+    letter is an empty box. The file is tagged in any case. What nobody can print is left out.
+    """
+    content = (files("waysaid.paper") / source).read_bytes()
+    text = json.dumps(_printable(data))
+    for system_fonts in (False, True):
+        with suppress(typst.TypstError):
+            return _compiled(content, text, system_fonts=system_fonts, standards=["ua-1"])
+    return _compiled(content, text, system_fonts=True, standards=[])
+
+
+def _compiled(content: bytes, data: str, *, system_fonts: bool, standards: list[str]) -> bytes:
+    with as_file(files("waysaid.paper") / "fonts") as fonts:
         pdf: bytes = typst.compile(
-            (package / source).read_bytes(),
-            font_paths=typst.Fonts(False, False, [str(fonts)]),
-            sys_inputs={"data": json.dumps(data)},
-            pdf_standards=["ua-1"],
+            content,
+            font_paths=typst.Fonts(system_fonts, False, [str(fonts)]),
+            sys_inputs={"data": data},
+            pdf_standards=standards,
             timestamp=_FIXED_DATE,
         )
     return pdf
+
+
+def _printable(value: Any) -> Any:
+    """Return data without signs for control, private use or half of a letter."""
+    match value:
+        case str():
+            return "".join(one for one in value if one in "\n\t" or category(one) not in _UNSEEN)
+        case Mapping():
+            return {key: _printable(each) for key, each in value.items()}
+        case list() | tuple():
+            return [_printable(each) for each in value]
+    return value

@@ -9,7 +9,6 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 from waysaid.paper import Names, Size, chart_of, chart_pdf
 from waysaid.site.around import on_list
 from waysaid.site.broadcast import tell
-from waysaid.site.class_report import half_term
 from waysaid.site.erasing import forget_talks
 from waysaid.site.look_back import WIDE, moment_after, state_after, steps_shown, with_scenes
 from waysaid.site.models import Talk, new_token
@@ -42,7 +41,6 @@ def talks_page(request: HttpRequest) -> HttpResponse:
         "rows": rows_of(talks[:PAGE]),
         "newer": page - 1 if page > 1 else None,
         "older": page + 1 if len(talks) > PAGE else None,
-        "half_term": half_term(),
     }
     return render(request, "waysaid/talks.html", context)
 
