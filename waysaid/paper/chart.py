@@ -76,7 +76,18 @@ _PAPERS = {
     Size.POSTER_TABLOID: (Sheet.TABLOID, _GLUE_MM),
 }
 _USUAL = ((13, 2),)
-_ONE_PAGE = ((20, 2), (18, 2), (16, 2), (16, 3), (14, 3), (13, 3), (12, 3), (11, 3))
+_ONE_PAGE = (
+    (28, 2),
+    (24, 2),
+    (20, 2),
+    (18, 2),
+    (16, 2),
+    (16, 3),
+    (14, 3),
+    (13, 3),
+    (12, 3),
+    (11, 3),
+)
 _POSTER = ((34, 2),)
 """Points, and columns: a poster is read from a few metres. Of several, the first with which the
 chart fits on one page, else the last (our choice)."""

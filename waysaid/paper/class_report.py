@@ -82,7 +82,7 @@ def _of_ways(report: ClassReport, words: PaperWords) -> Iterator[Part]:
         yield Heading(words["families"])
         heads = tuple(words[each] for each in ("family", "first", "last", "heard_in"))
         rows = tuple((each.name, each.first, each.last, each.heard) for each in report.families)
-        yield Table(heads, (3, 5, 4, 3), rows)
+        yield Table(heads, (4, 8, 7, 6), rows)
     if report.nobody:
         yield Heading(words["nobody"], 3)
         yield Words(standing_rule(Standing.NOBODY, Language(report.language)))

@@ -27,9 +27,8 @@ from waysaid.paper import (
     problem_on_paper,
 )
 from waysaid.site.around import OnList, on_list
+from waysaid.site.evidence import held_of
 from waysaid.site.models import SchoolClass, Talk
-from waysaid.site.planning import focus_of_plan
-from waysaid.site.record import at_hand
 from waysaid.site.templatetags.pages import DAYS, day
 from waysaid.site.wording import Wording, wording_of
 
@@ -84,10 +83,7 @@ def _held(school_class: SchoolClass, first: date, last: date) -> Iterator[Held]:
         for each in (first, last + timedelta(days=1))
     )
     talks = Talk.objects.filter(school_class=school_class, made_at__gte=start, made_at__lt=end)
-    for talk in talks.select_related("plan").order_by("made_at", "pk"):
-        focus = focus_of_plan(talk.plan) if talk.plan is not None else None
-        held_on = timezone.localtime(talk.made_at).date()
-        yield Held(str(talk.pk), held_on, at_hand(talk.pk).state, focus)
+    yield from map(held_of, talks.select_related("plan").order_by("made_at", "pk"))
 
 
 def _families(past: Past, picture: ClassPicture, wording: Wording) -> Iterator[FamilyReported]:
