@@ -10,7 +10,7 @@ from contextlib import suppress
 from datetime import UTC, datetime
 from enum import StrEnum
 from importlib.resources import as_file, files
-from typing import Any
+from typing import Any, Literal
 from unicodedata import category
 
 import typst
@@ -53,17 +53,19 @@ def pressed(source: str, data: Mapping[str, Any]) -> bytes:
     text = json.dumps(_printable(data))
     for system_fonts in (False, True):
         with suppress(typst.TypstError):
-            return _compiled(content, text, system_fonts=system_fonts, standards=["ua-1"])
-    return _compiled(content, text, system_fonts=True, standards=[])
+            return _compiled(content, text, system_fonts=system_fonts, standard="ua-1")
+    return _compiled(content, text, system_fonts=True, standard=None)
 
 
-def _compiled(content: bytes, data: str, *, system_fonts: bool, standards: list[str]) -> bytes:
+def _compiled(
+    content: bytes, data: str, *, system_fonts: bool, standard: Literal["ua-1"] | None
+) -> bytes:
     with as_file(files("waysaid.paper") / "fonts") as fonts:
         pdf: bytes = typst.compile(
             content,
             font_paths=typst.Fonts(system_fonts, False, [str(fonts)]),
             sys_inputs={"data": data},
-            pdf_standards=standards,
+            pdf_standards=standard,
             timestamp=_FIXED_DATE,
         )
     return pdf
