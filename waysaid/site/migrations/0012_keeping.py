@@ -7,7 +7,7 @@ from django.db import migrations, models
 class Migration(migrations.Migration):
 
     dependencies = [
-        ('waysaid_site', '0010_members'),
+        ('waysaid_site', '0011_evidence'),
     ]
 
     operations = [
