@@ -24,7 +24,7 @@ LAYERS = (
 WEB = ("site", "cli")
 """Layers that may use any package."""
 
-PACKAGES = {"paper": ("typst", "PIL", "icalendar", "dateutil", "pptx")}
+PACKAGES = {"paper": ("typst", "PIL", "icalendar", "dateutil", "pptx", "duckdb")}
 """Packages from outside that a layer below the site may use."""
 
 OUTSIDE_WORLD = {

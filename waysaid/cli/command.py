@@ -19,6 +19,7 @@ from waysaid.cli.answers import (
 )
 from waysaid.cli.bank import answer_bank, show_bank
 from waysaid.cli.compose import answer_compose, show_compose
+from waysaid.cli.evidence import answer_evidence, show_evidence
 from waysaid.cli.given import BadInputError, Given, language_in
 from waysaid.cli.hear import answer_hear, show_hear
 from waysaid.cli.show import show_drawing, show_links, show_slips, show_ways
@@ -68,6 +69,9 @@ QUESTIONS = {
     ),
     "talk-file": Question(
         answer_talk_file, show_talk_file, (), "write a string as a talk file, or look into one"
+    ),
+    "evidence": Question(
+        answer_evidence, show_evidence, ("files", "out"), "write talk files as one table"
     ),
     "draw": Question(answer_draw, show_drawing, ("problem",), "draw a way as SVG"),
 }
@@ -239,6 +243,9 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
         parser.add_argument("--noticed", metavar="WORDS", help="what a child noticed about them")
     elif name in ("slides", "talk-file"):
         _file_options(name, parser)
+    elif name == "evidence":
+        parser.add_argument("files", nargs="*", metavar="FILE", help="talk files")
+        parser.add_argument("--out", metavar="TABLE", help="the file to write: .csv or .parquet")
     elif name == "compose":
         _wish_options(parser)
     elif name in ("year", "bank"):

@@ -10,6 +10,13 @@ from waysaid.paper.class_report import (
     VoiceReported,
     class_report,
 )
+from waysaid.paper.evidence_table import (
+    TableError,
+    evidence_csv,
+    read_evidence_csv,
+    read_evidence_parquet,
+    write_evidence_parquet,
+)
 from waysaid.paper.family_page import family_page
 from waysaid.paper.parts import Drawing, Paper, Way, paper_pdf
 from waysaid.paper.planned import PlannedOnPaper, PlanOnPaper, SlipToHear, problem_on_paper
@@ -57,6 +64,7 @@ __all__ = [
     "Size",
     "Slides",
     "SlipToHear",
+    "TableError",
     "TalkFile",
     "TalkFileError",
     "TalkReported",
@@ -68,11 +76,14 @@ __all__ = [
     "chart_of",
     "chart_pdf",
     "class_report",
+    "evidence_csv",
     "family_page",
     "outside",
     "paper_pdf",
     "problem_on_paper",
     "read_calendar",
+    "read_evidence_csv",
+    "read_evidence_parquet",
     "read_talk_file",
     "recording_sheet",
     "slides_pptx",
@@ -83,5 +94,6 @@ __all__ = [
     "talk_file_bytes",
     "talk_schema",
     "with_children",
+    "write_evidence_parquet",
     "year_calendar",
 ]
