@@ -1,4 +1,4 @@
-.PHONY: help setup demo test quick sweep bench docs-pictures lint wheel
+.PHONY: help setup demo test quick sweep bench docs docs-pictures lint wheel
 .DEFAULT_GOAL := help
 
 help:  ## say what each target does
@@ -21,6 +21,9 @@ sweep:  ## every property with all its cases; writes docs/reference/sweep.md
 
 bench:  ## measure speed and memory
 	@scripts/setup.sh python && .venv/bin/python scripts/bench.py
+
+docs:  ## make the documentation into a site, in build/docs
+	@scripts/setup.sh python && .venv/bin/mkdocs build -q
 
 docs-pictures:  ## take the pictures of the documentation again
 	@scripts/setup.sh all && .venv/bin/python scripts/docs_pictures.py
