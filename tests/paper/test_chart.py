@@ -5,6 +5,7 @@ import io
 import pikepdf
 import pytest
 
+from tests.paper.pdf_read import bare, check_tagged, elements, figures, text_of
 from waysaid.paper import Chart, Connection, ProblemOnPaper, Size, ToldOnPaper, chart_pdf
 
 LINE = (
@@ -51,14 +52,17 @@ def test_each_size_comes_on_its_paper(size: Size, millimetres: tuple[int, int]) 
         assert tuple(measured) == millimetres
 
 
-def test_the_file_is_tagged_with_a_title_a_language_and_words_for_each_drawing() -> None:
-    pdf = opened(Size.A4)
-    assert pdf.Root.MarkInfo.Marked
-    assert pdf.Root.Lang == "en"
-    with pdf.open_metadata() as metadata:
-        assert metadata["dc:title"] == "Thursday"
-    alternatives = [str(one.Alt) for one in pdf.objects if _has(one, "/Alt")]
-    assert alternatives.count("a line from 39 to 66") == 3
+@pytest.mark.parametrize("size", list(Size))
+def test_on_any_paper_it_is_tagged_and_read_out_once_with_words_for_each_drawing(size) -> None:
+    pdf = opened(size)
+    check_tagged(pdf, "en")
+    words = [str(each.Alt) for each in figures(pdf)]
+    assert words == ["a line from 39 to 66"] * 3
+    roles = [str(each.S) for each in elements(pdf.Root.StructTreeRoot)]
+    assert roles.count("/H1") == 1
+    text = text_of(pdf)
+    for said in ("39 + 26 = 65", "30 + 20 = 50", '#let "x" = $1$', "One went across.", "Wren"):
+        assert bare(said) in text
 
 
 def test_a_long_talk_takes_more_pages_and_a_poster_on_sheets_covers_the_poster() -> None:
@@ -69,10 +73,10 @@ def test_a_long_talk_takes_more_pages_and_a_poster_on_sheets_covers_the_poster()
 
 
 @pytest.mark.parametrize("size", [Size.POSTER_A3, Size.POSTER_TABLOID])
-def test_larger_sheets_to_glue_are_fewer_and_two_abreast(size: Size) -> None:
-    pages = len(opened(size).pages)
-    assert pages < len(opened(Size.POSTER_A4).pages)
-    assert pages % 2 == 0
+def test_larger_sheets_to_glue_are_fewer_and_two_abreast_with_none_left_empty(size: Size) -> None:
+    assert len(opened(size, 1).pages) == 2
+    assert len(opened(size, 3).pages) == 4
+    assert len(opened(size).pages) < len(opened(Size.POSTER_A4).pages)
 
 
 @pytest.mark.parametrize("size", [Size.A3, Size.TABLOID])
@@ -84,7 +88,3 @@ def test_a_larger_sheet_holds_on_one_page_what_a_smaller_one_does_not(size: Size
 
 def test_the_same_talk_makes_the_same_bytes() -> None:
     assert chart_pdf(chart(), Size.A4) == chart_pdf(chart(), Size.A4)
-
-
-def _has(thing: object, key: str) -> bool:
-    return isinstance(thing, pikepdf.Dictionary) and key in thing

@@ -1,11 +1,18 @@
 """A line written down by hand: who said it, and what; or one sentence and nothing taken."""
 
+from unicodedata import category
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from waysaid.number import Language
 from waysaid.site.around import OnList
+from waysaid.site.ears import Ears
+from waysaid.site.wording import Wording
 from waysaid.site.written_lines import BadLineError, What, line_read, who_and_said
+from waysaid.site.written_talk import section_read
+from waysaid.talk import body_from_json
 
 LISTED = tuple(
     OnList(str(nth), name, active=name != "Nadia")
@@ -94,10 +101,40 @@ def test_whatever_is_typed_is_taken_with_its_words_or_refused(typed):
     except BadLineError:
         return
     assert set(line.who) <= set(LISTED)
-    assert line.said in " ".join(typed.split())
+    kept = "".join(" " if category(one) == "Cc" else one for one in typed)
+    assert line.said in " ".join(kept.split())
     assert (line.what in (What.WAY, What.ANSWER)) >= bool(line.said)
 
 
 def test_what_was_noticed_is_split_the_same_way():
     assert who_and_said("Mei, it goes up, by one", LISTED)[1] == "it goes up, by one"
     assert who_and_said(", up, by one", LISTED) == ((), "up, by one")
+
+
+ONE = st.sampled_from(
+    (
+        "Mei, 37+3=40+22", "Ravi & José, 30+20 7+5", "= Mei", "Nan, same", "Ravi, same as Mei",
+        "62", "Mei, 52", "Nora, pass", ", I just saw it", "Nour, 37+3", "Noor", "", "  ",
+    )
+)  # fmt: skip
+
+
+@given(st.lists(ONE, max_size=12))
+def test_every_line_is_taken_or_marked_in_its_order_and_no_word_of_a_way_is_lost(lines):
+    row, heard = {"id": "p", "text": "37 + 25"}, (Wording(Language.EN), Ears(Language.EN))
+    section = section_read(row, "\n".join(lines), LISTED, heard)
+    there = [nth for nth, line in enumerate(lines, 1) if line.strip()]
+    assert [line.number for line in section.shown] == there
+    taken = [lines[line.number - 1] for line in section.shown if not line.wrong]
+    said = [each for each in taken if "37+3" in each or "30+20" in each or "saw" in each]
+    told = [each["words"] for each in section.events if each["kind"] == "way-shared"]
+    assert told == [each.partition(", ")[2] for each in said]
+    assert len({each["id"] for each in section.events if "id" in each}) == sum(
+        "id" in each for each in section.events
+    )
+    for nth, event in enumerate(section.events):
+        assert body_from_json({**event, "sequence": nth})
+
+
+def test_signs_that_no_database_keeps_are_left_out():
+    assert line_read("Mei, I \x00saw\x07 it", LISTED).said == "I saw it"

@@ -7,10 +7,10 @@ of a name do. The form of the lines is our own.
 """
 
 import re
-import unicodedata
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from enum import Enum
+from unicodedata import category, combining, normalize
 
 from django.utils.translation import gettext as _
 
@@ -110,7 +110,7 @@ def _names_a_way(name: str, listed: Sequence[OnList]) -> bool:
 def _short(typed: str) -> str:
     if len(typed) > LONGEST:
         raise BadLineError(_("A line takes at most %(most)s characters.") % {"most": LONGEST})
-    return " ".join(typed.split())
+    return " ".join("".join(" " if category(one) == "Cc" else one for one in typed).split())
 
 
 def _who(before: str, listed: Sequence[OnList]) -> tuple[OnList, ...] | None:
@@ -174,5 +174,5 @@ def _any(names: str, listed: Sequence[OnList]) -> bool:
 
 def plain(text: str) -> str:
     """Return a name without accents and capitals, as it is typed in a hurry."""
-    parted = unicodedata.normalize("NFD", text)
-    return "".join(one for one in parted if not unicodedata.combining(one)).casefold().strip()
+    parted = normalize("NFD", text)
+    return "".join(one for one in parted if not combining(one)).casefold().strip()

@@ -77,10 +77,18 @@ def written_talk(plan: Plan, typed: Mapping[str, str], noticed: str) -> WrittenT
     listed = on_list(plan.school_class)
     wording, ears = wording_of(plan.school_class), ears_of_class(plan.school_class)
     sections = {
-        str(row["id"]): _Told(row, listed, wording, ears).section(typed.get(str(row["id"]), ""))
+        str(row["id"]): section_read(row, typed.get(str(row["id"]), ""), listed, (wording, ears))
         for row in plan.problems
     }
     return WrittenTalk(sections, _noticed(noticed, listed))
+
+
+def section_read(
+    row: Mapping[str, Any], typed: str, listed: Sequence[OnList], heard: tuple[Wording, Ears]
+) -> Section:
+    """Return what was typed under a problem, a row of a plan, for the children on this list."""
+    told = _Told(row, listed, *heard)
+    return Section(tuple(_each_line(typed, told.line)), tuple(told.events))
 
 
 def keep_written(plan: Plan, told: WrittenTalk, day: date, client: str) -> Talk:
@@ -144,11 +152,7 @@ class _Told:
         self.ways: list[tuple[str | None, str]] = []
         self.events: list[Body] = []
 
-    def section(self, typed: str) -> Section:
-        shown = tuple(_each_line(typed, self._line))
-        return Section(shown, tuple(self.events))
-
-    def _line(self, number: int, typed: str) -> str:
+    def line(self, number: int, typed: str) -> str:
         """Take one line; return how it was read. Raises `BadLineError`."""
         line = line_read(typed, self.listed)
         match line.what:

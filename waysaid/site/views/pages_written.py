@@ -22,8 +22,6 @@ from waysaid.site.views.pages_plan import MOST_TYPED, line_said, own_plan
 from waysaid.site.written_talk import Section, WrittenTalk, keep_written, written_talk
 
 PLANS_SHOWN = 12
-LONGEST_SECTION = 60_000
-"""Characters under one problem; what is beyond is not read (our choice)."""
 MARK = re.compile(r"[A-Za-z0-9_-]{16}")
 """What a page sends with its talk, so that the same page keeps one talk however often."""
 NOTICED = "noticed"
@@ -90,8 +88,8 @@ def written_json(request: HttpRequest, plan_id: int) -> HttpResponse:
 def _told(request: HttpRequest, plan: Plan) -> WrittenTalk:
     given = request.POST
     ids = [str(row["id"]) for row in plan.problems]
-    typed = {each: given.get(f"lines-{each}", "")[:LONGEST_SECTION] for each in ids}
-    return written_talk(plan, typed, given.get(NOTICED, "")[:LONGEST_SECTION])
+    typed = {each: given.get(f"lines-{each}", "") for each in ids}
+    return written_talk(plan, typed, given.get(NOTICED, ""))
 
 
 def _section_json(section: Section) -> dict[str, object]:
