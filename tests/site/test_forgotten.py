@@ -24,6 +24,7 @@ from waysaid.site.backups import (
     shelf,
 )
 from waysaid.site.erasing import forget_child, mentions_of
+from waysaid.site.evidence import past_of_class
 from waysaid.site.exporting import child_record, class_record
 from waysaid.site.models import Child, EventRow
 from waysaid.site.record import at_hand
@@ -58,6 +59,7 @@ def kept(cast, tmp_path):
         f"/talks/{cast.talk.pk}/events", json.dumps(sent(*events)), content_type="application/json"
     )
     assert answered.status_code == 200
+    assert any(each.child == str(ID) for each in past_of_class(school_class).shown)
     yield cast
     for path in shelf().glob("*"):
         path.unlink()

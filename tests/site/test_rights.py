@@ -59,6 +59,7 @@ NEEDS = {
     "talks/<int:talk_id>/talk.json": Act.KEEP,
     "year/forget": Act.KEEP,
     "shared/<int:class_id>/boards": Act.BOARDS,
+    "shared/summary": Act.SUMMARY,
     **dict.fromkeys(
         [f"talks/<int:talk_id>/{part}" for part in (*sorted(DESK), "network", "pairing", "resume")],
         Act.TEACH,

@@ -9,7 +9,8 @@ from django.utils import timezone
 
 from waysaid.site.backups import BadBackupError, backups, can_copy, choice, make_backup
 from waysaid.site.keeping import let_go
-from waysaid.site.models import SchoolClass
+from waysaid.site.models import Part, SchoolClass
+from waysaid.site.summary import count_what_is_over
 
 log = logging.getLogger(__name__)
 EVERY_SECONDS = 600
@@ -32,6 +33,8 @@ def do_what_is_due(today: date) -> None:
     """Make today's backup if there is none; whatever fails is logged and tried again."""
     try:
         close_old_connections()
+        for school_class in SchoolClass.objects.filter(members__part=Part.COACH).distinct():
+            count_what_is_over(school_class, today)
         let_go(today)
         if backup_due(today):
             make_backup(today)

@@ -16,7 +16,7 @@ from django.utils.translation import gettext as _
 from waysaid.site.evidence import forget_gathered
 from waysaid.site.hub import HUB
 from waysaid.site.mentions import pattern, without, without_in, written_in
-from waysaid.site.models import Child, EventRow, Plan, SchoolClass, Talk
+from waysaid.site.models import Child, EventRow, Plan, SchoolClass, ShownRow, Talk
 from waysaid.site.record import forget_all
 from waysaid.site.rewriting import rewrite_backups
 
@@ -187,7 +187,7 @@ def tidy() -> None:
     """
     with connection.cursor() as cursor, contextlib.suppress(OperationalError):
         if connection.vendor != "sqlite":
-            tables = ", ".join(of._meta.db_table for of in (Child, EventRow, Talk, Plan))
+            tables = ", ".join(of._meta.db_table for of in (Child, EventRow, Talk, Plan, ShownRow))
             cursor.execute(f"VACUUM {tables}")
             return
         cursor.execute("VACUUM")

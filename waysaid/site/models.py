@@ -373,3 +373,25 @@ class Keeping(models.Model):
 
     def __str__(self) -> str:
         return f"{self.days} days after {self.ends}"
+
+
+class Counted(models.Model):
+    """Counts without names of a class's half-term that is over, made once and never again.
+
+    `cells` holds, by family, the least number of its band; a family that is not there is not told.
+    """
+
+    school_class = models.ForeignKey(SchoolClass, on_delete=models.CASCADE, related_name="counted")
+    first = models.DateField()
+    cells = models.JSONField(default=dict)
+
+    class Meta:
+        ordering: ClassVar = ["first"]
+        constraints: ClassVar = [
+            models.UniqueConstraint(
+                fields=["school_class", "first"], name="waysaid_counted_half_term_once"
+            )
+        ]
+
+    def __str__(self) -> str:
+        return f"{self.first} {len(self.cells)}"

@@ -39,6 +39,7 @@ urlpatterns: list[URLPattern] = [
     path("class/child/<int:child_id>/record.json", pages_record.child_json, name="child-json"),
     path("class/share", pages_share.share_page, name="class-share"),
     path("shared", pages_share.shared_page, name="shared"),
+    path("shared/summary", pages_share.summary_page, name="summary"),
     path("shared/<int:class_id>/boards", pages_share.boards_page, name="shared-boards"),
     path("invited/<str:token>", pages_share.invited_page, name="invited"),
     path("plans/", pages_plan.plans_page, name="plans"),

@@ -9,6 +9,7 @@ from django.utils.translation import gettext as _
 from django.views.decorators.http import require_http_methods, require_safe
 
 from waysaid.site.access import BOARD_AFTER_CLOSING
+from waysaid.site.counts import LEAST, SETTLED
 from waysaid.site.models import Part, SchoolClass
 from waysaid.site.refusal import RefusalError, not_here
 from waysaid.site.rights import Act
@@ -23,7 +24,8 @@ from waysaid.site.sharing import (
     shared_with,
     take_back,
 )
-from waysaid.site.views.guards import asks, current_class, own_class, teacher_of
+from waysaid.site.summary import summary_of
+from waysaid.site.views.guards import asks, current_class, her_classes, own_class, teacher_of
 
 MOST_BOARDS = 20
 
@@ -96,6 +98,22 @@ def boards_page(request: HttpRequest, class_id: int) -> HttpResponse:
     talks = school_class.talks.exclude(closed_at__lt=since)[:MOST_BOARDS]
     context = {"here": "home", "school_class": school_class, "talks": talks}
     return render(request, "waysaid/shared_boards.html", context)
+
+
+@require_safe
+@asks(Act.SUMMARY)
+def summary_page(request: HttpRequest) -> HttpResponse:
+    """Show counts without names of the classes she coaches, or may see everything of."""
+    classes = list(her_classes(request).order_by("name", "pk"))
+    if not classes:
+        raise not_here()
+    context = {
+        "here": "home",
+        "grades": summary_of(classes, timezone.localdate()),
+        "least": LEAST,
+        "weeks": SETTLED.days // 7,
+    }
+    return render(request, "waysaid/shared_summary.html", context)
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
