@@ -313,6 +313,8 @@ def main() -> None:
         found |= bench_apart("bench_ways.py")
         found |= {"composing": bench_apart("bench_compose.py")}
         found |= bench_apart("bench_year.py")
+        found |= bench_apart("bench_growth.py")
+        found |= bench_apart("bench_months.py")
         found |= {"hearing": bench_apart("bench_hearing.py"), "start": bench_starts()}
     flags = [*FLAGS, "--no-sandbox"] if is_root() else list(FLAGS)
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:

@@ -5,11 +5,15 @@ import re
 import shlex
 import subprocess
 import sys
+from datetime import date
 from pathlib import Path
 
 import pytest
 
 from waysaid.cli import main
+from waysaid.growth import How, Shown
+from waysaid.paper import write_evidence_parquet
+from waysaid.ways import Family
 
 ROOT = Path(__file__).parents[2]
 PAGES = [ROOT / "README.md", *sorted(ROOT.glob("docs/**/*.md"))]
@@ -36,6 +40,18 @@ def commands():
             if "FILE" not in command.split():
                 found.setdefault(command, page.name)
     return found
+
+
+def prepare(command, folder):
+    """Put the files there that a command reads."""
+    if command.startswith(("waysaid evidence", "waysaid months")):
+        for name in ("monday.json", "tuesday.json"):
+            assert main(["talk-file", "37 + 25", "--out", str(folder / name)]) == 0
+    if command.startswith("waysaid months"):
+        grade = folder / "district" / "grade=2"
+        grade.mkdir(parents=True)
+        piece = Shown("t", date(2026, 9, 7), 0, "1", How.SAID, "37 + 25", Family.BRIDGE)
+        write_evidence_parquet([piece] * 12, grade / "2b.parquet")
 
 
 @pytest.fixture(scope="module")
@@ -82,6 +98,8 @@ def test_every_command_in_the_docs_runs(command, tmp_path, monkeypatch, capsys):
         assert (ROOT / STAYS_OPEN[command]).is_file()
         return
     monkeypatch.chdir(tmp_path)
+    prepare(command, tmp_path)
+    capsys.readouterr()
     assert main(shlex.split(command)[1:]) == 0, capsys.readouterr().err
     told, wrong = capsys.readouterr()
     assert wrong == ""

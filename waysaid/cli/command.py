@@ -22,6 +22,7 @@ from waysaid.cli.compose import answer_compose, show_compose
 from waysaid.cli.evidence import answer_evidence, show_evidence
 from waysaid.cli.given import BadInputError, Given, language_in
 from waysaid.cli.hear import answer_hear, show_hear
+from waysaid.cli.months import answer_months, show_months
 from waysaid.cli.show import show_drawing, show_links, show_slips, show_ways
 from waysaid.cli.slides import answer_slides, show_slides
 from waysaid.cli.talk_file import answer_talk_file, show_talk_file
@@ -72,6 +73,9 @@ QUESTIONS = {
     ),
     "evidence": Question(
         answer_evidence, show_evidence, ("files", "out"), "write talk files as one table"
+    ),
+    "months": Question(
+        answer_months, show_months, ("folder",), "count ways by family, grade and month"
     ),
     "draw": Question(answer_draw, show_drawing, ("problem",), "draw a way as SVG"),
 }
@@ -246,6 +250,8 @@ def _question_options(name: str, parser: argparse.ArgumentParser) -> None:
     elif name == "evidence":
         parser.add_argument("files", nargs="*", metavar="FILE", help="talk files")
         parser.add_argument("--out", metavar="TABLE", help="the file to write: .csv or .parquet")
+    elif name == "months":
+        parser.add_argument("folder", nargs="?", help="where grade=0 to grade=6 are, with Parquet")
     elif name == "compose":
         _wish_options(parser)
     elif name in ("year", "bank"):

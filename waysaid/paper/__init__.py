@@ -18,6 +18,7 @@ from waysaid.paper.evidence_table import (
     write_evidence_parquet,
 )
 from waysaid.paper.family_page import family_page
+from waysaid.paper.months import MonthRow, months
 from waysaid.paper.parts import Drawing, Paper, Way, paper_pdf
 from waysaid.paper.planned import PlannedOnPaper, PlanOnPaper, SlipToHear, problem_on_paper
 from waysaid.paper.press import Sheet
@@ -51,6 +52,7 @@ __all__ = [
     "Connection",
     "Drawing",
     "FamilyReported",
+    "MonthRow",
     "Names",
     "Paper",
     "PlanOnPaper",
@@ -78,6 +80,7 @@ __all__ = [
     "class_report",
     "evidence_csv",
     "family_page",
+    "months",
     "outside",
     "paper_pdf",
     "problem_on_paper",

@@ -41,6 +41,7 @@ class TableFault(Enum):
     NO_ROW = auto()
     NO_CELL = auto()
     NO_PARQUET = auto()
+    NO_FOLDER = auto()
     NO_DUCKDB = auto()
 
 
@@ -187,17 +188,17 @@ def write_evidence_parquet(shown: Sequence[Shown], file: Path) -> None:
     """Write the table as Parquet. Raises `TableError` where DuckDB is not installed."""
     columns = [[_plain(getattr(piece, name)) for piece in shown] for name in COLUMNS]
     cast = ", ".join(f'unnest(?::{_type(name)}[]) AS "{name}"' for name in COLUMNS)
-    with _database(_duckdb()) as table:
+    with _database(duckdb_package()) as table:
         table.execute(f"CREATE TABLE shown AS SELECT {cast}", columns)
-        table.execute(f"COPY shown TO {_quoted(file)} (FORMAT parquet)")
+        table.execute(f"COPY shown TO {quoted(file)} (FORMAT parquet)")
 
 
 def read_evidence_parquet(file: Path) -> tuple[Shown, ...]:
     """Return the pieces of a Parquet table. Raises `TableError`."""
-    duckdb = _duckdb()
+    duckdb = duckdb_package()
     with _database(duckdb) as table:
         try:
-            read = table.execute(f"SELECT * FROM read_parquet({_quoted(file)})")
+            read = table.execute(f"SELECT * FROM read_parquet({quoted(file)})")
             names = tuple(each[0] for each in read.description)
             rows = read.fetchall()
         except (duckdb.Error, UnicodeDecodeError):
@@ -209,8 +210,8 @@ def read_evidence_parquet(file: Path) -> tuple[Shown, ...]:
     )
 
 
-def _duckdb() -> Any:
-    """Return the package, which only a table as Parquet needs."""
+def duckdb_package() -> Any:
+    """Return the package, which only Parquet needs. Raises `TableError` where it is not there."""
     try:
         import duckdb  # noqa: PLC0415  what is not installed everywhere
     except ImportError:
@@ -234,7 +235,8 @@ def _plain(value: object) -> object:
     return value.value if isinstance(value, Enum) else value
 
 
-def _quoted(file: Path) -> str:
+def quoted(file: Path) -> str:
+    """Return a file's name as a text of SQL."""
     name = str(file).replace("'", "''")
     return f"'{name}'"
 
@@ -252,6 +254,8 @@ _SAID: Mapping[Language, Mapping[TableFault, str]] = {
         "docs/reference/evidence.md says what would.",
         TableFault.NO_PARQUET: "The file is no Parquet table that can be read; one as Waysaid "
         "writes it would fit.",
+        TableFault.NO_FOLDER: "There are no tables; Parquet files in folders named grade=0 to "
+        "grade=6 would fit.",
         TableFault.NO_DUCKDB: "Parquet needs DuckDB, which is not installed here: install "
         "waysaid[reports], or take CSV.",
     },
@@ -267,6 +271,8 @@ _SAID: Mapping[Language, Mapping[TableFault, str]] = {
         "docs/reference/evidence.md dice qué valdría.",
         TableFault.NO_PARQUET: "El archivo no es una tabla Parquet que se pueda leer; valdría "
         "una como las que escribe Waysaid.",
+        TableFault.NO_FOLDER: "No hay tablas; valdrían archivos Parquet en carpetas llamadas "
+        "grade=0 a grade=6.",
         TableFault.NO_DUCKDB: "Parquet necesita DuckDB, que aquí no está instalado: instale "
         "waysaid[reports], o tome CSV.",
     },
