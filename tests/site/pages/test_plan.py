@@ -1,5 +1,7 @@
 """A plan: typed or taken, changed without losing anything, then talked."""
 
+import re
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -217,3 +219,15 @@ def test_every_starter_leads_to_another_of_its_grade_and_back_to_itself(starter)
         take_string(plan, following)
     assert len(seen) > 1
     assert starter_named(seen[0]).grade == grade_of_plan(plan)
+
+
+def test_many_plans_come_in_pages(cast):
+    for number in range(31):
+        cast.school_class.plans.create(title=f"Plan {number}", problems=[])
+    first, second = (cast.owner.get(f"/plans/?page={page}").text for page in (1, 2))
+    titles = [set(re.findall(r">(Plan \d+)</a>", page)) for page in (first, second)]
+    assert len(titles[0]) == 30
+    assert titles[1]
+    assert not titles[0] & titles[1]
+    assert "?page=2" in first
+    assert "?page=1" in second

@@ -12,6 +12,7 @@ from waysaid.site.broadcast import tell
 from waysaid.site.erasing import forget_talks
 from waysaid.site.look_back import WIDE, moment_after, state_after, steps_shown, with_scenes
 from waysaid.site.models import Talk, new_token
+from waysaid.site.paging import page_asked, page_of
 from waysaid.site.record import Sent, append, at_hand
 from waysaid.site.rights import Act
 from waysaid.site.talk_rows import rows_of
@@ -32,15 +33,12 @@ def talks_page(request: HttpRequest) -> HttpResponse:
     school_class = current_class(request)
     if school_class is None:
         return redirect("welcome")
-    asked = request.GET.get("page", "")
-    page = max(1, int(asked)) if asked.isdigit() and len(asked) < 6 else 1
-    talks = list(school_class.talks.all()[(page - 1) * PAGE : page * PAGE + 1])
+    page = page_of(school_class.talks.all(), page_asked(request), PAGE)
     context = {
         "here": "back",
         "school_class": school_class,
-        "rows": rows_of(talks[:PAGE]),
-        "newer": page - 1 if page > 1 else None,
-        "older": page + 1 if len(talks) > PAGE else None,
+        "rows": rows_of(page.rows),
+        "page": page,
     }
     return render(request, "waysaid/talks.html", context)
 

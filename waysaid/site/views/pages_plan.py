@@ -22,6 +22,7 @@ from waysaid.site.composing import (
     take_wish,
 )
 from waysaid.site.models import Plan, SchoolClass
+from waysaid.site.paging import page_asked, page_of
 from waysaid.site.plan_files import plan_text
 from waysaid.site.plan_view import links_shown, rows_shown, summary
 from waysaid.site.planning import (
@@ -51,6 +52,8 @@ LONGEST_QUESTION = 200
 MOST_TYPED = 2000
 BROUGHT_BACK = ("title", "problems", "questions", "starter", "wish")
 """What one button brings back after another string was taken."""
+PAGE = 30
+"""Plans on one page."""
 
 
 @require_http_methods(["GET", "HEAD", "POST"])
@@ -281,7 +284,7 @@ def _list(request: HttpRequest, school_class: SchoolClass, error: str = "") -> H
     context = {
         "here": "plans",
         "school_class": school_class,
-        "plans": school_class.plans.prefetch_related("talks"),
+        "page": page_of(school_class.plans.prefetch_related("talks"), page_asked(request), PAGE),
         "typed": request.POST,
         "error": error,
     }

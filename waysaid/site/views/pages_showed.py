@@ -17,6 +17,7 @@ from waysaid.site.evidence import past_of_class
 from waysaid.site.first_problems import grade_of
 from waysaid.site.following import wish_for
 from waysaid.site.models import Plan
+from waysaid.site.paging import page_asked
 from waysaid.site.rights import Act
 from waysaid.site.showed_view import (
     MOST_TICKS,
@@ -97,8 +98,7 @@ def child_page(request: HttpRequest, child_id: int) -> HttpResponse:
     child = get_object_or_404(school_class.children, pk=child_id)
     past, wording = past_of_class(school_class), wording_of(school_class)
     own = ways_of_child(past, child.key)
-    asked = request.GET.get("page", "")
-    page = max(1, int(asked)) if asked.isdigit() and len(asked) < 6 else 1
+    page = page_asked(request)
     end = len(own) - (page - 1) * CARDS
     context = {
         "here": "class",
