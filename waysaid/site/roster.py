@@ -5,13 +5,13 @@ that a person can look before anything is kept.
 """
 
 import csv
+import io
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from waysaid.site.decoding import BadListError
 from waysaid.site.names import LONGEST_NAME, MOST_NAMES, BadNamesError, clean
 
-LARGEST_BYTES = 200_000
-"""Bytes of a file: hundreds of times what a class list needs (our choice)."""
 EVERY_PART = -1
 """The choice of part by which each cell is a child of its own."""
 GIVEN = frozenset(
@@ -24,22 +24,45 @@ GIVEN = frozenset(
         "first name",
         "firstname",
         "given name",
+        "givenname",
         "name",
         "nombre",
         "nombres",
-        "preferred name",
         "student",
     }
 )
 """Headings, in any case, over the names a class calls its children by (our choice)."""
+PREFERRED = frozenset(
+    {
+        "apodo",
+        "goes by",
+        "known as",
+        "nickname",
+        "nombre de uso",
+        "nombre preferido",
+        "preferred",
+        "preferred first name",
+        "preferred given name",
+        "preferred name",
+        "preferredgivenname",
+    }
+)
+"""Headings over the names that some children go by instead; an empty one leaves the given name."""
 FAMILY = frozenset(
-    {"apellido", "apellidos", "family name", "last", "last name", "lastname", "surname"}
+    {
+        "apellido",
+        "apellido paterno",
+        "apellidos",
+        "family name",
+        "familyname",
+        "last",
+        "last name",
+        "lastname",
+        "primer apellido",
+        "surname",
+    }
 )
 """Headings over family names."""
-
-
-class BadListError(ValueError):
-    """Raised for a file that is no text, or is far too long."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,25 +79,6 @@ class Roster:
     part: int = 0
 
 
-def decoded(content: bytes) -> str:
-    """Return a file's text: UTF-8, UTF-16 with its mark, else the Latin letters of old files.
-
-    Raises `BadListError` for what is no text.
-    """
-    if len(content) > LARGEST_BYTES:
-        raise BadListError
-    marked = content[:2] in (b"\xff\xfe", b"\xfe\xff")
-    for encoding in ("utf-16",) if marked else ("utf-8-sig", "cp1252", "latin-1"):
-        try:
-            text = content.decode(encoding)
-        except UnicodeDecodeError:
-            continue
-        if "\0" not in text:
-            return text
-        break
-    raise BadListError
-
-
 def read_roster(text: str, part: int | None = None) -> Roster:
     """Return the names of a list; `part` says which part of each line is the name, if not plain.
 
@@ -86,11 +90,52 @@ def read_roster(text: str, part: int | None = None) -> Roster:
     mark = _mark(lines)
     rows = [_cells(line, mark) for line in lines]
     headings = {cell.casefold() for cell in rows[0]} if rows else set()
-    headed = len(rows) > 1 and bool(headings & (GIVEN | FAMILY))
+    headed = len(rows) > 1 and bool(headings & (GIVEN | FAMILY | PREFERRED))
     body = rows[1:] if headed else rows
     if mark and len(body) + headed > 1 and max(map(len, rows)) > 1:
         return _table(rows[0] if headed else [], body, mark, part)
-    return _told_apart([(cell, "") for row in body for cell in row])
+    return told_apart_by_family([(cell, "") for row in body for cell in row])
+
+
+def names_alone(text: str) -> str:
+    """Return a list with nothing in it but what may be names: the rest of a table is left out.
+
+    Of a table with headings those columns stay whose headings are known, of any other those with
+    no digit and no @ in them; where that would leave nothing, all of it stays.
+    """
+    lines = [line for line in text.replace("\ufeff", "").splitlines() if line.strip()]
+    mark = _mark(lines)
+    if not mark:
+        return text
+    rows = _whole_rows(text, mark) or [_cells(line, mark) for line in lines]
+    width = range(max(map(len, rows)))
+    kept = [at for at in width if _cell(rows[0], at).casefold() in GIVEN | FAMILY | PREFERRED]
+    if not kept:
+        kept = [at for at in width if not any(_no_name(_cell(row, at)) for row in rows)]
+    if not kept or len(kept) == len(width):
+        return text
+    written = io.StringIO(newline="")
+    table = csv.writer(written, delimiter=mark, lineterminator="\n")
+    table.writerows([[_cell(row, at) for at in kept] for row in rows])
+    return written.getvalue()
+
+
+def _whole_rows(text: str, mark: str) -> list[list[str]]:
+    """Return the rows of a table whose cells may have line ends in them; none if it is not whole.
+
+    Where a quote is not closed, each line is a row by itself.
+    """
+    if text.count('"') % 2:
+        return []
+    try:
+        read = list(csv.reader(io.StringIO(text.lstrip("\ufeff"), newline=""), delimiter=mark))
+    except csv.Error:
+        raise BadListError from None
+    return [[" ".join(cell.split()) for cell in row] for row in read if any(map(str.strip, row))]
+
+
+def _no_name(cell: str) -> bool:
+    return "@" in cell or any(one.isdigit() for one in cell)
 
 
 def _mark(lines: Sequence[str]) -> str:
@@ -104,7 +149,10 @@ def _mark(lines: Sequence[str]) -> str:
 def _cells(line: str, mark: str) -> list[str]:
     if not mark:
         return [line]
-    cells = [cell.strip() for cell in next(csv.reader([line], delimiter=mark))]
+    try:
+        cells = [cell.strip() for cell in next(csv.reader([line], delimiter=mark))]
+    except csv.Error:
+        raise BadListError from None
     while len(cells) > 1 and not cells[-1]:
         cells.pop()
     return cells
@@ -118,17 +166,18 @@ def _table(headings: list[str], body: list[list[str]], mark: str, part: int | No
         pairs = [(cell, "") for row in body for cell in row]
     else:
         surname = family if family != chosen else None
-        pairs = [(_cell(row, chosen), _cell(row, surname)) for row in body]
+        called = _under(headings, PREFERRED) if chosen == given else None
+        pairs = [(_cell(row, called) or _cell(row, chosen), _cell(row, surname)) for row in body]
     parts = tuple(clean(_cell(body[0], place)) for place in range(width))
-    read = _told_apart(pairs)
+    read = told_apart_by_family(pairs)
     return Roster(read.names, read.changed, parts, chosen)
 
 
 def _places(headings: list[str], body: list[list[str]], mark: str) -> tuple[int, int | None]:
     """Return where the names are, and the family names if they are known."""
-    known = [heading.casefold() for heading in headings]
-    given = next((place for place, each in enumerate(known) if each in GIVEN), None)
-    family = next((place for place, each in enumerate(known) if each in FAMILY), None)
+    given, family = _under(headings, GIVEN), _under(headings, FAMILY)
+    if given is None:
+        given = _under(headings, PREFERRED)
     if given is not None:
         return given, family
     if family is not None:
@@ -142,6 +191,12 @@ def _places(headings: list[str], body: list[list[str]], mark: str) -> tuple[int,
     return (words[0] if words else 0), None
 
 
+def _under(headings: Sequence[str], wanted: frozenset[str]) -> int | None:
+    """Return the place of the first heading that is one of those wanted, in any case."""
+    known = [" ".join(heading.casefold().split()) for heading in headings]
+    return next((place for place, each in enumerate(known) if each in wanted), None)
+
+
 def _has_digits(body: list[list[str]], place: int) -> bool:
     return any(one.isdigit() for row in body for one in _cell(row, place))
 
@@ -150,7 +205,7 @@ def _cell(row: list[str], place: int | None) -> str:
     return row[place] if place is not None and 0 <= place < len(row) else ""
 
 
-def _told_apart(pairs: Sequence[tuple[str, str]]) -> Roster:
+def told_apart_by_family(pairs: Sequence[tuple[str, str]]) -> Roster:
     """Give those of one name the first letters of their family names, or else a number."""
     bare = [(clean(given), clean(family)) for given, family in pairs if _is_name(given)]
     if len(bare) > MOST_NAMES:

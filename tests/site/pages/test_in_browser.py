@@ -217,8 +217,9 @@ def test_a_plan_saves_itself_when_a_field_is_left(plan):
     plan.get_by_label("Why it is here").fill("over the ten")
     plan.get_by_label("Why it is here").press("Tab")
     plan.get_by_text("Saved.").wait_for()
+    assert "8 + 5 | over the ten\n" in plan.locator("#as-text").input_value()
     plan.goto(plan.url.split("?")[0])
-    plan.get_by_text("over the ten", exact=True).wait_for()
+    plan.locator(".why-cell", has_text="over the ten").wait_for()
 
 
 def test_a_bad_problem_is_told_where_it_is_typed_and_not_saved(plan):

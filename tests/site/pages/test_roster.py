@@ -4,19 +4,19 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from waysaid.site.decoding import BadListError, decoded
 from waysaid.site.names import MOST_NAMES, BadNamesError, clean
 from waysaid.site.roster import (
     EVERY_PART,
     FAMILY,
     GIVEN,
-    BadListError,
-    decoded,
+    PREFERRED,
     read_roster,
     same_twice,
 )
 
 WORDS = st.text(st.characters(categories=("L",)), min_size=1, max_size=12).filter(
-    lambda word: word.casefold() not in GIVEN | FAMILY
+    lambda word: word.casefold() not in GIVEN | FAMILY | PREFERRED
 )
 """Words that are no heading of a list."""
 

@@ -10,14 +10,23 @@ from django.utils.translation import gettext_lazy
 from django.views.decorators.http import require_http_methods
 
 from waysaid.number import Rest
+from waysaid.site.decoding import BadListError
 from waysaid.site.first_problems import GRADES
 from waysaid.site.models import Child, Language, SchoolClass
 from waysaid.site.names import MOST_NAMES, BadNamesError, clean, told_apart
+from waysaid.site.one_roster import OneRosterError
 from waysaid.site.rights import Act
-from waysaid.site.roster import BadListError, read_roster, same_twice
+from waysaid.site.roster import Roster, read_roster, same_twice
 from waysaid.site.views.guards import asks, current_class
+from waysaid.site.views.lists_sent import (
+    ChooseClassError,
+    choose_class_page,
+    listed,
+    no_list,
+    part_of,
+    too_many,
+)
 from waysaid.site.views.pages_home import speak
-from waysaid.site.views.pages_welcome import listed, part_of, too_many, unreadable_file
 
 RESTS = {
     Rest.LEFT_OVER.value: gettext_lazy("left over: 16 ÷ 3 = 5 r 1"),
@@ -64,13 +73,42 @@ def add_children(school_class: SchoolClass, names: Sequence[str]) -> None:
 
 
 def _add(request: HttpRequest, school_class: SchoolClass) -> HttpResponse:
+    """Show the names that were sent, to be looked at; keep those that were looked at."""
+    step = request.POST.get("step", "")
     try:
-        add_children(school_class, read_roster(listed(request), part_of(request)).names)
-    except BadListError:
-        return _page(request, school_class, unreadable_file())
+        if step == "save":
+            names = tuple(name for each in request.POST.getlist("child") if (name := clean(each)))
+            add_children(school_class, names)
+            return redirect("class")
+        text = listed(request)
+        roster = read_roster(text, part_of(request))
+        if step == "look":
+            return _look(request, school_class, text, roster)
+        add_children(school_class, roster.names)
+    except ChooseClassError as choice:
+        return choose_class_page(request, choice)
+    except (BadListError, OneRosterError) as error:
+        return _page(request, school_class, no_list(error))
     except BadNamesError as error:
         return _page(request, school_class, too_many(error))
     return redirect("class")
+
+
+def _look(
+    request: HttpRequest, school_class: SchoolClass, text: str, roster: Roster
+) -> HttpResponse:
+    """Show what would be added; who is on the list already is left out, and named."""
+    there = {name.casefold() for name in school_class.children.values_list("name", flat=True)}
+    names = [(name, place in roster.changed) for place, name in enumerate(roster.names)]
+    context = {
+        "here": "class",
+        "school_class": school_class,
+        "text": text,
+        "roster": roster,
+        "names": [each for each in names if each[0].casefold() not in there],
+        "known": [name for name, _changed in names if name.casefold() in there],
+    }
+    return render(request, "waysaid/names_look.html", context)
 
 
 def _languages(request: HttpRequest, school_class: SchoolClass) -> HttpResponse:

@@ -103,7 +103,8 @@ def plan_page(request: HttpRequest, plan_id: int) -> HttpResponse:
     _warm(plan)
     if wants_json(request):
         locked = [row["id"] for row in plan.problems if row.get("locked")]
-        return JsonResponse({"saved": True, "cost": _cost(request, plan), "locked": locked})
+        cost, as_text = _cost(request, plan), plan_text(plan)
+        return JsonResponse({"saved": True, "cost": cost, "locked": locked, "as_text": as_text})
     return redirect(_address(request, plan, opened))
 
 

@@ -7,20 +7,20 @@ from django.shortcuts import render
 from django.utils.translation import get_language
 from django.utils.translation import gettext as _
 
+from waysaid.site.decoding import BadListError
 from waysaid.site.models import Language, SchoolClass
 from waysaid.site.names import MOST_NAMES, BadNamesError, clean
-from waysaid.site.roster import (
-    LARGEST_BYTES,
-    BadListError,
-    Roster,
-    decoded,
-    read_roster,
-    same_twice,
-)
+from waysaid.site.one_roster import OneRosterError
+from waysaid.site.roster import Roster, read_roster, same_twice
 from waysaid.site.views.guards import teacher_of
-
-LONGEST_LIST = 20_000
-"""Characters of a pasted list."""
+from waysaid.site.views.lists_sent import (
+    ChooseClassError,
+    choose_class_page,
+    listed,
+    no_list,
+    part_of,
+    too_many,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,9 +50,13 @@ def answer_welcome(request: HttpRequest) -> HttpResponse | NewClass:
         return _form(request, Given(desk=language, board=language))
     try:
         given = _given(request)
-    except BadListError:
+    except ChooseClassError as choice:
+        return choose_class_page(request, choice)
+    except (BadListError, OneRosterError) as error:
         typed = _typed(request, request.POST.get("names", ""))
-        return _form(request, typed, unreadable_file())
+        return _form(request, typed, no_list(error))
+    except BadNamesError as error:
+        return _form(request, _typed(request, ""), too_many(error))
     if given.desk not in Language.values or given.board not in Language.values:
         return _form(request, given, _("Choose English or Spanish."))
     if not given.name:
@@ -63,31 +67,6 @@ def answer_welcome(request: HttpRequest) -> HttpResponse | NewClass:
     if step == "save":
         return _looked_at(request, given)
     return _read(request, given, look=step == "look")
-
-
-def unreadable_file() -> str:
-    """Return what to say of a file that is no list of names."""
-    return _("This file cannot be read as a list; a text or CSV file with one name a line can.")
-
-
-def too_many(error: BadNamesError) -> str:
-    """Return what to say of a list with too many names."""
-    most = {"found": str(error), "most": MOST_NAMES}
-    return _("There are %(found)s names here; a class has at most %(most)s.") % most
-
-
-def listed(request: HttpRequest) -> str:
-    """Return the names as an uploaded file has them, or as typed. Raises `BadListError`."""
-    upload = request.FILES.get("file")
-    if upload is not None:
-        return decoded(bytes(upload.read(LARGEST_BYTES + 1)))[:LONGEST_LIST]
-    return request.POST.get("names", "")[:LONGEST_LIST]
-
-
-def part_of(request: HttpRequest) -> int | None:
-    """Return which part of each line is the name, if that was chosen."""
-    chosen = request.POST.get("part", "")
-    return int(chosen) if chosen.removeprefix("-").isdigit() else None
 
 
 def _given(request: HttpRequest) -> Given:
@@ -109,6 +88,8 @@ def _read(request: HttpRequest, given: Given, *, look: bool) -> HttpResponse | N
         roster = read_roster(given.names, part_of(request))
     except BadNamesError as error:
         return _form(request, given, too_many(error))
+    except BadListError as error:
+        return _form(request, given, no_list(error))
     if look:
         return _preview(request, given, roster)
     return NewClass(given.name, roster.names, given.desk, given.board)

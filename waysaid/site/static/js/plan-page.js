@@ -32,6 +32,8 @@ async function post(what) {
     if (response.ok) {
       showCost(answer.cost);
       showLocks(answer.locked);
+      const asText = document.querySelector("#as-text");
+      if (asText instanceof HTMLTextAreaElement) asText.value = answer.as_text;
     }
     return response.ok;
   } catch {
