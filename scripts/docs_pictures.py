@@ -1,6 +1,7 @@
 """Take the pictures of the documentation from the running app, with its invented class.
 
-They go to docs/pictures: the desk and the board in a talk, the board while connecting, a plan.
+They go to docs/pictures: what the class showed, a plan, the desk and the board in a talk, the board
+while connecting.
 """
 
 import io
@@ -111,6 +112,8 @@ def take(browser: Browser, address: str) -> None:
     context = browser.new_context(viewport=DESK, reduced_motion="reduce", locale="en")
     page = context.new_page()
     page.goto(address)
+    page.goto(f"{origin}/class/showed")
+    keep(page, "showed")
     desk, board_address = begin(page, origin)
     board = browser.new_context(viewport=BOARD, locale="en").new_page()
     board.goto(board_address)
