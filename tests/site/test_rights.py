@@ -11,7 +11,7 @@ from django.urls import URLPattern, get_resolver
 
 from tests.site.made import make_class, problem_id, sent, way
 from waysaid.site import sharing
-from waysaid.site.models import DeviceKey, Member, Part, Role, SchoolYear, hashed
+from waysaid.site.models import DeviceKey, HandedOver, Member, Part, Role, SchoolYear, hashed
 from waysaid.site.rights import OWNER, RIGHTS, Act, may
 from waysaid.site.talks import start_talk
 from waysaid.site.views import pages_backups, pages_settings, pages_share
@@ -42,6 +42,8 @@ NEEDS = {
     "class/record": Act.KEEP,
     "class/record.json": Act.KEEP,
     "class/forget": Act.KEEP,
+    "class/handed": Act.CLASS,
+    "class/handed/<int:handed_id>": Act.CLASS,
     "class/child/<int:child_id>/forget": Act.KEEP,
     "talks/start": Act.TEACH,
     "start": Act.TEACH,
@@ -124,9 +126,13 @@ def school(db, monkeypatch):
         f"/talks/{talk.pk}/events", json.dumps(sent(told)), content_type="application/json"
     )
     assert answered.status_code == 200
+    handed = HandedOver.objects.create(
+        to="owner", giver="owner", came_from=school_class, content={"children": [{"name": CANARY}]}
+    )
     given = {
         "talk_id": talk.pk, "plan_id": plan.pk, "child_id": child.pk, "picture_id": picture.pk,
-        "class_id": school_class.pk, "token": "x", "slug": "bridge", "day": "2026-09-01",
+        "class_id": school_class.pk, "handed_id": handed.pk, "token": "x", "slug": "bridge",
+        "day": "2026-09-01",
     }  # fmt: skip
     return school_class, clients, given
 
@@ -142,8 +148,8 @@ def filled(route, given):
     return "/" + re.sub(r"<\w+:(\w+)>", lambda found: str(given[found[1]]), route)
 
 
-IDS = {"talk_id", "plan_id", "child_id", "picture_id", "class_id"}
-EMPTY = {"plans/warm": 400, "year/day/<str:day>": 404}
+IDS = {"handed_id", "talk_id", "plan_id", "child_id", "picture_id", "class_id"}
+EMPTY = {"class/handed/<int:handed_id>": 404, "plans/warm": 400, "year/day/<str:day>": 404}
 """What answers so to whoever asks for nothing in particular."""
 PARTS = ("owner", "stranger", "revoked", "signed out", *Role.values, *Part.values)
 

@@ -8,6 +8,7 @@ from django.db import DatabaseError, close_old_connections
 from django.utils import timezone
 
 from waysaid.site.backups import BadBackupError, backups, can_copy, choice, make_backup
+from waysaid.site.handing import forget_expired
 from waysaid.site.keeping import let_go
 from waysaid.site.models import Part, SchoolClass
 from waysaid.site.summary import count_what_is_over
@@ -36,6 +37,7 @@ def do_what_is_due(today: date) -> None:
         for school_class in SchoolClass.objects.filter(members__part=Part.COACH).distinct():
             count_what_is_over(school_class, today)
         let_go(today)
+        forget_expired()
         if backup_due(today):
             make_backup(today)
     except (OSError, DatabaseError, BadBackupError):

@@ -11,12 +11,14 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 
 from django.db import DEFAULT_DB_ALIAS, OperationalError, connection, transaction
+from django.db.models import Q
 from django.utils.translation import gettext as _
 
 from waysaid.site.evidence import forget_gathered
+from waysaid.site.handing import forget_in_handed
 from waysaid.site.hub import HUB
 from waysaid.site.mentions import pattern, without, without_in, written_in
-from waysaid.site.models import Child, EventRow, Plan, SchoolClass, ShownRow, Talk
+from waysaid.site.models import Child, EventRow, HandedOver, Plan, SchoolClass, ShownRow, Talk
 from waysaid.site.record import forget_all
 from waysaid.site.rewriting import rewrite_backups
 
@@ -81,6 +83,7 @@ def _forget(gone: Gone, using: str) -> None:
         for name in {gone.name, child.name if child else gone.name}:
             _rename(gone.school_class, pattern(name), _("a child"), using)
     forget_gathered(gone.school_class, using)
+    forget_in_handed(gone.school_class, str(gone.child), gone.name, using)
     if child is not None:
         child.delete(using=using)
 
@@ -103,11 +106,19 @@ def _rename(class_id: int, name: re.Pattern[str], instead: str, using: str) -> N
         plan.questions = without_in(name, plan.questions, instead, here=True)
         plan.wish = without_in(name, plan.wish, instead)
         plan.save(using=using)
+    _rename_handed(class_id, name, instead, using)
     for each in SchoolClass.objects.using(using).filter(pk=class_id):
         each.norms = without_in(name, each.norms, instead, here=True)
         each.starters = without_in(name, each.starters, instead, here=True)
         each.signals = without_in(name, each.signals, instead)
         each.save(using=using)
+
+
+def _rename_handed(class_id: int, name: re.Pattern[str], instead: str, using: str) -> None:
+    of_class = Q(came_from=class_id) | Q(school_class=class_id)
+    for handed in HandedOver.objects.using(using).filter(of_class):
+        handed.content = without_in(name, handed.content, instead)
+        handed.save(update_fields=["content"], using=using)
 
 
 def mentions_of(child: Child) -> list[str]:
@@ -121,6 +132,8 @@ def mentions_of(child: Child) -> list[str]:
     texts += written_in(school_class.starters, here=True)
     for row in EventRow.objects.filter(talk__school_class=school_class):
         texts += written_in(row.body)
+    for handed in school_class.handed_over.all():
+        texts += written_in(handed.content)
     return [text for text in dict.fromkeys(texts) if without(name, text, "") != text]
 
 

@@ -6,7 +6,8 @@ from typing import Any
 from django.utils.translation import gettext as _
 
 from waysaid.site.erasing import mentions_of
-from waysaid.site.mentions import pattern, without_in
+from waysaid.site.handing import rows_of_child
+from waysaid.site.mentions import any_of, without_in
 from waysaid.site.models import Child, EventRow, Plan, SchoolClass, SchoolYear, Talk
 
 
@@ -39,6 +40,7 @@ def class_record(school_class: SchoolClass) -> dict[str, Any]:
         "plans": [_plan(plan) for plan in school_class.plans.all()],
         "year": _year(SchoolYear.objects.filter(school_class=school_class).first()),
         "talks": [_talk(talk) for talk in school_class.talks.order_by("made_at", "pk")],
+        "handed_over": [handed.content for handed in school_class.handed_over.all()],
         "colleagues": [
             {"account": each.person.get_username(), "part": each.part}
             for each in school_class.members.select_related("person")
@@ -127,12 +129,13 @@ def child_record(child: Child) -> dict[str, Any]:
             for talk in child.school_class.talks.order_by("made_at", "pk")
             if (events := list(_of_child(list(talk.events.order_by("order")), child.key)))
         ],
+        "handed_over": rows_of_child(child),
         "written": mentions_of(child),
     }
-    others = child.school_class.children.exclude(pk=child.pk).values_list("name", flat=True)
-    for name in sorted(others, key=len, reverse=True):
-        told = {"talks": record["talks"], "written": record["written"]}
-        record |= without_in(pattern(name), told, _("another child"), always=("written",))
+    names = child.school_class.children.exclude(pk=child.pk).values_list("name", flat=True)
+    if (others := any_of(names)) is not None:
+        told = {part: record[part] for part in ("talks", "handed_over", "written")}
+        record |= without_in(others, told, _("another child"), always=("written",))
     return record
 
 

@@ -2,7 +2,7 @@
 
 import re
 import unicodedata
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from typing import Any
 
 WRITTEN = frozenset({"words", "word", "title", "why"})
@@ -12,6 +12,12 @@ WRITTEN = frozenset({"words", "word", "title", "why"})
 def pattern(name: str) -> re.Pattern[str]:
     """Return what finds a name as a whole word, in any case."""
     return re.compile(rf"(?<!\w){re.escape(_composed(name))}(?!\w)", re.IGNORECASE)
+
+
+def any_of(names: Iterable[str]) -> re.Pattern[str] | None:
+    """Return what finds any of some names, the longest first; None for no names."""
+    written = sorted({re.escape(_composed(name)) for name in names}, key=len, reverse=True)
+    return re.compile(rf"(?<!\w)(?:{'|'.join(written)})(?!\w)", re.IGNORECASE) if written else None
 
 
 def without(found: re.Pattern[str], text: str, instead: str) -> str:

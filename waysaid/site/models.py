@@ -395,3 +395,29 @@ class Counted(models.Model):
 
     def __str__(self) -> str:
         return f"{self.first} {len(self.cells)}"
+
+
+class HandedOver(models.Model):
+    """What one teacher chose to hand over to the next, and nothing else of her class.
+
+    It waits for the account `to`, until `expires_at`; `came_from` is the class it was chosen in,
+    and the ids in it are that class's. Once taken it belongs to `school_class`, whose ids it has.
+    """
+
+    to = models.CharField(max_length=150, blank=True, default="")
+    giver = models.CharField(max_length=150, blank=True, default="")
+    came_from = models.ForeignKey(
+        SchoolClass, null=True, blank=True, on_delete=models.CASCADE, related_name="handing_over"
+    )
+    school_class = models.ForeignKey(
+        SchoolClass, null=True, blank=True, on_delete=models.CASCADE, related_name="handed_over"
+    )
+    content = models.JSONField(default=dict)
+    made_at = models.DateTimeField(auto_now_add=True)
+    expires_at = models.DateTimeField(null=True, blank=True)
+
+    class Meta:
+        ordering: ClassVar = ["made_at", "id"]
+
+    def __str__(self) -> str:
+        return f"handed over {self.pk}"
