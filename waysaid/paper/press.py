@@ -15,6 +15,8 @@ from unicodedata import category
 
 import typst
 
+from waysaid.number import BLANK
+
 
 class Sheet(StrEnum):
     """A sheet of paper, upright."""
@@ -38,6 +40,8 @@ _FIXED_DATE = datetime(2026, 1, 1, tzinfo=UTC)
 """The date inside the file, fixed so that the same data makes the same bytes."""
 
 
+_SPACE = "▢"
+"""What stands for a blank on screens; our fonts for paper have no such letter."""
 _UNSEEN = frozenset({"Cc", "Cs", "Co", "Cn"})
 """Kinds of signs by Unicode that nobody can print: control, half a letter, private, no sign."""
 
@@ -75,7 +79,8 @@ def _printable(value: Any) -> Any:
     """Return data without signs for control, private use or half of a letter."""
     match value:
         case str():
-            return "".join(one for one in value if one in "\n\t" or category(one) not in _UNSEEN)
+            shown = value.replace(_SPACE, BLANK.value)
+            return "".join(one for one in shown if one in "\n\t" or category(one) not in _UNSEEN)
         case Mapping():
             return {key: _printable(each) for key, each in value.items()}
         case list() | tuple():

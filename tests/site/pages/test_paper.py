@@ -2,12 +2,23 @@
 
 import pytest
 
+from tests.counts import count
 from tests.paper.pdf_read import bare, check_tagged, opened, text_of
 from tests.site.made import answer as answer_heard
 from tests.site.made import child_id, problem_id, sent, way
-from waysaid.number import parse
+from waysaid.number import Language, parse
+from waysaid.paper import (
+    Sheet,
+    family_page,
+    paper_pdf,
+    press,
+    recording_sheet,
+    substitute_pack,
+)
 from waysaid.site.models import Plan
-from waysaid.site.planning import row_of
+from waysaid.site.on_paper import plan_on_paper, problems_on_paper
+from waysaid.site.planning import plan_of_starter, row_of
+from waysaid.strings import starters
 
 PAPERS = ("sheet", "substitute", "family")
 
@@ -78,3 +89,26 @@ def test_a_talk_has_its_page_for_families_with_the_problems_it_came_to(cast):
     assert "66" not in text
     assert f'action="{path}"' in cast.owner.get(f"/talks/{cast.talk.pk}/back").text
     assert cast.colleague.get(path).status_code == 404
+
+
+MANY = count(test=6, sweep=len(starters()))
+
+
+@pytest.mark.parametrize(
+    "starter", starters()[:: len(starters()) // MANY], ids=lambda one: one.slug
+)
+@pytest.mark.parametrize("language", list(Language))
+def test_our_own_fonts_print_every_starter(cast, starter, language, monkeypatch):
+    compiled = press._compiled
+
+    def with_own_fonts(*given, system_fonts, **more):
+        assert not system_fonts
+        return compiled(*given, system_fonts=False, **more)
+
+    monkeypatch.setattr(press, "_compiled", with_own_fonts)
+    cast.school_class.desk_language = language.value
+    plan = plan_of_starter(cast.school_class, starter)
+    shown = plan_on_paper(plan)
+    home = problems_on_paper([row["text"] for row in plan.problems], None, language)
+    for paper in (recording_sheet(shown), substitute_pack(shown), family_page(home)):
+        check_tagged(opened(paper_pdf(paper, Sheet.A4)), language.value)
