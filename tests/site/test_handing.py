@@ -14,7 +14,8 @@ from waysaid.site import sharing
 from waysaid.site.erasing import forget_child
 from waysaid.site.handed_file import BadHandedError, read_handed
 from waysaid.site.handing import FORM
-from waysaid.site.models import Child, HandedOver, Plan, SchoolClass
+from waysaid.site.models import Child, Plan, SchoolClass
+from waysaid.site.people_models import HandedOver
 from waysaid.site.views import pages_hand
 
 WORDS, SECRET = "forty is friendlier", "confidential remark"

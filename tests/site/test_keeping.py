@@ -11,7 +11,8 @@ from waysaid.site.backups import backups, counted, make_backup, shelf
 from waysaid.site.daily import do_what_is_due
 from waysaid.site.keep_dates import LATEST_DAYS, SEEN_DAYS
 from waysaid.site.keeping import due_in, let_go, say
-from waysaid.site.models import Child, Keeping, SchoolYear, Talk
+from waysaid.site.models import Child, SchoolYear, Talk
+from waysaid.site.people_models import Keeping
 from waysaid.site.talks import start_talk
 
 END = date(2026, 7, 31)

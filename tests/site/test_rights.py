@@ -11,7 +11,8 @@ from django.urls import URLPattern, get_resolver
 
 from tests.site.made import make_class, problem_id, sent, way
 from waysaid.site import sharing
-from waysaid.site.models import DeviceKey, HandedOver, Member, Part, Role, SchoolYear, hashed
+from waysaid.site.models import DeviceKey, Role, SchoolYear, hashed
+from waysaid.site.people_models import HandedOver, Member, Part
 from waysaid.site.rights import OWNER, RIGHTS, Act, may
 from waysaid.site.talks import start_talk
 from waysaid.site.views import pages_backups, pages_settings, pages_share
@@ -83,6 +84,29 @@ def needed(route):
     return NEEDS.get(route) or next(usual, Act.KEEP)
 
 
+def everyone(school_class, talk):
+    """Return a browser for each who tries: those with a part, and those without one."""
+    clients = {"signed out": Client(raise_request_exception=False)}
+    for name in ("owner", "stranger", "revoked", *Part.values):
+        person, _made = User.objects.get_or_create(username=name)
+        clients[name] = Client(raise_request_exception=False)
+        clients[name].force_login(person)
+        if name in Part.values:
+            Member.objects.create(school_class=school_class, person=person, part=name)
+    for name in ("stranger", "revoked"):
+        make_class(User.objects.get(username=name), name="3A", names=("Odd",))
+    was = Member.objects.create(
+        school_class=school_class, person=User.objects.get(username="revoked"), part=Part.TEACHER
+    )
+    sharing.take_back(was)
+    talk.refresh_from_db()
+    for role in Role.values:
+        clients[role] = Client(raise_request_exception=False)
+        clients[role].cookies[settings.DEVICE_COOKIE_NAME] = f"{role}'s key"
+        DeviceKey.objects.create(talk=talk, role=role, key_hash=hashed(f"{role}'s key"))
+    return clients
+
+
 @pytest.fixture
 def school(db, monkeypatch):
     """A class full of canaries, with everyone who may try at it."""
@@ -103,31 +127,14 @@ def school(db, monkeypatch):
     picture = school_class.pictures.create(
         kind="signal", content=CANARY.encode(), content_type="image/webp", width=1, height=1
     )
-    clients = {"signed out": Client(raise_request_exception=False)}
-    for name in ("owner", "stranger", "revoked", *Part.values):
-        person, _made = User.objects.get_or_create(username=name)
-        clients[name] = Client(raise_request_exception=False)
-        clients[name].force_login(person)
-        if name in Part.values:
-            Member.objects.create(school_class=school_class, person=person, part=name)
-    for name in ("stranger", "revoked"):
-        make_class(User.objects.get(username=name), name="3A", names=("Odd",))
-    was = Member.objects.create(
-        school_class=school_class, person=User.objects.get(username="revoked"), part=Part.TEACHER
-    )
-    sharing.take_back(was)
-    talk.refresh_from_db()
-    for role in Role.values:
-        clients[role] = Client(raise_request_exception=False)
-        clients[role].cookies[settings.DEVICE_COOKIE_NAME] = f"{role}'s key"
-        DeviceKey.objects.create(talk=talk, role=role, key_hash=hashed(f"{role}'s key"))
+    clients = everyone(school_class, talk)
     told = way(problem_id(talk), child.key, 0, words=WORDS_CANARY)
     answered = clients["owner"].post(
         f"/talks/{talk.pk}/events", json.dumps(sent(told)), content_type="application/json"
     )
     assert answered.status_code == 200
     handed = HandedOver.objects.create(
-        to="owner", giver="owner", came_from=school_class, content={"children": [{"name": CANARY}]}
+        to="owner", came_from=school_class, content={"children": [{"name": CANARY}]}
     )
     given = {
         "talk_id": talk.pk, "plan_id": plan.pk, "child_id": child.pk, "picture_id": picture.pk,

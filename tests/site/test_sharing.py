@@ -8,7 +8,7 @@ from django.contrib.auth.models import User
 from django.utils import timezone
 
 from waysaid.site import sharing
-from waysaid.site.models import Invitation, Member
+from waysaid.site.people_models import Invitation, Member
 from waysaid.site.sharing import LIFE, MOST, NotSharedError, invite
 from waysaid.site.views import pages_share
 

@@ -7,7 +7,8 @@ from django.contrib.auth.models import User
 
 from tests.site.made import make_class, problem_id, way
 from waysaid.site.erasing import forget_child
-from waysaid.site.models import Child, Counted, Member, Talk
+from waysaid.site.models import Child, Talk
+from waysaid.site.people_models import Counted, Member
 from waysaid.site.record import Sent, append
 from waysaid.site.summary import count_what_is_over, summary_of
 from waysaid.site.talks import start_talk

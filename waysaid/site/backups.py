@@ -22,7 +22,8 @@ from django.db import connection
 from django.utils.translation import gettext as _
 
 from waysaid.site.backup_days import to_keep
-from waysaid.site.models import Child, DeviceKey, EventRow, Invitation, Opening, Talk
+from waysaid.site.models import Child, DeviceKey, EventRow, Opening, Talk
+from waysaid.site.people_models import Invitation
 
 FOLDER = "backups"
 INDEX = "index.json"

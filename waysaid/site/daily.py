@@ -10,7 +10,8 @@ from django.utils import timezone
 from waysaid.site.backups import BadBackupError, backups, can_copy, choice, make_backup
 from waysaid.site.handing import forget_expired
 from waysaid.site.keeping import let_go
-from waysaid.site.models import Part, SchoolClass
+from waysaid.site.models import SchoolClass
+from waysaid.site.people_models import Part
 from waysaid.site.summary import count_what_is_over
 
 log = logging.getLogger(__name__)

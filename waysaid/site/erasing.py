@@ -18,7 +18,8 @@ from waysaid.site.evidence import forget_gathered
 from waysaid.site.handing import forget_in_handed
 from waysaid.site.hub import HUB
 from waysaid.site.mentions import pattern, without, without_in, written_in
-from waysaid.site.models import Child, EventRow, HandedOver, Plan, SchoolClass, ShownRow, Talk
+from waysaid.site.models import Child, EventRow, Plan, SchoolClass, ShownRow, Talk
+from waysaid.site.people_models import HandedOver
 from waysaid.site.record import forget_all
 from waysaid.site.rewriting import rewrite_backups
 

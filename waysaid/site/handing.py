@@ -16,8 +16,9 @@ from waysaid.growth import USED, Held, shown_in
 from waysaid.number import text
 from waysaid.site.evidence import held_of
 from waysaid.site.mentions import any_of, without_in
-from waysaid.site.models import Child, HandedOver, Plan, SchoolClass
+from waysaid.site.models import Child, Plan, SchoolClass
 from waysaid.site.names import told_apart
+from waysaid.site.people_models import HandedOver
 from waysaid.site.talks import new_id
 
 FORM = "waysaid-handed-over-1"

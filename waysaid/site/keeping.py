@@ -8,7 +8,8 @@ from django.utils import timezone
 
 from waysaid.site.erasing import forget_children, forget_talks
 from waysaid.site.keep_dates import end_of, goes_on, said_from
-from waysaid.site.models import Child, Keeping, SchoolClass, SchoolYear, Talk
+from waysaid.site.models import Child, SchoolClass, SchoolYear, Talk
+from waysaid.site.people_models import Keeping
 
 
 @dataclass(frozen=True, slots=True)

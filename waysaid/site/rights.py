@@ -11,7 +11,8 @@ from django.contrib.auth.base_user import AbstractBaseUser
 from django.contrib.auth.models import AnonymousUser
 from django.db.models import Q, QuerySet
 
-from waysaid.site.models import Member, Part, SchoolClass
+from waysaid.site.models import SchoolClass
+from waysaid.site.people_models import Member, Part
 
 OWNER = "owner"
 """The part of whoever made the class."""

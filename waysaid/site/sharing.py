@@ -11,7 +11,8 @@ from django.utils.functional import Promise
 from django.utils.translation import gettext_lazy as _
 
 from waysaid.site.hub import HUB
-from waysaid.site.models import Invitation, Member, Part, SchoolClass, Talk, hashed, new_token
+from waysaid.site.models import SchoolClass, Talk, hashed, new_token
+from waysaid.site.people_models import Invitation, Member, Part
 from waysaid.site.rights import Act, may
 
 LIFE = timedelta(days=7)

@@ -10,7 +10,8 @@ from django.utils import timezone
 from waysaid.growth import USED, shown_in
 from waysaid.site.counts import LEAST, cells, half_term, is_over, together
 from waysaid.site.evidence import held_of
-from waysaid.site.models import Counted, SchoolClass, Talk
+from waysaid.site.models import SchoolClass, Talk
+from waysaid.site.people_models import Counted
 from waysaid.site.wording import wording_of
 from waysaid.ways import Family
 

@@ -21,7 +21,8 @@ from waysaid.site.handing import (
     waiting_for,
     without_ids,
 )
-from waysaid.site.models import HandedOver, SchoolClass
+from waysaid.site.models import SchoolClass
+from waysaid.site.people_models import HandedOver
 from waysaid.site.refusal import not_here
 from waysaid.site.rights import Act
 from waysaid.site.sharing import can_share

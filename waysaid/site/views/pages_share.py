@@ -10,7 +10,8 @@ from django.views.decorators.http import require_http_methods, require_safe
 
 from waysaid.site.access import BOARD_AFTER_CLOSING
 from waysaid.site.counts import LEAST, SETTLED
-from waysaid.site.models import Part, SchoolClass
+from waysaid.site.models import SchoolClass
+from waysaid.site.people_models import Part
 from waysaid.site.refusal import RefusalError, not_here
 from waysaid.site.rights import Act
 from waysaid.site.sharing import (
