@@ -4,7 +4,8 @@ import pytest
 
 from tests.paper.papers import plan
 from tests.paper.pdf_read import bare, check_tagged, elements, figures, opened, text_of
-from waysaid.paper import Sheet, paper_pdf, recording_sheet
+from waysaid.number import Language
+from waysaid.paper import Sheet, empty_sheet, paper_pdf, recording_sheet
 
 
 @pytest.mark.parametrize("language", ["en", "es"])
@@ -37,5 +38,14 @@ def test_no_answer_way_or_slip_is_on_it_and_names_only_when_wanted():
     text = text_of(opened(paper_pdf(recording_sheet(plan()), Sheet.A4)))
     for words in ("66", "56", "fill up to a ten", "Wren"):
         assert bare(words) not in text
-    named = opened(paper_pdf(recording_sheet(plan(names=("Wren", "Ravi"))), Sheet.A4))
-    assert "Wren" in text_of(named)
+    names = ("Ana", "Bo", "Cy", "Di", "Eli", "Fay", "Gus", "Hal", "Ida")
+    named = text_of(opened(paper_pdf(recording_sheet(plan(names=names)), Sheet.A4)))
+    assert "".join(names) in named, "read out in the order of the class list"
+
+
+def test_an_empty_sheet_has_as_many_problems_as_wanted_and_asks_nothing_of_a_plan():
+    pdf = opened(paper_pdf(empty_sheet("2B", Language.ES, 4), Sheet.LETTER))
+    check_tagged(pdf, "es")
+    tree = list(elements(pdf.Root.StructTreeRoot))
+    assert sum(str(each.S) == "/Table" for each in tree) == 4
+    assert bare("Problema 4") in text_of(pdf)

@@ -22,7 +22,7 @@ from waysaid.paper.months import MonthRow, months
 from waysaid.paper.parts import Drawing, Paper, Way, paper_pdf
 from waysaid.paper.planned import PlannedOnPaper, PlanOnPaper, SlipToHear, problem_on_paper
 from waysaid.paper.press import Sheet
-from waysaid.paper.recording import recording_sheet
+from waysaid.paper.recording import empty_sheet, recording_sheet
 from waysaid.paper.slides import ProblemOnSlide, SignalOnSlide, Slides, slides_pptx
 from waysaid.paper.string_slides import Around, Wordings, string_slides
 from waysaid.paper.string_text import string_line, string_text
@@ -78,6 +78,7 @@ __all__ = [
     "chart_of",
     "chart_pdf",
     "class_report",
+    "empty_sheet",
     "evidence_csv",
     "family_page",
     "months",

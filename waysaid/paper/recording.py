@@ -32,6 +32,14 @@ def recording_sheet(plan: PlanOnPaper) -> Paper:
     return Paper(plan.title, plan.under, plan.language, tuple(_parts(plan, words)))
 
 
+def empty_sheet(under: str, language: Language, problems: int) -> Paper:
+    """Return a sheet for a talk without a plan, with room for so many problems."""
+    words = paper_words("recording", language)
+    rooms = (words["problem"].format(nth) for nth in range(1, problems + 1))
+    empty = tuple(PlannedOnPaper(each) for each in rooms)
+    return recording_sheet(PlanOnPaper(words["title"], under, language.value, empty))
+
+
 def _parts(plan: PlanOnPaper, words: PaperWords) -> Iterator[Part]:
     yield Words(words["how"])
     if plan.signals:

@@ -53,6 +53,7 @@ urlpatterns: list[URLPattern] = [
     path("plans/<int:plan_id>", pages_plan.plan_page, name="plan"),
     path("plans/<int:plan_id>/picture", pages_picture.picture_page, name="plan-picture"),
     path("plans/<int:plan_id>/print", pages_plan.print_plan, name="plan-print"),
+    path("plans/sheet.pdf", pages_paper.empty, name="empty-sheet"),
     path("plans/<int:plan_id>/sheet.pdf", pages_paper.recording, name="plan-sheet"),
     path("plans/<int:plan_id>/substitute.pdf", pages_paper.substitute, name="plan-substitute"),
     path("plans/<int:plan_id>/family.pdf", pages_paper.family, name="plan-family"),

@@ -55,6 +55,14 @@ def test_names_are_on_a_paper_only_when_they_are_asked_for(cast, plan, paper):
     assert "Aroha" in text_of(opened(cast.owner.get(f"{path}?names=on").content))
 
 
+def test_a_talk_without_a_plan_has_an_empty_sheet(cast):
+    pdf = opened(cast.owner.get("/plans/sheet.pdf?size=letter").content)
+    check_tagged(pdf, "en")
+    assert bare("Problem 6:") in text_of(pdf)
+    assert 'action="/plans/sheet.pdf"' in cast.owner.get("/talks/written").text
+    assert cast.outsider.get("/plans/sheet.pdf").status_code == 403
+
+
 @pytest.mark.parametrize("paper", PAPERS)
 def test_a_paper_is_nobody_elses(cast, plan, paper):
     path = f"/plans/{plan.pk}/{paper}.pdf"

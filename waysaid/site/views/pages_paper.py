@@ -1,6 +1,7 @@
 """Papers as PDFs: those of a plan, and the page that goes home after a talk."""
 
 from django.http import HttpRequest, HttpResponse
+from django.shortcuts import redirect
 from django.utils.text import slugify
 from django.views.decorators.http import require_safe
 
@@ -8,6 +9,7 @@ from waysaid.number import Language
 from waysaid.paper import (
     Paper,
     Sheet,
+    empty_sheet,
     family_page,
     paper_pdf,
     recording_sheet,
@@ -17,12 +19,14 @@ from waysaid.site.models import SchoolClass
 from waysaid.site.on_paper import plan_on_paper, problems_on_paper
 from waysaid.site.record import at_hand
 from waysaid.site.rights import Act
-from waysaid.site.views.guards import asks
+from waysaid.site.views.guards import asks, current_class
 from waysaid.site.views.pages_back import own_talk
 from waysaid.site.views.pages_plan import own_plan
 
 SHEETS = (Sheet.A4, Sheet.LETTER)
 """What a school's printer holds."""
+PROBLEMS = 6
+"""Problems on an empty sheet: as many as most strings have at most, two a page (our choice)."""
 
 
 @require_safe
@@ -32,6 +36,17 @@ def recording(request: HttpRequest, plan_id: int) -> HttpResponse:
     plan = own_plan(request, plan_id)
     shown = plan_on_paper(plan, names=_names_wanted(request))
     return pdf_of(request, recording_sheet(shown), f"{plan.title} sheet")
+
+
+@require_safe
+@asks(Act.PLAN)
+def empty(request: HttpRequest) -> HttpResponse:
+    """Return a recording sheet for a talk without a plan."""
+    school_class = current_class(request)
+    if school_class is None:
+        return redirect("welcome")
+    language = Language(school_class.desk_language)
+    return pdf_of(request, empty_sheet(school_class.name, language, PROBLEMS), "sheet")
 
 
 @require_safe
