@@ -98,10 +98,9 @@ def keep_written(plan: Plan, told: WrittenTalk, day: date, client: str) -> Talk:
     """
     when = _moment(day)
     with transaction.atomic():
-        before = EventRow.objects.filter(client=client, talk__school_class=plan.school_class)
-        kept = before.select_related("talk").first()
+        kept = kept_before(plan, client)
         if kept is not None:
-            return kept.talk
+            return kept
         title = title_of_day(plan.school_class, when)
         talk = Talk.objects.create(school_class=plan.school_class, plan=plan, title=title)
         bodies = [_opened(plan, title), *_happened(told), {"kind": "closed"}]
@@ -109,6 +108,13 @@ def keep_written(plan: Plan, told: WrittenTalk, day: date, client: str) -> Talk:
         append(talk.pk, client, sent, at=when)
         Talk.objects.filter(pk=talk.pk).update(made_at=when, closed_at=when)
     return talk
+
+
+def kept_before(plan: Plan, client: str) -> Talk | None:
+    """Return the talk of this class that was kept for `client`, or None."""
+    events = EventRow.objects.filter(client=client, talk__school_class=plan.school_class)
+    first = events.select_related("talk").first()
+    return first.talk if first is not None else None
 
 
 def _moment(day: date) -> datetime:

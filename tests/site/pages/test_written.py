@@ -150,6 +150,8 @@ def test_kept_twice_from_one_page_it_is_one_talk(cast, plan):
     again, _ = kept(keep(cast, plan, "", TOLD))
     other, _ = kept(keep(cast, plan, "", TOLD, mark="n" * 16))
     assert one == again != other
+    asked = cast.owner.post(f"/plans/{plan.pk}/written.json", typed(plan)).json()
+    assert asked["kept"] is True
 
 
 def test_a_disk_that_refuses_gives_the_page_back_with_all_that_was_typed(cast, plan, monkeypatch):
@@ -174,6 +176,8 @@ def test_checking_shows_the_readings_and_keeps_nothing(cast, plan):
 def test_lines_are_read_while_they_are_typed(cast, plan):
     path = f"/plans/{plan.pk}/written.json"
     given = cast.owner.post(path, typed(plan, "", TOLD, noticed="Zed, up")).json()
+    assert given["kept"] is False
+    given = given["sections"]
     read = given[plan.problems[1]["id"]]
     assert [line["number"] for line in read["lines"]] == [1, 2, 3, 5]
     assert read["lines"][1]["says"] == "Bram, Chidi: the same as the way above"

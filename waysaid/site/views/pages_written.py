@@ -19,7 +19,13 @@ from waysaid.site.talks import title_of_day
 from waysaid.site.views.failures import disk_refusal
 from waysaid.site.views.guards import asks, current_class
 from waysaid.site.views.pages_plan import MOST_TYPED, line_said, own_plan
-from waysaid.site.written_talk import Section, WrittenTalk, keep_written, written_talk
+from waysaid.site.written_talk import (
+    Section,
+    WrittenTalk,
+    keep_written,
+    kept_before,
+    written_talk,
+)
 
 PLANS_SHOWN = 12
 MARK = re.compile(r"[A-Za-z0-9_-]{16}")
@@ -69,7 +75,7 @@ def written_page(request: HttpRequest, plan_id: int) -> HttpResponse:
     if error or day is None:
         return _page(request, plan, told, error)
     try:
-        talk = keep_written(plan, told, day, f"paper-{_mark(request)}")
+        talk = keep_written(plan, told, day, _client(request))
     except DatabaseError as wrong:
         refusal = disk_refusal(wrong)
         return _page(request, plan, told, refusal.sentence, refusal.status)
@@ -79,10 +85,16 @@ def written_page(request: HttpRequest, plan_id: int) -> HttpResponse:
 @require_POST
 @asks(Act.TEACH)
 def written_json(request: HttpRequest, plan_id: int) -> HttpResponse:
-    """Return how each line is read so far, by the section; nothing is kept."""
-    told = _told(request, own_plan(request, plan_id))
+    """Return how each line is read so far, by the section, and whether it was kept before.
+
+    Nothing is kept here.
+    """
+    plan = own_plan(request, plan_id)
+    told = _told(request, plan)
     sections = {**told.sections, NOTICED: told.noticed}
-    return JsonResponse({key: _section_json(each) for key, each in sections.items()})
+    read = {key: _section_json(each) for key, each in sections.items()}
+    kept = kept_before(plan, _client(request)) is not None
+    return JsonResponse({"sections": read, "kept": kept})
 
 
 def _told(request: HttpRequest, plan: Plan) -> WrittenTalk:
@@ -134,6 +146,10 @@ def _refused(told: WrittenTalk, day: date | None) -> str:
 def _mark(request: HttpRequest) -> str:
     given = request.POST.get("mark", "")
     return given if MARK.fullmatch(given) else new_token()[:16]
+
+
+def _client(request: HttpRequest) -> str:
+    return f"paper-{_mark(request)}"
 
 
 def _page(
