@@ -20,7 +20,7 @@ from waysaid.site.backups import (
     make_backup,
     shelf,
 )
-from waysaid.site.daily import backup_due, do_what_is_due
+from waysaid.site.daily import back_up, backup_due
 from waysaid.site.models import Child, Talk
 from waysaid.site.record import at_hand
 from waysaid.site.rewriting import go_back_to
@@ -40,8 +40,8 @@ def home(cast):
 
 def test_a_day_has_one_backup_made_by_itself_opened_and_counted(home):
     assert backup_due(TODAY)
-    do_what_is_due(TODAY)
-    do_what_is_due(TODAY)
+    back_up(TODAY)
+    back_up(TODAY)
     (made,) = backups()
     assert not backup_due(TODAY)
     assert backup_due(TODAY + timedelta(1))

@@ -8,7 +8,7 @@ from django.utils import timezone
 from tests.site.conftest import ON_POSTGRES
 from waysaid.site import keeping
 from waysaid.site.backups import backups, counted, make_backup, shelf
-from waysaid.site.daily import do_what_is_due
+from waysaid.site.daily import back_up, let_go_what_is_due
 from waysaid.site.keep_dates import LATEST_DAYS, SEEN_DAYS
 from waysaid.site.keeping import due_in, let_go, say
 from waysaid.site.models import Child, SchoolYear, Talk
@@ -120,7 +120,8 @@ def test_the_start_says_it_and_from_then_on_it_counts_as_said(cast):
 def test_the_days_work_lets_it_go_from_the_backups_too(past):
     make_backup(DUE - timedelta(5))
     say(past.school_class, DUE - timedelta(20))
-    do_what_is_due(DUE)
+    assert let_go_what_is_due(DUE)
+    back_up(DUE)
     assert len(backups()) == 2
     for each in backups():
         assert counted(each.path) == {"talks": 0, "children": 5, "events": 0}

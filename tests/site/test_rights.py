@@ -11,6 +11,7 @@ from django.urls import URLPattern, get_resolver
 
 from tests.site.made import make_class, problem_id, sent, way
 from waysaid.site import sharing
+from waysaid.site.access import desk_seat, visitor_of_cookies
 from waysaid.site.models import DeviceKey, Role, SchoolYear, hashed
 from waysaid.site.people_models import HandedOver, Member, Part
 from waysaid.site.rights import OWNER, RIGHTS, Act, may
@@ -217,3 +218,43 @@ def test_the_table_names_every_part_and_gives_a_part_no_more_than_the_owner():
     assert RIGHTS[Part.COACH] == {Act.SUMMARY}
     assert not any(may(Part.CO_TEACHER, act) for act in (Act.KEEP, Act.SHARE, Act.CLASS))
     assert not any(may(None, act) for act in Act)
+
+
+@pytest.mark.parametrize("who", [who for who in PARTS if who != "stranger"])
+def test_a_part_in_one_class_is_none_in_another(school, who):
+    _class, clients, given = school
+    stranger = User.objects.get(username="stranger")
+    other = stranger.classes.get()
+    talk = start_talk(other, problems=["39 + 27"])
+    child = other.children.create(name="Vexillum", order=5)
+    plan = other.plans.create(title="Vexillum")
+    theirs = given | {
+        "talk_id": talk.pk, "child_id": child.pk, "plan_id": plan.pk, "class_id": other.pk
+    }  # fmt: skip
+    wrong = []
+    for route in routes():
+        if not {*re.findall(r"<\w+:(\w+)>", route)} & {
+            "talk_id",
+            "child_id",
+            "plan_id",
+            "class_id",
+        }:
+            continue
+        for method in ("get", "post"):
+            answer = getattr(clients[who], method)(filled(route, theirs))
+            if b"Vexillum" in answer.content or answer.status_code == 200:
+                wrong.append((route, method, answer.status_code))
+    assert wrong == []
+    assert other.children.filter(name="Vexillum").exists()
+    assert other.talks.count() == other.plans.count() == 1
+
+
+@pytest.mark.parametrize("who", PARTS)
+def test_a_desks_stream_is_for_whoever_may_teach_and_a_joined_desk(school, who):
+    school_class, clients, _given = school
+    talk = school_class.talks.get()
+    cookies = {name: each.value for name, each in clients[who].cookies.items()}
+    seat = desk_seat(visitor_of_cookies(cookies, None), talk.pk)
+    teaches = who in ("owner", Part.TEACHER, Part.CO_TEACHER)
+    assert (seat is not None) == (teaches or who == Role.DESK)
+    assert seat is None or seat.owner == teaches

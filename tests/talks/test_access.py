@@ -10,7 +10,22 @@ pytestmark = pytest.mark.browser
 PHONE = {"width": 320, "height": 640}
 ZOOMED = {"width": 320, "height": 256}
 """A screen of 1280 by 1024 at 400 %."""
-PAGES = ("/", "/welcome", "/class", "/plans/", "/starters", "/year/", "/settings", "/join")
+PAGES = (
+    "/",
+    "/welcome",
+    "/class",
+    "/class/record",
+    "/class/share",
+    "/class/hand-over",
+    "/class/handed",
+    "/plans/",
+    "/starters",
+    "/year/",
+    "/settings",
+    "/settings/backups",
+    "/shared",
+    "/join",
+)
 WIDE = """() => {
   const seen = (node) => {
     const { left, top, right, bottom } = node.getBoundingClientRect();

@@ -25,24 +25,39 @@ def begin() -> None:
 
 
 def _again_and_again() -> None:
-    pause = threading.Event()
+    pause, done = threading.Event(), date.min
     while True:
-        do_what_is_due(timezone.localdate())
+        today = timezone.localdate()
+        if done != today and let_go_what_is_due(today):
+            done = today
+        back_up(today)
         pause.wait(EVERY_SECONDS)
 
 
-def do_what_is_due(today: date) -> None:
-    """Make today's backup if there is none; whatever fails is logged and tried again."""
+def let_go_what_is_due(today: date) -> bool:
+    """Count what a coach may see, then delete what is due; tell whether it could all be done."""
     try:
         close_old_connections()
         for school_class in SchoolClass.objects.filter(members__part=Part.COACH).distinct():
             count_what_is_over(school_class, today)
         let_go(today)
         forget_expired()
+    except (OSError, DatabaseError):
+        log.exception("What is due could not be deleted.")
+        return False
+    finally:
+        close_old_connections()
+    return True
+
+
+def back_up(today: date) -> None:
+    """Make today's backup if there is none; whatever fails is logged and tried again."""
+    try:
+        close_old_connections()
         if backup_due(today):
             make_backup(today)
     except (OSError, DatabaseError, BadBackupError):
-        log.exception("The day's work could not be done.")
+        log.exception("The backup could not be made.")
     finally:
         close_old_connections()
 
