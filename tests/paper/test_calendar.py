@@ -135,3 +135,36 @@ def test_a_year_out_has_an_event_for_each_talk_and_comes_back_as_its_days():
 def test_talks_without_dates_are_in_no_calendar():
     year = lay_out_year(0, numbered_days(10))
     assert Calendar.from_ical(year_calendar(year, Language.ES)).walk("VEVENT") == []
+
+
+@pytest.mark.parametrize(
+    "rule",
+    [
+        "FREQ=DAILY;INTERVAL=0",
+        "FREQ=SECONDLY",
+        "FREQ=DAILY;BYHOUR=1",
+        "FREQ=DAILY;BYMONTH=2;BYMONTHDAY=30",
+        "FREQ=YEARLY;BYMONTH=2;BYMONTHDAY=30",
+        "FREQ=WEEKLY;UNTIL=20250101",
+        "FREQ=WEEKLY;INTERVAL=10000",
+        "COUNT=3",
+        "FREQ",
+        "FREQ=WEEKLY;BYDAY=" + "MO," * 200 + "MO",
+    ],
+)
+def test_a_rule_that_never_ends_or_never_comes_is_refused_at_once(rule):
+    with pytest.raises(CalendarError) as refused:
+        read_calendar(calendar(*ENDS, event("Off", date(2026, 9, 4), more=(f"RRULE:{rule}",))))
+    assert refused.value.trouble is Trouble.NO_RULE
+
+
+def test_a_rule_without_an_end_goes_on_for_the_year_and_one_with_a_count_stops():
+    def off(rule):
+        day = event("Off", date(2026, 9, 4), more=(f"RRULE:{rule}",))
+        return read_calendar(calendar(*ENDS, day)).off
+
+    fridays = off("FREQ=WEEKLY")
+    assert all(day.weekday() == 4 for day in fridays)
+    assert max(fridays) == LAST
+    assert len(off("FREQ=WEEKLY;COUNT=3")) == len(off("FREQ=WEEKLY;UNTIL=20260918")) == 3
+    assert len(off("FREQ=MONTHLY;BYDAY=-1FR")) == 9

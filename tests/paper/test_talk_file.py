@@ -179,6 +179,7 @@ REFUSED = [
     (changed(format="other"), Fault.NO_FORMAT),
     (changed(version=2), Fault.OTHER_VERSION),
     (changed(version=True), Fault.OTHER_VERSION),
+    (changed(version="\ud800"), Fault.OTHER_VERSION),
     (json.dumps({key: WHOLE[key] for key in WHOLE if key != "day"}).encode(), Fault.MISSING),
     (changed(score=3), Fault.STRANGE),
     (b'{"format": "waysaid-talk", "format": "waysaid-talk"}', Fault.TWICE),
@@ -207,6 +208,7 @@ REFUSED = [
     (changed(problems=[{"id": "p", "text": "40 ~ 2", "why": ""}]), Fault.NO_PROBLEM),
     (with_event(kind="scored"), Fault.NO_EVENT),
     (with_event(right=True), Fault.NO_EVENT),
+    (with_event(kind="\ud800"), Fault.NO_EVENT),
     (changed(events=WHOLE["events"][1:]), Fault.NO_OPENING),
     (changed(children=[]), Fault.NO_CHILD),
 ]
@@ -220,7 +222,8 @@ def test_what_does_not_fit_is_refused_with_one_sentence(content, fault):
     for language in Language:
         sentence = refused.value.sentence(language)
         assert sentence.count("\n") == 0
-        assert len(sentence) < 500
+        assert len(sentence) < 700
+        assert sentence.encode()
         assert "{where}" not in sentence
         assert "{shown}" not in sentence
 

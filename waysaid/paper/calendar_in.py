@@ -6,10 +6,11 @@ our choice, in English and Spanish.
 """
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from datetime import date, datetime, timedelta
 from enum import Enum
+from itertools import islice
 
 from dateutil.rrule import rrulestr
 from icalendar import vDDDTypes
@@ -19,6 +20,17 @@ from waysaid.number import Language
 
 LONGEST_BREAK = 366
 """More days than an event may last, and than a calendar may hold: our choice."""
+LONGEST_RULE = 400
+"""Characters of a rule by which an event repeats: our choice."""
+_ANY = frozenset({"FREQ", "INTERVAL", "COUNT", "UNTIL", "WKST", "BYDAY"})
+_MONTHLY = _ANY | {"BYMONTHDAY", "BYSETPOS"}
+_RULED = {
+    "DAILY": _ANY,
+    "WEEKLY": _ANY,
+    "MONTHLY": _MONTHLY,
+    "YEARLY": _MONTHLY | {"BYMONTH", "BYYEARDAY", "BYWEEKNO"},
+}
+"""The parts of a rule (RFC 5545, 3.3.10) by how often: those that a school's days off need."""
 _FIRST = re.compile(
     r"\bfirst day (of|back to) (the )?(school|class(es)?|term|year)|^\W*first day\W*$"
     r"|\bprimer día (de |del )?(la |las )?(clases?|escuela|colegio|curso)|^\W*primer día\W*$",
@@ -213,21 +225,44 @@ def _lasting(line: int, value: str) -> int:
 
 
 def _repeats(event: _Event, start: date) -> list[date]:
-    """Return each first day of an event, over a year where it repeats."""
+    """Return each first day of an event, over two years at most where it repeats.
+
+    A rule by which it never comes is refused: looking for a next time would take long.
+    """
     if "RRULE" not in event.values:
         return [start]
     line, rule = event.values["RRULE"]
     begin = datetime(start.year, start.month, start.day)
-    plain = re.sub(r"(UNTIL=\d{8})T\d{6}Z?", r"\1", rule)
     try:
-        found = rrulestr(plain, dtstart=begin)
-        times: Sequence[datetime] = found.between(
-            begin, begin + timedelta(days=2 * LONGEST_BREAK), inc=True
-        )
+        plain, most = _bounded(rule, start)
+        found: Iterator[datetime] = iter(rrulestr(plain, dtstart=begin))
+        times = list(islice(found, most))
     except (ValueError, TypeError, OverflowError):
-        raise CalendarError(Trouble.NO_RULE, line, _short(rule)) from None
+        times = []
+    if not times:
+        raise CalendarError(Trouble.NO_RULE, line, _short(rule))
     skipped = {_date(*one) for one in event.skipped}
     return [one.date() for one in times if one.date() not in skipped]
+
+
+def _bounded(rule: str, start: date) -> tuple[str, int]:
+    """Return a rule that comes to an end soon, and how many times it may come.
+
+    Raises `ValueError` for one of hours or minutes, or that goes on by nothing: it would never end.
+    """
+    parts = dict(part.split("=", 1) for part in rule.upper().split(";"))
+    known = _RULED.get(parts.get("FREQ", ""), frozenset[str]())
+    if len(rule) > LONGEST_RULE or set(parts) - known:
+        raise ValueError(rule)
+    if not 1 <= int(parts.get("INTERVAL", "1")) <= LONGEST_BREAK:
+        raise ValueError(rule)
+    most = min(int(parts.pop("COUNT", str(2 * LONGEST_BREAK))), 2 * LONGEST_BREAK)
+    end = start + timedelta(days=2 * LONGEST_BREAK)
+    if "UNTIL" in parts:
+        until = parts["UNTIL"][:8]
+        end = min(end, date(int(until[:4]), int(until[4:6]), int(until[6:])))
+    parts["UNTIL"] = f"{end:%Y%m%d}"
+    return ";".join(f"{name}={value}" for name, value in parts.items()), max(most, 0)
 
 
 _SAID: Mapping[Language, Mapping[Trouble, str]] = {

@@ -32,6 +32,8 @@ LONGEST_NAME = 60
 LONGEST_ID = 64
 LONGEST_LINE = 300
 """Characters of a title, a reason, a question, a norm (our choice)."""
+LONGEST_SHOWN = 500
+"""Characters that a sentence quotes: as many as it takes to list the kinds of events."""
 HIGHEST = 2**31 - 1
 """The highest sequence: what a database's whole number holds."""
 _Read = TypeVar("_Read")
@@ -44,7 +46,8 @@ class TalkFileError(ValueError):
         super().__init__(fault, where, shown)
         self.fault = fault
         self.where = where
-        self.shown = " ".join(str(shown).split())[:160]
+        said = " ".join(str(shown).split()).encode("utf-8", "replace").decode()
+        self.shown = said if len(said) <= LONGEST_SHOWN else f"{said[: LONGEST_SHOWN - 1]}…"
 
     def sentence(self, language: Language) -> str:
         """Return one sentence: where, what is wrong there, and what would fit."""

@@ -6,6 +6,7 @@ enrollments and users. The field names are the standard's, from memory. Nothing 
 
 import csv
 import io
+import struct
 import zipfile
 import zlib
 from collections.abc import Iterator, Sequence
@@ -23,6 +24,8 @@ SQUEEZED = 200
 MOST_CLASSES = 5_000
 _GONE = ("tobedeleted", "inactive")
 _LINE = 1_000_000
+_BROKEN = (zipfile.BadZipFile, EOFError, OSError, struct.error, zlib.error)
+"""What the standard library says of a broken zip; also a `ValueError` or a `RuntimeError`."""
 
 
 class OneRosterError(ValueError):
@@ -60,7 +63,9 @@ def read_one_roster(content: bytes) -> tuple[Section, ...]:
             titles = _titles(_rows(parts, tables, "classes.csv"), enrolled)
             wanted = {user for key in titles for user in enrolled[key]}
             users = _users(_rows(parts, tables, "users.csv"), wanted)
-    except (zipfile.BadZipFile, NotImplementedError, EOFError, OSError, zlib.error):
+    except OneRosterError:
+        raise
+    except (*_BROKEN, ValueError, RuntimeError):
         raise OneRosterError from None
     found = [
         Section(title, students)
