@@ -79,7 +79,7 @@ def test_larger_sheets_to_glue_are_fewer_and_two_abreast_with_none_left_empty(si
     assert len(opened(size).pages) < len(opened(Size.POSTER_A4).pages)
 
 
-@pytest.mark.parametrize("size", [Size.A3, Size.TABLOID])
+@pytest.mark.parametrize("size", [Size.A3, Size.TABLOID, Size.POSTER])
 def test_a_larger_sheet_holds_on_one_page_what_a_smaller_one_does_not(size: Size) -> None:
     assert len(opened(Size.A4, 8).pages) > 1
     assert len(opened(size, 8).pages) == 1

@@ -75,11 +75,18 @@ _PAPERS = {
     Size.POSTER_A3: (Sheet.A3, _GLUE_MM),
     Size.POSTER_TABLOID: (Sheet.TABLOID, _GLUE_MM),
 }
-_POSTER = ((34, 2),)
+_GLUED = ((34, 3),)
 _USUAL = ((13, 2), (12, 2), (11, 2), (11, 3))
 _LARGER = ((28, 2), (24, 2), (20, 2), (18, 3), (16, 3), (14, 3), (13, 4), (12, 4), (11, 4))
-_LAYOUTS = {Size.A4: _USUAL, Size.LETTER: _USUAL, Size.A3: _LARGER, Size.TABLOID: _LARGER}
-_ON_MORE_PAGES = {Size.A3: (14, 3), Size.TABLOID: (14, 3)}
+_POSTER = ((34, 2), (34, 3), (30, 3), (28, 4))
+_LAYOUTS = {
+    Size.A4: _USUAL,
+    Size.LETTER: _USUAL,
+    Size.A3: _LARGER,
+    Size.TABLOID: _LARGER,
+    Size.POSTER: _POSTER,
+}
+_ON_MORE_PAGES = {Size.A3: (14, 3), Size.TABLOID: (14, 3), Size.POSTER: (34, 3)}
 """Points, and columns: the first with which the chart fits on one page, or those for more pages, if
 none are named the first of all. A poster is read from a few metres (our choice)."""
 
@@ -88,7 +95,7 @@ def chart_pdf(chart: Chart, size: Size) -> bytes:
     """Return the chart as a tagged PDF on the paper asked for."""
     sheet, glue = _PAPERS[size]
     width, height = MILLIMETRES[sheet]
-    layouts = _LAYOUTS.get(size, _POSTER)
+    layouts = _LAYOUTS.get(size, _GLUED)
     more = _ON_MORE_PAGES.get(size, layouts[0])
     layout = {"width": width, "height": height, "layouts": layouts, "more": more}
     poster = {"glue": glue, "poster": _poster_width(width, glue)}
