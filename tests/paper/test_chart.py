@@ -79,7 +79,7 @@ def test_larger_sheets_to_glue_are_fewer_and_two_abreast_with_none_left_empty(si
     assert len(opened(size).pages) < len(opened(Size.POSTER_A4).pages)
 
 
-@pytest.mark.parametrize("size", [Size.A3, Size.TABLOID, Size.POSTER])
+@pytest.mark.parametrize("size", [Size.A3, Size.TABLOID])
 def test_a_larger_sheet_holds_on_one_page_what_a_smaller_one_does_not(size: Size) -> None:
     assert len(opened(Size.A4, 8).pages) > 1
     assert len(opened(size, 8).pages) == 1
@@ -88,3 +88,8 @@ def test_a_larger_sheet_holds_on_one_page_what_a_smaller_one_does_not(size: Size
 
 def test_the_same_talk_makes_the_same_bytes() -> None:
     assert chart_pdf(chart(), Size.A4) == chart_pdf(chart(), Size.A4)
+
+
+def test_a_poster_for_a_copy_shop_is_one_sheet_for_a_talk_of_six_problems() -> None:
+    assert len(opened(Size.POSTER, 6).pages) == 1
+    assert len(opened(Size.POSTER, 30).pages) > 1
