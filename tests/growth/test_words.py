@@ -5,6 +5,7 @@ import re
 import pytest
 
 from waysaid.growth import (
+    LATELY,
     Because,
     How,
     Need,
@@ -19,7 +20,17 @@ from waysaid.growth import (
     standing_rule,
     times_said,
 )
+from waysaid.growth.picture import BY_ITSELF_CHILDREN, BY_ITSELF_TALKS, BY_ITSELF_UNPLANNED
 from waysaid.number import Language
+
+
+def test_the_rules_in_words_are_the_rules():
+    assert (BY_ITSELF_CHILDREN, BY_ITSELF_TALKS, BY_ITSELF_UNPLANNED) == (3, 3, 2)
+    by_itself = standing_rule(Standing.BY_ITSELF, Language.EN)
+    assert re.findall("three|two", by_itself) == ["three", "three", "two"]
+    assert LATELY == 20
+    for standing in (Standing.NOT_LATELY, Standing.NOBODY):
+        assert "last twenty talks" in standing_rule(standing, Language.EN)
 
 
 def every_sentence(language):

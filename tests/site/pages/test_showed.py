@@ -10,6 +10,7 @@ from waysaid.number import Language
 from waysaid.site import demo
 from waysaid.site.evidence import past_of_class
 from waysaid.site.following import wish_for
+from waysaid.site.rights import OWNER, RIGHTS, Act
 from waysaid.strings import compose
 from waysaid.ways import Family
 
@@ -99,3 +100,10 @@ def test_many_ways_come_in_pages(filled):
     page = filled.owner.get(f"/class/child/{child.pk}/ways").text
     assert "?page=2" in page
     assert "?page=1" in filled.owner.get(f"/class/child/{child.pk}/ways?page=2").text
+
+
+def test_who_may_not_erase_a_child_is_not_offered_it(cast, monkeypatch):
+    path = f"/class/child/{child_id(cast.school_class)}/ways"
+    assert "/forget" in cast.owner.get(path).text
+    monkeypatch.setitem(RIGHTS, OWNER, frozenset({Act.LOOK_BACK}))
+    assert "/forget" not in cast.owner.get(path).text

@@ -18,7 +18,7 @@ from waysaid.site.first_problems import grade_of
 from waysaid.site.following import wish_for
 from waysaid.site.models import Plan
 from waysaid.site.paging import page_asked
-from waysaid.site.rights import Act
+from waysaid.site.rights import Act, may, part_in
 from waysaid.site.showed_view import (
     MOST_TICKS,
     TICK,
@@ -28,7 +28,7 @@ from waysaid.site.showed_view import (
     way_cards,
 )
 from waysaid.site.talks import todays_title
-from waysaid.site.views.guards import asks, current_class
+from waysaid.site.views.guards import asks, current_class, teacher_of
 from waysaid.site.wording import wording_of
 from waysaid.strings import WishError
 
@@ -111,5 +111,6 @@ def child_page(request: HttpRequest, child_id: int) -> HttpResponse:
         "older": page + 1 if end > CARDS else None,
         "voice": voices_shown(voices(past, [child.key]), past, {child.key: child.name})[0],
         "caution": caution(wording.language),
+        "may_erase": may(part_in(teacher_of(request), school_class), Act.KEEP),
     }
     return render(request, "waysaid/child.html", context)
