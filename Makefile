@@ -22,7 +22,7 @@ sweep:  ## every property with all its cases; writes docs/reference/sweep.md
 bench:  ## measure speed and memory
 	@scripts/setup.sh python && .venv/bin/python scripts/bench.py
 
-docs:  ## make the documentation into a site, in build/docs
+docs:  ## turn the documentation into a site, in build/docs
 	@scripts/setup.sh python && .venv/bin/mkdocs build -q
 
 docs-pictures:  ## take the pictures of the documentation again

@@ -5,6 +5,7 @@ from waysaid.drawing.draw import draw, nearest, suits, tiles_needed
 from waysaid.drawing.equations import equation_rows, lines
 from waysaid.drawing.marks import StringMark
 from waysaid.drawing.metrics import text_width
+from waysaid.drawing.notebook import Seen, seen, seen_way
 from waysaid.drawing.scene import Scene, scene_json
 from waysaid.drawing.shape import Anchor, Box, Dot, Label, Line, Path, Shape
 from waysaid.drawing.string import StringRow, answer_joint, draw_string
@@ -21,6 +22,7 @@ __all__ = [
     "Path",
     "Picture",
     "Scene",
+    "Seen",
     "Shape",
     "StringMark",
     "StringRow",
@@ -33,7 +35,9 @@ __all__ = [
     "lines",
     "nearest",
     "scene_json",
+    "seen",
     "seen_in",
+    "seen_way",
     "suits",
     "svg",
     "text_width",
