@@ -158,9 +158,11 @@ def _candidate(seen: Look, family: Family) -> Candidate:
     )
 
 
-def pool_of(problems: Iterable[Problem], family: Family) -> Pool:
-    """Return the pool of these problems."""
-    index = _Index(candidates_of(problems, family), family)
+def pool_of(
+    problems: Iterable[Problem], family: Family, shown: frozenset[LinkKind] = frozenset()
+) -> Pool:
+    """Return the pool of these problems; the focus shows in links `shown`, or as it mostly does."""
+    index = _Index(candidates_of(problems, family), family, shown=shown)
     tied = _Tied((), [() for _ in index.candidates], [() for _ in index.candidates])
     for place in range(len(index.candidates)):
         for before, help_ in index.helped_by(place).items():
@@ -226,10 +228,14 @@ class _Index:
     """The candidates by their numbers, and by the fact that they are a side of."""
 
     def __init__(
-        self, candidates: tuple[Candidate, ...], family: Family, steps: tuple[Exact, ...] = ()
+        self,
+        candidates: tuple[Candidate, ...],
+        family: Family,
+        steps: tuple[Exact, ...] = (),
+        shown: frozenset[LinkKind] = frozenset(),
     ) -> None:
         self.candidates = candidates
-        self.own = _OWN.get(family, _INSIDE)
+        self.own = shown or _OWN.get(family, _INSIDE)
         self.steps = steps or steps_of(one.shape for one in candidates)
         self.places = {one.problem: place for place, one in enumerate(candidates)}
         self.at: dict[Key, list[int]] = defaultdict(list)

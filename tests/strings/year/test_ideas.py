@@ -4,9 +4,13 @@ import pytest
 
 from waysaid.number import Language
 from waysaid.strings import Curriculum, idea_name, starters
+from waysaid.strings.look import look
 from waysaid.strings.topic import HOMES
 from waysaid.strings.topic import Topic as Kind
 from waysaid.strings.year.changed import seeds
+from waysaid.strings.year.composed import candidates
+from waysaid.strings.year.given import in_grade
+from waysaid.strings.year.numbers import OWN
 from waysaid.strings.year.stock import stocked
 from waysaid.strings.year.table import ideas, ideas_asked
 
@@ -33,7 +37,24 @@ def test_each_idea_has_seeds_or_can_be_composed():
     kinds = {kind.value for kind in Kind}
     for idea in EVERY:
         composed = idea.topic in kinds and idea.family in HOMES[Kind(idea.topic)]
-        assert composed or idea.slug in seeds(), idea.slug
+        assert composed or idea.slug in seeds() or idea.slug in OWN, idea.slug
+    assert not set(OWN) & set(seeds())
+    assert set(OWN) <= set(ideas())
+
+
+@pytest.mark.parametrize("slug", sorted(OWN))
+def test_the_problems_of_an_idea_are_its_own(slug):
+    idea = ideas()[slug]
+    kept = candidates(idea)
+    assert len(kept) >= 9
+    ways_in_focus = [idea.family in look(problem).families for problem in kept]
+    assert 3 * sum(ways_in_focus) >= len(kept)
+    for grade in {idea.ccss.grade, min(6, idea.ccss.grade + 1)}:
+        first = stocked(idea, 0)
+        assert first is not None
+        assert in_grade(first.problems, idea, grade, Curriculum.CCSS)
+        assert set(first.problems) <= set(kept)
+        assert any(idea.family in look(problem).families for problem in first.problems[1:])
 
 
 def test_each_seed_is_of_an_idea_and_each_starter_is_known():

@@ -1,7 +1,7 @@
 """Strings composed for an idea: each the best of what the ones before it left.
 
-They are composed as any wish is, but from fewer candidates: those in the idea's range, thinned to
-`ENOUGH`, so that the years of all grades are laid out in a minute.
+They are composed as any wish is, but from fewer candidates: the idea's own, or those of its topic
+in its range, thinned to `ENOUGH`, so that the years of all grades are laid out in a minute.
 """
 
 from collections.abc import Collection, Iterable, Sequence
@@ -11,12 +11,14 @@ from random import Random
 from waysaid.number import Blank, Exact, Problem, exact, sides, written
 from waysaid.strings.best import Asked, best_string
 from waysaid.strings.bounds import Frame
+from waysaid.strings.link import LinkKind
 from waysaid.strings.pool import Pool, pool_of, problems_in
 from waysaid.strings.starter import GRADES
 from waysaid.strings.topic import Topic
 from waysaid.strings.wanting import EASY
 from waysaid.strings.year.given import Given, Source, fits, largest
 from waysaid.strings.year.ideas import Idea
+from waysaid.strings.year.numbers import OWN
 from waysaid.ways import grades_of
 
 LIGHT = 3
@@ -25,6 +27,8 @@ USUAL = (4, 4, 5, 5, 5, 5, 5)
 """How many problems any other talk has, by the grade of its idea. Our choice."""
 ENOUGH = 700
 """How many candidates a string is chosen from at the most. Our choice."""
+_SHOWN = {"start-with-the-bigger": frozenset({LinkKind.TURNED_AROUND})}
+"""The links in which an idea shows, where they are not those of its family. Our choice."""
 _FIRST_DIGITS = ("123", "456", "789")
 """With what the first number begins, in turn: so an idea's talks have not all the same numbers."""
 
@@ -34,7 +38,7 @@ def composed(idea: Idea, turn: int, light: bool, lately: frozenset[Problem]) -> 
 
     Which of the idea's sets of candidates it is chosen from is up to the `turn`.
     """
-    few = len(_problems(idea)) <= ENOUGH
+    few = len(candidates(idea)) <= ENOUGH
     found = _pool(idea, 0 if few else turn % len(_FIRST_DIGITS))
     barred = frozenset(at for at, one in enumerate(found.candidates) if one.problem in lately)
     frame = Frame(LIGHT if light else USUAL[idea.ccss.grade], EASY[_grade(idea)])
@@ -46,12 +50,19 @@ def composed(idea: Idea, turn: int, light: bool, lately: frozenset[Problem]) -> 
 @lru_cache(maxsize=4)
 def _pool(idea: Idea, turn: int) -> Pool:
     """Return one of the pools of an idea."""
-    return pool_of(_thinned(_problems(idea), idea, turn), idea.family)
+    shown = _SHOWN.get(idea.slug, frozenset())
+    return pool_of(_thinned(candidates(idea), idea, turn), idea.family, shown)
 
 
 @cache
-def _problems(idea: Idea) -> tuple[Problem, ...]:
-    """Return every candidate of an idea: in its range, and of use in the year after it too."""
+def candidates(idea: Idea) -> tuple[Problem, ...]:
+    """Return every candidate of an idea: in its range, and of no later grade.
+
+    Those of a topic are of use in the year after it too.
+    """
+    if idea.slug in OWN:
+        own = (problem for problem in dict.fromkeys(OWN[idea.slug]()) if fits(problem, idea))
+        return tuple(problem for problem in own if grades_of(problem).first <= _grade(idea))
     later = min(GRADES[-1], idea.ccss.grade + 1)
     return tuple(
         problem
