@@ -16,6 +16,7 @@ from django.db import connection, transaction
 from django.utils import timezone
 
 from waysaid.site.asked import Asked
+from waysaid.site.held import let_all_go
 from waysaid.site.models import EventRow, Talk
 from waysaid.talk import Body, Record, State, body_from_json, body_json, fold, fold_on, kind_of
 
@@ -125,9 +126,10 @@ def _kept(talk_id: int) -> TalkAtHand:
 
 
 def forget_all() -> None:
-    """Forget every state, as a restart does."""
+    """Forget every state and whatever waits to be looked at, as a restart does."""
     with _at_hand_lock:
         _at_hand.clear()
+    let_all_go()
     mark_change()
 
 

@@ -26,6 +26,7 @@ PATHS = (
     "/year/",
     "/talks/",
     "/talks/written",
+    "/talks/bring",
     "{talk}/back",
     "{talk}/back?step=1",
     "{talk}/back?step=4",

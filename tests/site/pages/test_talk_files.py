@@ -9,7 +9,7 @@ from django.core.files.uploadedfile import SimpleUploadedFile
 
 from tests.site.made import NAMES, answer, child_id, make_class, problem_id, sent, way
 from waysaid.paper import LARGEST_TALK_FILE
-from waysaid.site import held
+from waysaid.site import held, talk_out
 from waysaid.site.models import Child, EventRow, Plan, SchoolClass, Talk
 from waysaid.site.record import at_hand, forget_all, milliseconds, moment_of
 from waysaid.talk import Phase
@@ -238,6 +238,25 @@ def test_only_so_many_files_are_at_hand():
     assert held.holds(7, tokens[1], int) == 1
     held.let_go(7, tokens[1])
     assert held.holds(7, tokens[1], int) is None
+
+
+def test_what_is_erased_for_good_waits_nowhere(told):
+    token = look(told.owner, exported(told.owner, told.talk)).context["held"]
+    child = told.school_class.children.get(name="Bram")
+    forgotten = told.owner.post(f"/class/child/{child.pk}/forget", {"what": "all"})
+    assert forgotten.status_code in (200, 302)
+    late = told.owner.post("/talks/bring", {"held": token, "do": "talk"})
+    assert (late.status_code, Talk.objects.count()) == (400, 1)
+
+
+def test_a_talk_that_no_file_takes_is_told_and_not_given_out_in_part(told, monkeypatch):
+    monkeypatch.setattr(talk_out, "LONGEST", 400)
+    Talk.objects.filter(pk=told.talk.pk).update(title="x" * 120)
+    norms = ["n" * 400]
+    SchoolClass.objects.filter(pk=told.school_class.pk).update(norms=norms)
+    answer = told.owner.get(f"/talks/{told.talk.pk}/talk.json")
+    assert answer.status_code == 409
+    assert "more than a talk file takes" in answer.json()["error"]
 
 
 def test_a_moment_is_the_same_millisecond_out_and_back():
