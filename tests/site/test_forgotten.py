@@ -44,6 +44,9 @@ def kept(cast, tmp_path):
     child.save()
     Child.objects.create(pk=ID + 1000, school_class=school_class, name="Later", order=10)
     problem = problem_id(cast.talk)
+    school_class.own_names = {"bridge": f"{NAME}’s way"}
+    school_class.norms = [f"We listen to {NAME}"]
+    school_class.save()
     school_class.plans.create(
         title=f"what {NAME} said", problems=[{"id": "p", "text": "8 + 7", "why": f"{NAME} asked"}],
         questions=[f"Ask {NAME.upper()} again?"],
@@ -103,11 +106,12 @@ def test_no_byte_tells_of_a_child_who_is_erased(kept, said_too, tmp_path):
         assert len(backups()) == len(backups(tmp_path)) == 3
     assert traces()
     child = Child.objects.get(pk=ID)
-    assert len(mentions_of(child)) == 6
+    assert len(mentions_of(child)) == 8
     assert forget_child(child, said_too=said_too, in_words=True) == []
     assert traces() == {}
     elsewhere = {path.name: found_in(path.read_bytes()) for path in tmp_path.iterdir()}
     assert {where: found for where, found in elsewhere.items() if found} == {}
+    kept.school_class.refresh_from_db()
     assert found_in(json.dumps(class_record(kept.school_class)).encode()) == []
     state = at_hand(kept.talk.pk).state
     assert len(state.ways) == (1 if said_too else 2)
@@ -195,7 +199,7 @@ def test_a_childs_record_has_all_of_hers_and_nobody_elses_name(kept):
         assert [name for name in NAMES if name in page] == []
     kinds = [each["kind"] for each in child_record(child)["talks"][0]["events"]]
     assert kinds == ["way-shared", "way-agreed", "passed", "way-shared", "way-edited"]
-    assert len(child_record(child)["written"]) == 6
+    assert len(child_record(child)["written"]) == 8
 
 
 def test_the_page_before_erasing_shows_where_the_name_was_written(kept):

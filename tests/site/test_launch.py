@@ -126,3 +126,12 @@ def test_the_database_is_set_for_safety_over_speed(tmp_path):
     assert read["foreign_keys"] == 1
     assert read["busy_timeout"] >= 5000
     assert connection.transaction_mode == "IMMEDIATE"
+
+
+@pytest.mark.parametrize("days", ["sixty", "-1"])
+def test_a_limit_that_cannot_be_read_is_one_sentence_and_nothing_starts(tmp_path, days):
+    said = start(tmp_path, "", WAYSAID_KEEP_DAYS=days)
+    assert said.returncode == 2
+    assert said.stdout == ""
+    assert said.stderr.count("\n") == 1
+    assert "takes a whole number of days" in said.stderr

@@ -1,6 +1,7 @@
 """A school's server: accounts, signing in, one's own classes, and a limit on guesses."""
 
 import os
+import re
 import subprocess
 import sys
 
@@ -87,6 +88,26 @@ def test_signing_out_ends_the_session(school):
     owner.get("/welcome")
     assert owner.send_form("/logout").status == 302
     assert owner.get("/welcome").status == 302
+
+
+def test_an_invitation_waits_for_her_to_sign_in(school):
+    owner, _went = sign_in(school, "owner")
+    owner.get("/welcome")
+    owner.send_form("/welcome", name="Room 7", names="Bram", language="en")
+    owner.get("/class/share")
+    page = owner.send_form("/class/share", do="invite", account="colleague", part="visitor").text
+    address = re.search(r'value="http://127[^"/]+(/invited/[^"]+)"', page)[1]
+    outsider = Person(school.port)
+    went = outsider.get(address)
+    assert went.status == 302
+    outsider.get(went.headers["Location"])
+    back = outsider.send_form(
+        "/login", username="colleague", password=PASSWORD, next=address
+    ).headers["Location"]
+    assert back == address
+    assert "Room 7" in outsider.get(back).text
+    assert outsider.send_form(back, do="accept").status == 302
+    assert "Room 7" in outsider.get("/shared").text
 
 
 @pytest.mark.parametrize(

@@ -111,3 +111,13 @@ def test_a_colleague_without_a_class_of_her_own_starts_at_what_is_shared(server)
     server.outsider.force_login(newcomer)
     assert server.outsider.get("/").headers["Location"] == "/shared"
     assert server.school_class.name in server.outsider.get("/shared").text
+
+
+def test_another_part_takes_the_place_of_the_one_before(server):
+    server.colleague.post(invited(server, "visitor"), {"do": "accept"})
+    boards = f"/shared/{server.school_class.pk}/boards"
+    board = re.search(r'href="(/board/[^"]+)"', server.colleague.get(boards).text)[1]
+    server.colleague.post(invited(server, "coach"), {"do": "accept"})
+    assert Member.objects.get().part == "coach"
+    assert server.colleague.get(board).status_code == 404
+    assert server.colleague.get(boards).status_code == 404

@@ -109,6 +109,9 @@ def _rename(class_id: int, name: re.Pattern[str], instead: str, using: str) -> N
         plan.save(using=using)
     _rename_handed(class_id, name, instead, using)
     for each in SchoolClass.objects.using(using).filter(pk=class_id):
+        each.own_names = {
+            family: without(name, own, instead) for family, own in each.own_names.items()
+        }
         each.norms = without_in(name, each.norms, instead, here=True)
         each.starters = without_in(name, each.starters, instead, here=True)
         each.signals = without_in(name, each.signals, instead)
@@ -130,7 +133,7 @@ def mentions_of(child: Child) -> list[str]:
     for plan in plans:
         texts += [*written_in(plan.problems), *written_in(plan.questions, here=True)]
     texts += [*written_in(school_class.norms, here=True), *written_in(school_class.signals)]
-    texts += written_in(school_class.starters, here=True)
+    texts += written_in([*school_class.starters, *school_class.own_names.values()], here=True)
     for row in EventRow.objects.filter(talk__school_class=school_class):
         texts += written_in(row.body)
     for handed in school_class.handed_over.all():

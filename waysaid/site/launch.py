@@ -61,6 +61,7 @@ def _set_up() -> None:
 def _launch(*, demo: bool, port: int | None, open_browser: bool) -> None:
     os.umask(0o077)
     folder = ready_folder(demo=demo)
+    _check_days()
     running = running_port(folder)
     wanted = port if port is not None else PORT + (1 if demo else 0)
     listener = None if running is not None else _listen(wanted, exact=port is not None)
@@ -80,6 +81,16 @@ def _launch(*, demo: bool, port: int | None, open_browser: bool) -> None:
         except NotReadyError as error:
             raise CannotStartError(str(error)) from None
         serving.serve(folder / MARK_FILE, listener, open_browser=open_browser, day_by_day=not demo)
+
+
+def _check_days() -> None:
+    """Raise `CannotStartError` for a limit that would not be kept because it cannot be read."""
+    given = os.environ.get(place.KEEP_DAYS, "").strip()
+    if given and place.most_days() is None:
+        raise CannotStartError(
+            f"{place.KEEP_DAYS} takes a whole number of days from 0 to 9999, such as 60, "
+            f"and not “{given}”."
+        )
 
 
 def ready_folder(*, demo: bool) -> Path:

@@ -15,6 +15,7 @@ import platformdirs
 APP = "waysaid"
 KEY_FILE = "secret-key"
 DATABASE_FILE = "waysaid.sqlite3"
+KEEP_DAYS = "WAYSAID_KEEP_DAYS"
 COPY_FILE = "copy.sqlite3"
 BUSY_SECONDS = 10
 """How long a write waits for another to end (at least 5 is promised)."""
@@ -107,7 +108,7 @@ def is_school_server() -> bool:
 
 def most_days() -> int | None:
     """Return the most days after a year's end that a school lets talks be kept, if it says so."""
-    given = os.environ.get("WAYSAID_KEEP_DAYS", "").strip()
+    given = os.environ.get(KEEP_DAYS, "").strip()
     return int(given) if given.isascii() and given.isdigit() and len(given) < 5 else None
 
 

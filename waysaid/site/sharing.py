@@ -103,10 +103,11 @@ def accept(person: User, invitation: Invitation) -> None:
     with transaction.atomic():
         gone, _rows = Invitation.objects.filter(pk=invitation.pk).delete()
         if gone:
-            Member.objects.update_or_create(
-                school_class=invitation.school_class,
-                person=person,
-                defaults={"part": invitation.part},
+            before = Member.objects.filter(school_class=invitation.school_class, person=person)
+            for member in before:
+                take_back(member)
+            Member.objects.create(
+                school_class=invitation.school_class, person=person, part=invitation.part
             )
 
 
