@@ -271,9 +271,22 @@ def _check_events(talk: TalkFile) -> None:
     """Refuse events without a beginning, one that is there twice, or a child not on the list."""
     if talk.events and not isinstance(talk.events[0].body, TalkOpened):
         raise TalkFileError(Fault.NO_OPENING, "events 1")
+    for place, record in enumerate(talk.events, start=1):
+        if isinstance(record.body, TalkOpened):
+            _check_opening(record.body, place)
     sent = [f"{each.client} {each.sequence}" for each in talk.events]
     _one_of_each(sent, "events")
     known = {each.id for each in talk.children}
     for child in children_in(talk.events):
         if child not in known:
             raise TalkFileError(Fault.NO_CHILD, "children", child)
+
+
+def _check_opening(opened: TalkOpened, place: int) -> None:
+    """Refuse a second opening, and one in a language that no board speaks."""
+    where = f"events {place}"
+    if place > 1:
+        raise TalkFileError(Fault.TWICE, f"{where}: talk-opened")
+    for language in (opened.language, opened.board_language):
+        _one_of(*Language)(language, where)
+    _whole(SECONDS)(opened.image_seconds, f"{where}.image_seconds")

@@ -6,13 +6,18 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from django.contrib.auth.models import User
 from django.core.files.uploadedfile import SimpleUploadedFile
+from hypothesis import HealthCheck, given, settings
 
+from tests.counts import count
 from tests.site.made import NAMES, answer, child_id, make_class, problem_id, sent, way
-from waysaid.paper import LARGEST_TALK_FILE
+from tests.talk.strategies import talks
+from waysaid.paper import LARGEST_TALK_FILE, ChildInFile, TalkFile, outside, talk_file_bytes
 from waysaid.site import held, talk_out
 from waysaid.site.models import Child, EventRow, Plan, SchoolClass, Talk
 from waysaid.site.record import at_hand, forget_all, milliseconds, moment_of
-from waysaid.talk import Phase
+from waysaid.site.talk_in import as_past_talk
+from waysaid.talk import Phase, Record
+from waysaid.talk import event as happened
 
 SHARED = "Which one helps with the next?"
 
@@ -238,6 +243,44 @@ def test_only_so_many_files_are_at_hand():
     assert held.holds(7, tokens[1], int) == 1
     held.let_go(7, tokens[1])
     assert held.holds(7, tokens[1], int) is None
+
+
+@settings(max_examples=count(test=6, sweep=300), suppress_health_check=list(HealthCheck))
+@given(talks())
+def test_whatever_happened_in_a_talk_that_comes_in_its_pages_open(cast, records):
+    children, events = outside(records, {})
+    keys = [child.key for child in cast.school_class.children.all()]
+    chosen = dict(zip([each.id for each in children], keys, strict=False))
+    talk = TalkFile("T", children=children, events=events)
+    made = as_past_talk(cast.school_class, talk, chosen)
+    for page in ("back", "back?step=3", "chart.pdf?names=on", "desk.json", "talk.json?names=on"):
+        assert cast.owner.get(f"/talks/{made.pk}/{page}").status_code == 200
+    for page in ("/talks/", "/class/showed", "/class/evidence.csv"):
+        assert cast.owner.get(page).status_code == 200
+    made.delete()
+
+
+def test_numbers_as_large_as_a_file_may_have_break_no_page(cast):
+    most = 10**9
+    spot = (happened.Mark("p", most), happened.Mark("p", "nowhere"))
+    opened = happened.TalkOpened("", "es", "en", (happened.PlannedProblem("p", "40 + 25"),), 60)
+    bodies = (
+        opened,
+        happened.ProblemShown("p"),
+        happened.StrokesDrawn("s", "p", None, ((most, -most, 0), (most,), ())),
+        happened.WhatIf("w", most, spot, "c1"),
+        happened.WhatIfAnswer("w", "p", "9" * 2000),
+        happened.Noticed("n", None, "x" * 2000, spot * 500, True),
+        happened.LinkDrawn("l", "no-kind", spot),
+        happened.PhaseSet(Phase.CONNECT),
+    )
+    events = tuple(Record(at, "d", at, body, 0) for at, body in enumerate(bodies, 1))
+    content = talk_file_bytes(TalkFile("T", children=(ChildInFile("c1"),), events=events))
+    kept = keep(cast.owner, content)
+    assert kept.status_code == 302
+    made = Talk.objects.latest("pk")
+    for page in ("back", "back?step=3", "chart.pdf", "desk.json", "desk", "back/board"):
+        assert cast.owner.get(f"/talks/{made.pk}/{page}").status_code == 200, page
 
 
 def test_what_is_erased_for_good_waits_nowhere(told):
