@@ -14,6 +14,7 @@ from tests.talk.strategies import talks
 from waysaid.paper import LARGEST_TALK_FILE, ChildInFile, TalkFile, outside, talk_file_bytes
 from waysaid.site import held, talk_out
 from waysaid.site.models import Child, EventRow, Plan, SchoolClass, Talk
+from waysaid.site.people_models import Member, Part
 from waysaid.site.record import at_hand, forget_all, milliseconds, moment_of
 from waysaid.site.talk_in import as_past_talk
 from waysaid.talk import Phase, Record
@@ -179,6 +180,17 @@ def test_the_plan_of_a_talk_goes_with_it(told):
     assert (made.plan.title, made.plan.questions) == ("Its idea", [SHARED])
     assert made.title == told.talk.title
     assert "Its idea" not in at_hand(made.pk).state.title
+
+
+@pytest.mark.parametrize(("part", "offered"), [(Part.TEACHER, True), (Part.CO_TEACHER, False)])
+def test_files_of_talks_are_offered_to_whoever_may_have_them(told, part, offered):
+    person = User.objects.create(username="colleague-2")
+    Member.objects.create(school_class=told.school_class, person=person, part=part)
+    told.outsider.force_login(person)
+    assert ('href="/talks/bring"' in told.outsider.get("/talks/").text) is offered
+    page = told.outsider.get(f"/talks/{told.talk.pk}/back")
+    assert ("talk.json" in page.text) is offered
+    assert (told.outsider.get("/talks/bring").status_code == 200) is offered
 
 
 def test_looking_keeps_nothing(told):

@@ -11,13 +11,13 @@ from waysaid.site.around import on_list
 from waysaid.site.broadcast import tell
 from waysaid.site.erasing import forget_talks
 from waysaid.site.look_back import WIDE, moment_after, state_after, steps_shown, with_scenes
-from waysaid.site.models import Talk, new_token
+from waysaid.site.models import SchoolClass, Talk, new_token
 from waysaid.site.paging import page_asked, page_of
 from waysaid.site.record import Sent, append, at_hand
-from waysaid.site.rights import Act
+from waysaid.site.rights import Act, may, part_in
 from waysaid.site.talk_rows import rows_of
 from waysaid.site.templatetags.pages import day
-from waysaid.site.views.guards import asks, current_class, her_classes
+from waysaid.site.views.guards import asks, current_class, her_classes, teacher_of
 from waysaid.site.wall import wall_of
 from waysaid.site.words import board_words
 from waysaid.talk import Phase, State, Wall, board_view, body_from_json
@@ -39,6 +39,7 @@ def talks_page(request: HttpRequest) -> HttpResponse:
         "school_class": school_class,
         "rows": rows_of(page.rows),
         "page": page,
+        "may_keep": _may_keep(request, school_class),
     }
     return render(request, "waysaid/talks.html", context)
 
@@ -67,6 +68,7 @@ def back_page(request: HttpRequest, talk_id: int) -> HttpResponse:
         "board": board,
         "phase": Phase(board["phase"]).value,
         "chart": chart_of(kept.state, Names(wall.names)),
+        "may_keep": _may_keep(request, talk.school_class),
     }
     return render(request, "waysaid/back.html", context)
 
@@ -139,6 +141,11 @@ def forget_talk(request: HttpRequest, talk_id: int) -> HttpResponse:
         forget_talks([talk])
         return redirect("talks")
     return render(request, "waysaid/forget_talk.html", {"here": "back", "talk": talk})
+
+
+def _may_keep(request: HttpRequest, school_class: SchoolClass) -> bool:
+    """Tell whether she may export, bring in and delete talks of this class."""
+    return may(part_in(teacher_of(request), school_class), Act.KEEP)
 
 
 def _wall(talk: Talk) -> Wall:
