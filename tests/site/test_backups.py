@@ -15,6 +15,7 @@ from waysaid.site.backups import (
     Choice,
     backups,
     choose,
+    copies_folder,
     counted,
     index,
     make_backup,
@@ -66,7 +67,9 @@ def test_day_after_day_seven_and_four_stay(home, tmp_path):
     for back in (60, 40, 33, 26, 25, 19, 12, *range(7, -1, -1)):
         make_backup(TODAY - timedelta(back))
     assert len(backups()) == 7 + 4
-    assert [each.name for each in backups(tmp_path)] == [each.name for each in backups()]
+    assert [each.name for each in backups(copies_folder(str(tmp_path)))] == [
+        each.name for each in backups()
+    ]
 
 
 def test_a_damaged_file_is_called_no_backup(home):

@@ -19,6 +19,7 @@ from waysaid.site.backups import (
     Choice,
     backups,
     choose,
+    copies_folder,
     counted,
     make_backup,
     shelf,
@@ -103,13 +104,14 @@ def test_no_byte_tells_of_a_child_who_is_erased(kept, said_too, tmp_path):
         for day in (1, 2):
             make_backup(date(2026, 11, day))
         make_backup(date(2026, 11, 2), before=True)
-        assert len(backups()) == len(backups(tmp_path)) == 3
+        assert len(backups()) == len(backups(copies_folder(str(tmp_path)))) == 3
     assert traces()
     child = Child.objects.get(pk=ID)
     assert len(mentions_of(child)) == 8
     assert forget_child(child, said_too=said_too, in_words=True) == []
     assert traces() == {}
-    elsewhere = {path.name: found_in(path.read_bytes()) for path in tmp_path.iterdir()}
+    elsewhere = {path.name: found_in(path.read_bytes()) for path in tmp_path.rglob("*.sqlite3")}
+    assert len(elsewhere) in (0, 3)
     assert {where: found for where, found in elsewhere.items() if found} == {}
     kept.school_class.refresh_from_db()
     assert found_in(json.dumps(class_record(kept.school_class)).encode()) == []
@@ -147,7 +149,7 @@ def test_a_backup_that_cannot_be_changed_is_named(kept):
     made = make_backup(date(2026, 11, 1))
     made.path.write_bytes(b"no database")
     left = forget_child(Child.objects.get(pk=ID), said_too=False, in_words=True)
-    assert left == [made.name]
+    assert left == [str(made.path)]
 
 
 @sqlite_only
@@ -209,3 +211,26 @@ def test_the_page_before_erasing_shows_where_the_name_was_written(kept):
     went = kept.owner.post(f"/class/child/{ID}/forget", {"what": "name", "in_words": "yes"})
     assert went.status_code == 302
     assert traces() == {}
+
+
+@sqlite_only
+def test_a_backup_of_other_data_keeps_its_child_with_the_same_id(kept):
+    made = make_backup(date(2026, 11, 1))
+    with sqlite3.connect(made.path) as other:
+        other.execute("UPDATE waysaid_site_schoolclass SET made_at = '2020-01-01 09:00:00'")
+    other.close()
+    assert forget_child(Child.objects.get(pk=ID), said_too=True, in_words=True) == []
+    assert found_in(made.path.read_bytes())
+
+
+@sqlite_only
+def test_copies_in_a_folder_chosen_before_are_changed_too(kept, tmp_path):
+    for name in ("first", "second"):
+        (tmp_path / name).mkdir()
+        choose(Choice(folder=str(tmp_path / name)))
+        make_backup(date(2026, 11, 1))
+    choose(Choice())
+    copies = list(tmp_path.rglob("*.sqlite3"))
+    assert len(copies) == 2
+    assert forget_child(Child.objects.get(pk=ID), said_too=False, in_words=True) == []
+    assert [found_in(path.read_bytes()) for path in copies] == [[], []]

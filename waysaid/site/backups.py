@@ -11,7 +11,7 @@ import re
 import shutil
 import sqlite3
 import tempfile
-from collections.abc import Iterable
+import threading
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -21,6 +21,7 @@ from django.contrib.sessions.models import Session
 from django.db import connection
 from django.utils.translation import gettext as _
 
+from waysaid.site import place
 from waysaid.site.backup_days import to_keep
 from waysaid.site.models import Child, DeviceKey, EventRow, Opening, Talk
 from waysaid.site.people_models import Invitation
@@ -29,6 +30,8 @@ FOLDER = "backups"
 INDEX = "index.json"
 CHOICE = "choice.json"
 NAMED = re.compile(r"waysaid-(\d{4}-\d\d-\d\d)(-before)?\.sqlite3")
+AT_THE_SHELF = threading.RLock()
+"""Held while backups are made or changed: none is copied before an erasure and put down after."""
 COUNTED = {"talks": Talk, "children": Child, "events": EventRow}
 
 
@@ -126,6 +129,11 @@ def make_backup(today: date, *, before: bool = False) -> Backup:
 
     Raises `BadBackupError` where the copy does not open, and OSError where it cannot be written.
     """
+    with AT_THE_SHELF:
+        return _made(today, before=before)
+
+
+def _made(today: date, *, before: bool) -> Backup:
     shelf().mkdir(mode=0o700, parents=True, exist_ok=True)
     made = shelf() / f"waysaid-{today}{'-before' if before else ''}.sqlite3"
     half = made.with_suffix(".half")
@@ -138,14 +146,15 @@ def make_backup(today: date, *, before: bool = False) -> Backup:
         half.unlink(missing_ok=True)
     _tidy(shelf())
     write_index()
-    chosen = choice().folder
-    if chosen:
+    where = copies_folder(choice().folder)
+    if where is not None:
         with contextlib.suppress(OSError):
-            _put_in(Path(chosen), made)
+            _put_in(where, made)
     return Backup(made, today, before)
 
 
 def _put_in(folder: Path, made: Path) -> None:
+    folder.mkdir(mode=0o700, exist_ok=True)
     half = folder / f"{made.name}.half"
     try:
         shutil.copyfile(made, half)
@@ -153,6 +162,12 @@ def _put_in(folder: Path, made: Path) -> None:
     finally:
         half.unlink(missing_ok=True)
     _tidy(folder)
+
+
+def copies_folder(chosen: str) -> Path | None:
+    """Return where in a chosen folder this installation's copies are, apart from any other's."""
+    mark = place.cookie_mark(settings.SECRET_KEY)
+    return Path(chosen) / f"waysaid-{mark}" if chosen else None
 
 
 def _tidy(folder: Path) -> None:
@@ -191,18 +206,23 @@ def index() -> dict[str, dict[str, int | str]]:
 
 @dataclass(frozen=True, slots=True)
 class Choice:
-    """What the teacher chose: whether backups are made, and a folder for copies of them."""
+    """What the teacher chose: whether backups are made, and a folder for copies of them.
+
+    `past` are folders chosen before: copies may still be in them.
+    """
 
     on: bool = True
     folder: str = ""
+    past: tuple[str, ...] = ()
 
 
 def choice() -> Choice:
     """Return what was chosen; on, and no folder, where nothing was."""
     try:
         given = json.loads((shelf() / CHOICE).read_text(encoding="utf-8"))
-        return Choice(given["on"] is not False, str(given["folder"]))
-    except (OSError, ValueError, TypeError, KeyError):
+        past = tuple(str(each) for each in given.get("past", ()))
+        return Choice(given["on"] is not False, str(given["folder"]), past)
+    except (OSError, ValueError, TypeError, KeyError, AttributeError):
         return Choice()
 
 
@@ -223,17 +243,21 @@ def choose(wanted: Choice) -> None:
         if not os.access(folder, os.W_OK):
             raise BadFolderError(_("Waysaid may not write in this folder; choose another."))
     shelf().mkdir(mode=0o700, parents=True, exist_ok=True)
-    text = json.dumps({"on": wanted.on, "folder": wanted.folder})
+    known = choice()
+    past = dict.fromkeys([*known.past, known.folder])
+    kept = [each for each in past if each and each != wanted.folder]
+    text = json.dumps({"on": wanted.on, "folder": wanted.folder, "past": kept})
     (shelf() / CHOICE).write_text(text, encoding="utf-8")
 
 
-def every_folder() -> Iterable[Path]:
-    """Return the folders in which backups are, those that can be reached now."""
-    chosen = choice().folder
-    return [each for each in (shelf(), Path(chosen) if chosen else None) if each and each.is_dir()]
+def every_folder() -> list[Path]:
+    """Return the folders in which backups of this installation are and can be reached now."""
+    known = choice()
+    copies = [copies_folder(each) for each in (known.folder, *known.past)]
+    return [each for each in (shelf(), *copies) if each is not None and each.is_dir()]
 
 
-def out_of_reach() -> str:
-    """Return the chosen folder if it cannot be reached now, else nothing."""
-    chosen = choice().folder
-    return chosen if chosen and not Path(chosen).is_dir() else ""
+def out_of_reach() -> list[str]:
+    """Return the folders chosen, now or before, that cannot be reached now."""
+    known = choice()
+    return [each for each in (known.folder, *known.past) if each and not Path(each).is_dir()]

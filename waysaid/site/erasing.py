@@ -9,6 +9,7 @@ import time
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
+from datetime import datetime
 
 from django.db import DEFAULT_DB_ALIAS, OperationalError, connection, transaction
 from django.db.models import Q
@@ -33,12 +34,16 @@ TRIES = 40
 class Gone:
     """Whom to forget: ids are the same in every copy of this data.
 
+    A file of other data may lie among the copies, with the same ids for other children: the moment
+    at which the class was made tells the two apart.
+
     `said_too` takes away what the child said; `in_words` puts other words in the place of the name
     where somebody wrote it.
     """
 
     child: int
     school_class: int
+    made_at: datetime
     name: str
     said_too: bool
     in_words: bool
@@ -57,7 +62,11 @@ def forget_children(
     children: Sequence[Child], *, said_too: bool, in_words: bool = False
 ) -> list[str]:
     """Take children away for good, as `forget_child` does each."""
-    gone = [Gone(each.pk, each.school_class_id, each.name, said_too, in_words) for each in children]
+    gone = [
+        Gone(each.pk, of.pk, of.made_at, each.name, said_too, in_words)
+        for each in children
+        for of in [each.school_class]
+    ]
     if not gone:
         return []
 
@@ -72,6 +81,9 @@ def forget_children(
 
 def _forget(gone: Gone, using: str) -> None:
     """Forget a child in one database, the teacher's own or a backup."""
+    same = SchoolClass.objects.using(using).filter(pk=gone.school_class, made_at=gone.made_at)
+    if not same.exists():
+        return
     child = Child.objects.using(using).filter(pk=gone.child, school_class=gone.school_class).first()
     events = EventRow.objects.using(using).filter(talk__school_class=gone.school_class)
     for row in events.filter(body__child=str(gone.child)):
@@ -147,12 +159,20 @@ def forget_talks(talks: list[Talk], *, backups_too: bool = False) -> list[str]:
     Return the names of the backups that were to lose them too and could not be changed.
     """
     gone = [talk.pk for talk in talks]
+    classes = {talk.school_class for talk in talks}
     with _for_good():
         Talk.objects.filter(pk__in=gone).delete()
     _end_streams(gone)
     if not backups_too:
         return []
-    return rewrite_backups(lambda alias: Talk.objects.using(alias).filter(pk__in=gone).delete())
+
+    def forget_them(alias: str) -> None:
+        for of in classes:
+            Talk.objects.using(alias).filter(
+                pk__in=gone, school_class=of.pk, school_class__made_at=of.made_at
+            ).delete()
+
+    return rewrite_backups(forget_them)
 
 
 def forget_class(school_class: SchoolClass, *, backups_too: bool = False) -> list[str]:
@@ -160,14 +180,15 @@ def forget_class(school_class: SchoolClass, *, backups_too: bool = False) -> lis
 
     Return the names of the backups that were to lose it too and could not be changed.
     """
-    class_id, gone = school_class.pk, list(school_class.talks.values_list("pk", flat=True))
+    class_id, made_at = school_class.pk, school_class.made_at
+    gone = list(school_class.talks.values_list("pk", flat=True))
     with _for_good():
         school_class.delete()
     _end_streams(gone)
     if not backups_too:
         return []
     return rewrite_backups(
-        lambda alias: SchoolClass.objects.using(alias).filter(pk=class_id).delete()
+        lambda alias: SchoolClass.objects.using(alias).filter(pk=class_id, made_at=made_at).delete()
     )
 
 

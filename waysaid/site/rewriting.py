@@ -11,11 +11,13 @@ from pathlib import Path
 from typing import Any
 
 from django.conf import settings
+from django.core.cache import cache
 from django.core.management import call_command
 from django.db import DatabaseError, connection, connections, transaction
 from django.db.migrations.executor import MigrationExecutor
 
 from waysaid.site.backups import (
+    AT_THE_SHELF,
     Backup,
     BadBackupError,
     backups,
@@ -44,26 +46,25 @@ def rewrite_backups(change: Callable[[str], Any]) -> list[str]:
     if not can_copy():
         return []
     left = []
-    for folder in every_folder():
-        for backup in backups(folder):
-            try:
-                _rewrite(backup.path, change)
-            except (OSError, DatabaseError, BadBackupError):
-                left.append(backup.name)
+    with AT_THE_SHELF:
+        for folder in every_folder():
+            for backup in backups(folder):
+                try:
+                    _rewrite(backup.path, change)
+                except (OSError, DatabaseError, BadBackupError):
+                    left.append(str(backup.path))
         with contextlib.suppress(OSError):
-            for half in folder.glob("waysaid-*.half"):
-                half.unlink()
-    with contextlib.suppress(OSError):
-        if backups():
-            write_index()
-    return left + [each for each in [out_of_reach()] if each]
+            if backups():
+                write_index()
+    return left + out_of_reach()
 
 
 def _rewrite(path: Path, change: Callable[[str], Any]) -> None:
     half = path.with_suffix(".half")
     try:
         shutil.copyfile(path, half)
-        half.chmod(0o600)
+        with contextlib.suppress(OSError):
+            half.chmod(0o600)
         with opened(half) as alias:
             with transaction.atomic(using=alias):
                 change(alias)
@@ -98,6 +99,12 @@ def go_back_to(backup: Backup, today: date) -> None:
     Everybody is signed out. Raises `BadBackupError`, and changes nothing, for one that does not
     open.
     """
+    with AT_THE_SHELF:
+        _go_back_to(backup, today)
+    cache.clear()
+
+
+def _go_back_to(backup: Backup, today: date) -> None:
     counted(backup.path)
     with tempfile.TemporaryDirectory(prefix="waysaid-", dir=settings.DATA) as folder:
         kept = Path(folder) / "kept.sqlite3"
