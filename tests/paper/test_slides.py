@@ -156,6 +156,12 @@ def test_the_notes_say_why_the_ways_and_the_slips_in_the_words_of_the_class():
     assert deck.slides[0].shapes.title.text_frame.text == "Charla numérica"
 
 
+def test_no_way_in_the_notes_adds_nothing():
+    notes = opened(made("30 + 15")).slides[1].notes_slide.notes_text_frame.text
+    assert "– jump:" in notes
+    assert "0 + 5 = 5" not in notes.replace("30 + 5", "").replace("40 + 5", "")
+
+
 def test_own_pictures_are_kept_as_pictures_every_office_program_reads():
     around = Around((SignalOnSlide("mine", "", picture()),), (), picture((250, 250, 250)))
     content = made("40 + 25", around=around)

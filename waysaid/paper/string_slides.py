@@ -149,8 +149,14 @@ def _foreseen(problem: Problem, rest: Rest) -> list[Way]:
         found = tuple(way for way in found if (way.remainder is not None) == left_over) or found
     first: dict[Family, Way] = {}
     for each in sorted(found, key=lambda way: _plainness(way, problem)):
-        first.setdefault(each.family, each)
+        if not _idle(each):
+            first.setdefault(each.family, each)
     return list(first.values())[:MOST_WAYS]
+
+
+def _idle(way: Way) -> bool:
+    """Tell whether a step takes nothing on or off, as in 0 + 5: nobody would say it."""
+    return any(0 in leaves_of(step.equation.left) for step in way.steps)
 
 
 def _plainness(way: Way, problem: Problem) -> tuple[bool, int]:
