@@ -1,10 +1,17 @@
 """Names for a class as they are sent: looked at, told apart, and the rest of a file forgotten."""
 
+import csv
+import io
+
 import pytest
 from django.core.files.uploadedfile import SimpleUploadedFile
+from hypothesis import given
+from hypothesis import strategies as st
 
 from tests.site.pages.test_welcome import newcomer  # noqa: F401
 from tests.site.rosters import CLASSES, PRIVATE, school_file, table
+from tests.site.test_decoding import NAMES, UNICODE
+from waysaid.site.decoding import decoded
 from waysaid.site.models import Child, SchoolClass
 from waysaid.site.roster import names_alone, read_roster
 
@@ -23,6 +30,44 @@ def sent(client, content, name="list.csv", **more):
 
 def names(school_class):
     return list(school_class.children.values_list("name", flat=True))
+
+
+children = st.lists(
+    st.tuples(st.sampled_from(NAMES), st.sampled_from(("Paz", "Núñez", "Adler", "Sen", "O’Hara"))),
+    min_size=2,
+    max_size=20,
+    unique_by=lambda child: child[0],
+)
+HEADINGS = {
+    "given": ("First Name", "NOMBRE", "given name", "givenName"),
+    "family": ("Last name", "Apellidos", "SURNAME"),
+    "born": ("Birthday",),
+    "mail": ("Email",),
+    "note": ("Notes",),
+}
+
+
+@given(
+    children,
+    st.permutations(list(HEADINGS)),
+    st.sampled_from((*UNICODE, "cp1252", "mac-roman")),
+    st.sampled_from(",;\t"),
+    st.data(),
+)
+def test_a_table_in_any_order_and_any_signs_gives_the_names_that_are_in_it(
+    listed, order, signs, mark, data
+):
+    end = data.draw(st.sampled_from(("\n", "\r\n")))
+    heads = [data.draw(st.sampled_from(HEADINGS[each])) for each in order]
+    written = io.StringIO(newline="")
+    table = csv.writer(written, delimiter=mark, lineterminator=end)
+    table.writerow(heads)
+    for given_name, family in listed:
+        row = {"given": given_name, "family": family, "born": "2018-02-03", "mail": "a@b.example"}
+        table.writerow([{**row, "note": f"a{end}b"}[each] for each in order])
+    kept = names_alone(decoded(written.getvalue().encode(signs)))
+    assert read_roster(kept).names == tuple(name for name, _ in listed)
+    assert not any(each in kept for each in ("2018", "@"))
 
 
 def test_of_a_table_only_what_may_be_names_is_kept():
