@@ -11,10 +11,10 @@ from waysaid.site.counts import LEAST, SETTLED, after, cells, half_term, is_over
 FAMILIES = ("bridge", "jump")
 
 
-def seen(world, least):
+def seen(world, rule):
     """Return what a coach sees of a world: for each child the families she used."""
     pairs = [(f"c{at}", each) for at, used in enumerate(world) for each in ("", *used)]
-    return tuple(sorted(cells(pairs, least).items()))
+    return tuple(sorted(rule(pairs).items()))
 
 
 def worlds(children):
@@ -22,11 +22,23 @@ def worlds(children):
     return product(used, repeat=children)
 
 
-def told_of_somebody(children, least):
+def at_least(least):
+    return lambda pairs: cells(pairs, least)
+
+
+def nearly_all_too(pairs):
+    """A rule that withholds few and tells nearly all."""
+    who = {}
+    for child, family in pairs:
+        who.setdefault(family, set()).add(child)
+    return {family: len(each) for family, each in who.items() if family and len(each) >= 2}
+
+
+def told_of_somebody(children, rule):
     """Return each answer from which it is certain what one child did, over every world there is."""
     possible = {}
     for world in worlds(children):
-        answers = possible.setdefault(seen(world, least), set())
+        answers = possible.setdefault(seen(world, rule), set())
         answers |= {
             (child, family, family in used)
             for child, used in enumerate(world) for family in FAMILIES
@@ -40,27 +52,38 @@ def told_of_somebody(children, least):
     ]
 
 
+def told_by_two_counts(children, rule):
+    """Return each pair of counts, without and with the last child, that tells what she did.
+
+    Everybody else did the same in both: so it is where one half-term is counted twice.
+    """
+    known = {}
+    for world in worlds(children):
+        pair = seen(world[:-1], rule), seen(world, rule)
+        known.setdefault(pair, set()).update((each, each in world[-1]) for each in FAMILIES)
+    everything = set(product(FAMILIES, (False, True)))
+    return [pair for pair, found in known.items() if found != everything]
+
+
 def test_whatever_is_told_of_a_small_class_each_child_may_have_and_may_not():
     for children, least in ((1, 2), (2, 2), (3, 2), (4, 2), (5, 2), (6, 2), (6, 3)):
-        assert told_of_somebody(children, least) == []
+        assert told_of_somebody(children, at_least(least)) == []
 
 
-def test_the_attack_finds_a_rule_that_tells():
-    def all_told(pairs, least):
-        who = {child for child, family in pairs if family == "bridge"}
-        return {"bridge": len(who)}
+def test_the_attack_finds_what_a_rule_tells_that_withholds_few_alone():
+    assert told_of_somebody(4, nearly_all_too)
 
-    world_of_all = [(f"c{at}", "bridge") for at in range(4)]
-    assert all_told(world_of_all, 2) == {"bridge": 4}, "an exact count of all tells of each"
-    assert cells(world_of_all, 2) == {}
+
+def test_counting_a_half_term_twice_would_tell_which_is_why_it_is_counted_once():
+    assert told_by_two_counts(6, at_least(2))
 
 
 def test_two_half_terms_between_which_a_child_joined_do_not_tell_what_she_did():
-    least = 2
-    before = {seen(world, least) for world in worlds(4)}
+    rule = at_least(2)
+    before = {seen(world, rule) for world in worlds(4)}
     joined = {}
     for world in worlds(5):
-        joined.setdefault(seen(world, least), set()).update(
+        joined.setdefault(seen(world, rule), set()).update(
             (family, family in world[4]) for family in FAMILIES
         )
     for first, (second, known) in product(before, joined.items()):
@@ -69,7 +92,7 @@ def test_two_half_terms_between_which_a_child_joined_do_not_tell_what_she_did():
 
 def test_a_grade_less_one_of_its_classes_is_what_the_other_tells_anyway():
     for one, other in product(list(worlds(4))[::7], repeat=2):
-        first, second = dict(seen(one, 2)), dict(seen(other, 2))
+        first, second = dict(seen(one, at_least(2))), dict(seen(other, at_least(2)))
         for family, (low, high) in together([first, second], 2).items():
             rest = low - first.get(family, 0), high - (first[family] + 1 if family in first else 0)
             told = (second[family], second[family] + 1) if family in second else (0, 0)
