@@ -121,3 +121,13 @@ def test_another_part_takes_the_place_of_the_one_before(server):
     assert Member.objects.get().part == "coach"
     assert server.colleague.get(board).status_code == 404
     assert server.colleague.get(boards).status_code == 404
+
+
+def test_a_co_teachers_class_page_is_what_the_class_showed(server):
+    server.colleague.post(invited(server), {"do": "accept"})
+    server.colleague.post("/class/choose", {"class": server.school_class.pk})
+    went = server.colleague.get("/class")
+    assert went.status_code == 302
+    assert "Bram" in server.colleague.get(went.headers["Location"]).text
+    assert server.colleague.post("/class", {"do": "add", "names": "Zora"}).status_code == 403
+    assert not server.school_class.children.filter(name="Zora").exists()

@@ -118,6 +118,13 @@ def current_class(request: HttpRequest) -> SchoolClass | None:
     return school_class
 
 
+def looks_back_alone(request: HttpRequest) -> bool:
+    """Tell whether she may look back in the class she turned to, and not change its list."""
+    school_class = turned_to(request)
+    part = part_in(teacher_of(request), school_class) if school_class else None
+    return may(part, Act.LOOK_BACK) and not may(part, Act.CLASS)
+
+
 def turn_to(request: HttpRequest, school_class: SchoolClass) -> None:
     """Remember the class the teacher turned to."""
     request.session[CURRENT] = school_class.pk

@@ -17,7 +17,7 @@ from waysaid.site.names import MOST_NAMES, BadNamesError, clean, told_apart
 from waysaid.site.one_roster import OneRosterError
 from waysaid.site.rights import Act
 from waysaid.site.roster import Roster, read_roster, same_twice
-from waysaid.site.views.guards import asks, current_class
+from waysaid.site.views.guards import asks, current_class, looks_back_alone
 from waysaid.site.views.lists_sent import (
     ChooseClassError,
     choose_class_page,
@@ -42,7 +42,9 @@ MOST_EVER = 2 * MOST_NAMES
 @require_http_methods(["GET", "HEAD", "POST"])
 @asks(Act.CLASS)
 def class_page(request: HttpRequest) -> HttpResponse:
-    """Show the class list; take changes to it."""
+    """Show the class list; take changes to it. A co-teacher sees what the class showed instead."""
+    if request.method != "POST" and looks_back_alone(request):
+        return redirect("showed")
     school_class = current_class(request)
     if school_class is None:
         return redirect("welcome")
