@@ -10,6 +10,8 @@ from django.utils.safestring import SafeString, mark_safe
 from django.utils.translation import get_language
 
 from waysaid.drawing import Scene, svg
+from waysaid.number import Language, Print, parse_equation
+from waysaid.number import text as written
 from waysaid.site.talk_rows import printed
 
 register = template.Library()
@@ -22,10 +24,15 @@ DAYS = {
 
 
 @register.filter
-def day(moment: date | datetime | None, language: str | None = None) -> str:
-    """Return a day as people say it: Thursday 25 November; with the year if it is not this one."""
-    if moment is None:
+def day(moment: date | datetime | str | None, language: str | None = None) -> str:
+    """Return a day as people say it: Thursday 25 November; with the year if it is not this one.
+
+    A text is a day as ISO 8601 writes it.
+    """
+    if not moment:
         return ""
+    if isinstance(moment, str):
+        moment = date.fromisoformat(moment)
     when = timezone.localtime(moment).date() if isinstance(moment, datetime) else moment
     speaks = (language or get_language() or "en")[:2]
     near, far = DAYS.get(speaks, DAYS["en"])
@@ -50,6 +57,13 @@ def number(value: int) -> str:
 def problem(text: str) -> str:
     """Return a problem, kept as plain text, as a screen shows it."""
     return printed(text)
+
+
+@register.filter
+def equation(text: str) -> str:
+    """Return an equation, kept as plain text, with the signs that a screen shows."""
+    language = Language((get_language() or "en")[:2])
+    return written(parse_equation(text), Print.TRUE, language)
 
 
 @register.filter
