@@ -45,6 +45,17 @@ ANSWERS = [
     ("9 + _ = 18", "nine plus something is eighteen", None),
     ("9 + _ = 15", "I did fifteen minus nine", None),
     ("43 + 31", "forty three and thirty is seventy three and one more seventy for", "74"),
+    ("61 - 46", "fifteen because from forty six it's four to fifty and then eleven", "15"),
+    ("26 x 5", "one thirty because ten times twenty six is two hundred and sixty", "130"),
+    ("23 / 2", "eleven and a half because twenty two is eleven twos and the one left is half",
+     "11 1/2"),
+    ("53 - 27", "thirty three because I took twenty off, take off seven is twenty six", "26"),
+    ("46 + 29", "I pretended it was thirty and got seventy six and then I gave one back", None),
+    ("46 + 29", "forty six and thirty is seventy six take one seventy five", "75"),
+    ("0.6 ? 0.58", "point six because shorter ones are bigger", ">"),
+    ("47 / 6", "eight sixes is forty eight so it's eight minus one, it's seven and five left over",
+     "7 r 5"),
+    ("52 / 4", "everybody gets ten and there's twelve left so three more each thirteen", "13"),
 ]  # fmt: skip
 
 

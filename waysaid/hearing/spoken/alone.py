@@ -58,7 +58,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     judged = state.so and isinstance(world.facts.problem, Compare)
     known = value <= 10 or value % 10 == 0 or value in world.facts.numbers
     if state.free and known and not (judged and value in world.facts.numbers):
-        yield replace(state, free=False, cost=state.cost + weights.FREE)
+        yield replace(state, free=False, rounded=number, cost=state.cost + weights.FREE)
     if held_against(state, value, world):
         yield replace(state, apart=False)
         return
@@ -97,9 +97,10 @@ def _of_hops(
         whole = chain(sizes[0], *((Sign.PLUS, one) for one in sizes[1:]))
         draft = Draft(whole, RESULT_ALONE, number.span, number.leaf)
         yield state.stepped(draft, -unsaid * weights.UNSAID - 1, standing=number)
-    for before, step, more in pretended(named, number, state, world) if named else ():
-        if step.left is not None:
-            yield with_step(before, step, step.left, world).and_costs(more)
+    for near in (named, state.rounded):
+        for before, step, more in pretended(near, number, state, world) if near else ():
+            if step.left is not None:
+                yield with_step(before, step, step.left, world).and_costs(more)
 
 
 def _rest_grouped(state: State, number: Quantity, world: World) -> Iterator[State]:

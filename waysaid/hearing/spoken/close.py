@@ -165,6 +165,7 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
     for number in dict.fromkeys(world.facts.written):
         start = Quantity(number, (place, place), said=False)
         more = weights.BASE + (0 if state.standing is None else weights.BASE)
+        more += weights.IGNORED if frame.right.many and frame.sign in HOPS else 0
         yield with_step(state, frame, start, world).and_costs(more)
 
 

@@ -8,7 +8,7 @@ from waysaid.hearing.spoken.part import of_base
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.hearing.worth import worth
-from waysaid.number import Exact, Operation, leaves
+from waysaid.number import Exact, Expression, Operation, Sign, leaves
 
 
 def step_cost(draft: Draft, world: World) -> int:
@@ -58,7 +58,17 @@ def _known(draft: Draft, world: World) -> bool:
     if turned_side(draft.left) in world.halves:
         return True
     side, asked = turned_side(draft.left), world.facts.asked
+    twice = _twice(draft.left) if world.sizes else None
+    if twice is not None and turned_side(twice) in world.lefts:
+        return True
     return side in world.lefts or (asked is not None and side == turned_side(asked))
+
+
+def _twice(left: Expression) -> Operation | None:
+    """Return a number put together with itself as two of it; None where it is no such sum."""
+    if not isinstance(left, Operation) or left.sign is not Sign.PLUS or left.left != left.right:
+        return None
+    return Operation(Sign.TIMES, left.left, 2)
 
 
 def value_said(draft: Draft) -> Exact | None:

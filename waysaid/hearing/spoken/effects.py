@@ -196,6 +196,12 @@ def _unnamed(state: State, item: Item, world: World) -> Iterator[State]:
 def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
     """Half or double: of both numbers or the one before, where named; else of what comes."""
     halved = item.meaning is Meaning.HALF
+    again = state.frame.verb is item.meaning and not state.drafts
+    if halved and again and state.frame.left is None:
+        for left, odd in unnamed(state, world, item.span):
+            scaled = state.framed(by_two(halved, left, world), max(0, odd - weights.BASE))
+            for after in closed(scaled, world):
+                yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
     if state.both and not state.drafts and state.frame.empty:
         yield both_by_two(state, item, world, halved=halved)
     whole = state.frame.whole
@@ -256,6 +262,8 @@ def _split(state: State, item: Item, world: World) -> Iterator[State]:
 def _break(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
     if item.meaning is Meaning.THEN and frame.sign and not frame.right and not frame.left:
+        yield state
+    if item.meaning is Meaning.SEE and frame.reach and frame.wants is Slot.RIGHT:
         yield state
     yield from closed(state, world)
 

@@ -29,6 +29,7 @@ from waysaid.hearing.spoken.outline import (
     share_repeated,
     written_anew,
 )
+from waysaid.hearing.spoken.short import chunks_counted, from_neighbour, products_alone
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World, asks
 from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation, Sign
@@ -92,7 +93,7 @@ def _likeliest(
         return Family.COLUMN
     if not drafts:
         return _explaining(state, marks, world)
-    sure = moved(drafts, world) or opposite(drafts, world)
+    sure = moved(drafts, world) or opposite(drafts, world) or products_alone(drafts, world)
     if sure is not None:
         return sure
     if written_anew(drafts, world):
@@ -114,6 +115,8 @@ def _likeliest(
     return (
         _explaining(state, marks, world)
         or restated(drafts, world)
+        or from_neighbour(drafts, world)
+        or chunks_counted(drafts, world)
         or of_parts(drafts, world)
         or exchanged(drafts, world)
         or share_repeated(drafts, world)

@@ -33,6 +33,11 @@ def on_or_back(state: State, item: Item, world: World) -> Iterator[State]:
     """On or back: which way the hop goes."""
     sign = Sign.MINUS if item.meaning is Meaning.BACK else Sign.PLUS
     frame = state.frame
+    if frame.verb is Meaning.GIVE and frame.paired and frame.left is None and sign is Sign.MINUS:
+        for back in HOPS:
+            more = 0 if back is not world.hop else 1
+            yield state.framed(Frame(Meaning.GO, sign=back, right=frame.right), more)
+        return
     if frame.verb in (Meaning.GO, Meaning.ADD, Meaning.TAKE, Meaning.ROUND, Meaning.COUNT):
         if frame.sign in (None, sign) or frame.verb in (Meaning.ADD, Meaning.TAKE):
             yield state
@@ -136,7 +141,7 @@ def off(state: State, item: Item, world: World) -> Iterator[State]:
     elif frame.verb is Meaning.ADD and frame.paired and frame.left is None:
         yield state.framed(replace(frame, verb=Meaning.FROM, wants=Slot.NONE))
         yield state.and_costs(1)
-    elif frame.verb is Meaning.GIVE and frame.paired:
+    elif frame.verb in (Meaning.GIVE, Meaning.ADD) and frame.paired:
         for after in closed(state, world):
             giver = Frame(sign=Sign.MINUS, right=frame.right, wants=Slot.LEFT)
             yield after.framed(giver, -weights.HANDED)

@@ -74,8 +74,9 @@ def _last_heard(items: tuple[tuple[Item, ...], ...]) -> tuple[tuple[Item, ...], 
     """
     if not items or not any(one.numeral and not one.noise for here in items[:-1] for one in here):
         return items
-    before = (one for here in items for one in here if one.end == len(items) - 1)
-    if not any(one.meaning in _AWAIT and not one.noise for one in before):
+    before = [one for here in items for one in here if one.end == len(items) - 1]
+    rest = any(one.meaning is Meaning.LEFT_OVER and one.end > one.start + 1 for one in before)
+    if not rest and not any(one.meaning in _AWAIT and not one.noise for one in before):
         return items
     last = tuple(replace(one, noise=0) if one.numeral else one for one in items[-1])
     return (*items[:-1], last)
@@ -102,6 +103,7 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
             + _cut_short(one, readings, words, lexicon)
             + headless
             - (one in ended)
+            - _counts_groups(one, words, lexicon)
             + _runs_on(one, words, lexicon),
         )
         for one in readings
@@ -202,6 +204,15 @@ def _ended(numeral: Numeral, words: tuple[Word, ...], lexicon: Lexicon) -> bool:
     behind = place >= len(words) or words[place].pause is not Pause.NONE
     behind = behind or _may_mean(words, place, lexicon, (*_GO_ON, Meaning.EQUALS))
     return tens_and_ones and behind
+
+
+def _counts_groups(numeral: Numeral, words: tuple[Word, ...], lexicon: Lexicon) -> int:
+    """Return how much less odd a misheard number is right before groups: to sevens, for fives."""
+    place = numeral.end
+    if numeral.noise < _AMISS or place >= len(words) or words[place].pause is not Pause.NONE:
+        return 0
+    groups = numerals_at(words, place, lexicon)
+    return _AMISS * any(one.many and not one.noise for one in groups)
 
 
 def _runs_on(numeral: Numeral, words: tuple[Word, ...], lexicon: Lexicon) -> int:

@@ -18,6 +18,7 @@ from waysaid.hearing.spoken.outline import share_repeated
 from waysaid.hearing.spoken.part import divided
 from waysaid.hearing.spoken.search import search
 from waysaid.hearing.spoken.sharing import multiplied, parts_joined
+from waysaid.hearing.spoken.short import products_named
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.talk import Talk, talk_of
 from waysaid.hearing.spoken.world import World, asks, world_of
@@ -55,7 +56,7 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     drafts = counted_from(named_whole(kept(state.drafts, talk), talk), world)
     drafts = given(told_anew(drafts, talk.marks, world), talk.marks, world)
     if world.groups and not state.bare:
-        drafts = parts_joined(drafts, talk.joins)
+        drafts = products_named(parts_joined(drafts, talk.joins), world)
     state = state._replace(drafts=drafts)
     match = _matched(state.drafts, world)
     answer = outcome(state, talk, match, world)
@@ -63,7 +64,13 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     cost = state.cost + _unlikely(state, match, family, world)
     if family is Family.COUNTING:
         cost += _signed_counts(state, talk)
+    if not talk.marks.isdisjoint(_DIGIT_BY_DIGIT):
+        cost += weights.ON_PAPER * sum(draft.by_digits for draft in state.drafts)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
+
+
+_DIGIT_BY_DIGIT = frozenset((Meaning.CARRY, Meaning.BORROW))
+"""What is said of work in columns, where a digit is told as the digit it is."""
 
 
 def _without_recap(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:

@@ -212,9 +212,16 @@ def _of_tops(state: State, said: Quantity, world: World) -> Iterator[State]:
         return
     if isinstance(said.leaf, Written) and said.leaf.whole:
         return
+    if world.pointed and bottom in _PLACES:
+        for after in closed(state.framed(replace(frame, result=said._replace(leaf=top))), world):
+            yield after.framed(Frame(left=said), weights.NEXT)
     if bottom in {bottom_of(one) for one in world.facts.written}:
         for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
             yield replace(after, so=True).framed(Frame(left=said), -weights.UNSAID)
+
+
+_PLACES = (10, 100, 1000)
+"""The parts that stand behind a point: tenths, hundredths, thousandths."""
 
 
 def _part_taken(state: State, said: Quantity, world: World) -> Iterator[State]:

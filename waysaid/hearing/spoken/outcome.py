@@ -40,6 +40,63 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
         return _on_claim(verdict, talk)
     if isinstance(world.facts.problem, Compare):
         return _on_comparison(verdict, state, talk, world.facts.problem)
+    said = _worked_out(verdict, state, talk, match, world)
+    before = _before_reasons(state, talk, world)
+    if before is not None:
+        return said if _alike(said, before) else before
+    if said is None:
+        return _ended_on(state, talk, match, world)
+    return None if _acted_on(said, state, talk, world) else said
+
+
+def _before_reasons(state: State, talk: Talk, world: World) -> Number | None:
+    """Return the number said first, its reasons right behind it, where no other was promised.
+
+    Nor is one the answer that the work itself went on from.
+    """
+    first = talk.claim.numeral if talk.claim else None
+    if first is None or Meaning.CORRECT in talk.marks:
+        return None
+    value, last = exact(first.leaf), talk.promised
+    if any(value in leaves(draft.left) for draft in state.drafts[1:]):
+        return None
+    if last is not None and last.numeral is not None and exact(last.numeral.leaf) != value:
+        return None
+    if value in world.facts.numbers and value != world.facts.answer:
+        return None
+    return first.leaf
+
+
+def _alike(said: AnswerSaid | None, other: Number) -> bool:
+    """Tell whether an answer is the same number, maybe written another way: 3/9, so 1/3."""
+    return isinstance(said, int | Fraction | Written) and exact(said) == exact(other)
+
+
+def _acted_on(said: AnswerSaid, state: State, talk: Talk, world: World) -> bool:
+    """Tell whether the line ends with an act that goes on from a number said, to none."""
+    if not talk.acts or not isinstance(said, int | Fraction | Written) or not state.drafts:
+        return False
+    if state.claimed is not None or Meaning.BECAUSE in talk.marks:
+        return False
+    return exact(said) not in talk.acts and said != _told_first(state, world)
+
+
+def _ended_on(state: State, talk: Talk, match: Match, world: World) -> Number | None:
+    """Return the number that ends the line where it stands as a result and the work is whole."""
+    last = talk.ends.numeral if talk.ends else None
+    if last is None or match.stops_short or not state.drafts or talk.unfinished:
+        return None
+    return None if exact(last.leaf) in world.facts.numbers else last.leaf
+
+
+def _worked_out(
+    verdict: Remainder | Order | Verdict | None,
+    state: State,
+    talk: Talk,
+    match: Match,
+    world: World,
+) -> AnswerSaid | None:
+    """Return the verdict, or the number that the work came to or that was promised."""
     state = _standing(state, talk, world)
     promised = any(one.final for one in state.bare)
     if isinstance(verdict, Remainder) and _shared_out(state, verdict):
@@ -111,9 +168,21 @@ def _on_comparison(
         return None
     if verdict is Order.SAME and _as_another(state, talk):
         return None
+    named = _first_named(talk, problem)
+    if named is not None:
+        return named
     compared = {problem.left, problem.right}
     same = any({draft.left, draft.result} == compared for draft in state.drafts)
     return Order.SAME if verdict is None and same else verdict
+
+
+def _first_named(talk: Talk, problem: Compare) -> Order | None:
+    """Return the number compared that was named with its reasons right behind it, as the larger."""
+    first = talk.claim.numeral if talk.claim else None
+    left, right = worth(problem.left), worth(problem.right)
+    if first is None or left == right or exact(first.leaf) not in (left, right):
+        return None
+    return Order.MORE if exact(first.leaf) == left else Order.LESS
 
 
 def _as_another(state: State, talk: Talk) -> bool:
@@ -282,10 +351,12 @@ def _verdict(state: State, world: World) -> Remainder | Order | Verdict | None:
 def _shared_out(state: State, told: Remainder) -> bool:
     """Tell whether what was left over is shared out in the end: two left, so six and a half."""
     last = state.bare[-1] if state.bare else None
-    if last is None or not last.final or last.after < len(state.drafts):
+    value = last.quantity.value if last is not None and last.after == len(state.drafts) else None
+    if last is None or value is None:
         return False
-    value = last.quantity.value
-    return value is not None and told.groups < value < told.groups + 1
+    if isinstance(value, int):
+        return told.groups < value <= told.groups + told.left
+    return last.final and told.groups < value < told.groups + 1
 
 
 def _overrules(last: Bare, state: State) -> bool:

@@ -14,6 +14,7 @@ from waysaid.number import (
     BLANK,
     Blank,
     Compare,
+    Equation,
     Exact,
     Expression,
     Form,
@@ -26,6 +27,7 @@ from waysaid.number import (
     exact,
     has_form,
     leaves,
+    sides,
     written,
 )
 from waysaid.ways import Family
@@ -222,18 +224,31 @@ def from_fact(drafts: tuple[Draft, ...], world: World) -> Family | None:
 
 def multiplied_up(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell a known product and the groups put on it to reach what is shared: 49, and 7 more, 56."""
-    if Sign.OVER not in world.signs or len(drafts) < 2:
+    shared = shared_of(world)
+    if shared is None or len(drafts) < 2:
         return None
     first, *hops = (pair_of(draft) for draft in drafts)
-    size = world.facts.numbers[-1]
+    whole, size = shared
     if first is None or first[1] is not Sign.TIMES or size not in first:
         return None
     if not all(hop and hop[1] is Sign.PLUS and hop[2] % size == 0 for hop in hops):
         return None
-    if drafts[-1].forced != world.facts.numbers[0]:
+    if drafts[-1].forced != whole:
         return None
     one_more = len(hops) == 1 and hops[0] is not None and hops[0][2] == size
     return Family.NEAR_FACT if one_more else Family.CHUNK_OUT
+
+
+def shared_of(world: World) -> tuple[Exact, Exact] | None:
+    """Return what is shared and by how many, or a product and its one known factor."""
+    problem, numbers = world.facts.problem, world.facts.numbers
+    if len(numbers) != 2 or not numbers[-1]:
+        return None
+    if isinstance(problem, Equation):
+        product = [side for side in sides(problem) if isinstance(side, Operation)]
+        times = any(one.sign is Sign.TIMES and BLANK in leaves(one) for one in product)
+        return (max(numbers), min(numbers)) if times else None
+    return (numbers[0], numbers[1]) if Sign.OVER in world.signs else None
 
 
 def from_double(drafts: tuple[Draft, ...], world: World) -> Family | None:

@@ -30,6 +30,7 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
         pools.append(counts(state))
         ends = tuple(ends for _, ends in results(state))
         pools += [ends, *_pairs(ends, value, world), all_and_part(state, world)]
+        pools.append(_kept_whole(state, world))
     for pool in pools:
         whole = _put_together(pool, value)
         if whole is not None and turned_side(whole) not in map(
@@ -39,6 +40,18 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
             more = weights.JOINED - _borne_out(state, pool, world)
             yield state.stepped(draft, more, standing=number)
             return
+
+
+def _kept_whole(state: State, world: World) -> tuple[Exact, ...]:
+    """Return a number of the problem named before the work, and what came of the rest of it.
+
+    Of `six, and half of six is three, so nine` for 1.5 x 6 the six is kept and the three put on it.
+    """
+    one = state.bare[0] if len(state.bare) == 1 else None
+    ends = unused(state)
+    if one is None or one.after or one.quantity.value not in world.facts.numbers or len(ends) != 1:
+        return ()
+    return (one.quantity.value, ends[0])
 
 
 def _put_together(pool: tuple[Exact, ...], value: Exact) -> Expression | None:

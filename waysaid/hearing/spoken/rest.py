@@ -76,7 +76,7 @@ def _groups(state: State, world: World) -> int | None:
             continue
         if draft.left.sign is Sign.TIMES:
             return _other_factor(draft.left, world)
-        if draft.left.sign is not Sign.MINUS:
+        if draft.left.sign is not Sign.MINUS or draft.left.left in counts(state):
             return draft.stands if isinstance(draft.stands, int) else None
     return None
 

@@ -59,7 +59,7 @@ def rest_shared(state: State, rest: Quantity, world: World) -> Frame | None:
 def from_count(state: State, frame: Frame) -> Quantity | None:
     """Return the groups counted last, where the hop is made from them: one six too many, so 9."""
     size, end = frame.right, frame.result
-    if size is None or end is None or frame.sign not in HOPS:
+    if size is None or end is None or frame.sign not in HOPS or size.many:
         return None
     for count in (*counts(state)[-1:], *counts(state, turned=True)[-1:]):
         if worth(Operation(frame.sign, count, size.leaf)) == end.value:

@@ -40,7 +40,7 @@ class State(NamedTuple):
     comes to. `so` is whether a result was promised, `free` whether a digit of column work comes,
     `both` whether the next hop is made from every number, `heard` how many numbers were said,
     `apart` whether what a number lacks was spoken of, `scaled` whether a number compared was said
-    in tenths or hundredths. `dropped` are the stretches of words taken back; `undo` holds the
+    in tenths or hundredths, `rounded` the number another was last treated as. `dropped` are the stretches of words taken back; `undo` holds the
     states to go back to: before the last number, and at the start of the
     clause.
     """
@@ -63,6 +63,7 @@ class State(NamedTuple):
     apart: bool = False
     scaled: bool = False
     denied: bool = False
+    rounded: Quantity | None = None
     dropped: tuple[tuple[int, int], ...] = ()
     undo: tuple["State", "State"] | None = None
     heard: int = 0
@@ -104,6 +105,7 @@ class State(NamedTuple):
             self.verdict,
             self.apart,
             self.denied,
+            self.rounded and self.rounded.leaf,
         )
         return (self.frame, steps, loose, flags, self.standing and self.standing.leaf, self.reason)
 

@@ -4,11 +4,12 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken.claim import acts_last, claim, ended_on
 from waysaid.hearing.spoken.denied import denied, unlike
 from waysaid.hearing.spoken.item import Item, is_number
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
-from waysaid.number import Number, Sign, Verdict
+from waysaid.number import Exact, Number, Sign, Verdict
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,7 +31,10 @@ class Talk:
     plain plus or minus right behind which numbers begin; `judged` the verdict on a claim that ends
     the line, or that one number is not another; `denied` where numbers stand that are only denied
     or held against: it can't be 43, it's less than 40, 43 is too big;
-    `wonders` is whether a verdict is only asked for, or not known: I don't know which is bigger.
+    `wonders` is whether a verdict is only asked for, or not known: I don't know which is bigger;
+    `claim` is the first number, where its reasons come right behind it; `acts` what the last
+    number may be, where it belongs to an act and nobody said what that comes to; `ends` the number
+    that ends the line behind a pause or a word for a result.
     """
 
     marks: frozenset[Meaning]
@@ -53,10 +57,14 @@ class Talk:
     wonders: bool
     judged: Verdict | None
     denied: frozenset[tuple[int, int]]
+    claim: Item | None
+    acts: frozenset[Exact]
+    ends: Item | None
 
 
 def talk_of(items: Lattice) -> Talk:
     """Return what else was said in a line."""
+    phrases = list(_phrases(items))
     strange = sum(all(item.meaning is None and not item.numeral for item in here) for here in items)
     return Talk(
         marks=_marks(items),
@@ -79,6 +87,9 @@ def talk_of(items: Lattice) -> Talk:
         wonders=_wonders(items),
         judged=_judged(items),
         denied=frozenset(denied(items)),
+        claim=claim(phrases),
+        acts=acts_last(phrases, items),
+        ends=ended_on(phrases),
     )
 
 

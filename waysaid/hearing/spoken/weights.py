@@ -70,3 +70,5 @@ NO_VERDICT = 3
 """No verdict heard where one was asked for."""
 PLACED = 1
 """Digits meant as the tens or hundreds that they stand for."""
+ON_PAPER = 4
+"""Digits meant as tens where a ten is carried or borrowed: there they are told as digits."""

@@ -1,0 +1,104 @@
+"""The answer that a line tells by where its numbers stand: before its reasons, or at the end."""
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.trail import Lattice
+from waysaid.hearing.word import Pause
+from waysaid.number import Exact, exact
+
+Phrase = list[Item]
+"""What was plainly said in one place, all of it ending at the same word."""
+
+_LEADS = frozenset(
+    {
+        Meaning.FILLER,
+        Meaning.IT,
+        Meaning.EQUALS,
+        Meaning.SO,
+        Meaning.THINK,
+        Meaning.KNEW,
+        Meaning.UNSURE,
+        Meaning.SEE,
+        Meaning.THEN,
+        Meaning.LEFT_OVER,
+        Meaning.ABOUT,
+    }
+)
+"""What may stand before an answer and beside it: I think it's nine. Our choice."""
+
+_BY_THE_WAY = frozenset({Meaning.FILLER, Meaning.IT, Meaning.THINK, Meaning.KNEW})
+"""What may stand between a number and the word for its reasons."""
+
+
+def claim(phrases: list[Phrase]) -> Item | None:
+    """Return the first number of a line, where its reasons come right behind it; else None.
+
+    Of `it's fourteen because from thirty eight` the fourteen is the answer, whatever comes of the
+    reasons. A number that belongs to an act is none: I took five because.
+    """
+    found: Item | None = None
+    for phrase in phrases:
+        said = {one.meaning for one in phrase if one.meaning}
+        number = next((one for one in phrase if one.numeral), None)
+        if number is not None and said - _ALSO:
+            return None
+        if number is not None:
+            if found is not None or number.numeral is None or number.numeral.many:
+                return None
+            found = number
+        elif found is None:
+            if said and said.isdisjoint(_LEADS):
+                return None
+        elif Meaning.BECAUSE in said:
+            return found if said.isdisjoint((Meaning.EQUALS, Meaning.FILLER, Meaning.IT)) else None
+        elif said.isdisjoint(_BY_THE_WAY):
+            return None
+    return None
+
+
+_ALSO = frozenset({Meaning.FILLER, Meaning.ONE, Meaning.HALF})
+"""What the words of a number may mean too, and it stays one: a half."""
+
+
+def acts_last(phrases: list[Phrase], items: Lattice) -> frozenset[Exact]:
+    """Return what the last number of a line may be where it belongs to an act; else nothing.
+
+    Of `got fifty six and then I gave one back` it is the one, and what the act comes to was not
+    said. Of `take one sixty one` it may be the 61 as well.
+    """
+    before: set[Meaning] = set()
+    last: Item | None = None
+    for phrase in phrases:
+        said = {one.meaning for one in phrase if one.meaning}
+        if any(one.numeral for one in phrase):
+            acts = phrase[0].pause is Pause.NONE and not before.isdisjoint(_ACTS)
+            last, before = phrase[0] if acts else None, set()
+        elif said and said.isdisjoint((Meaning.FILLER, Meaning.IT)):
+            before = said
+    if last is None:
+        return frozenset()
+    ends = (one for here in items for one in here if one.end == last.end)
+    return frozenset(exact(one.numeral.leaf) for one in ends if one.numeral)
+
+
+_ACTS = frozenset({Meaning.ADD, Meaning.TAKE, Meaning.GIVE, Meaning.PLUS, Meaning.MINUS})
+
+
+def ended_on(phrases: list[Phrase]) -> Item | None:
+    """Return the number that ends a line behind a pause or a word for a result; else None."""
+    promised, last = False, None
+    for phrase in phrases:
+        said = {one.meaning for one in phrase if one.meaning}
+        number = next((one for one in phrase if one.numeral), None)
+        if number is not None:
+            paused = phrase[0].pause is not Pause.NONE
+            last = number if promised or paused else None
+            promised = False
+        elif said and said <= {Meaning.EQUALS, Meaning.SO, Meaning.IT, Meaning.FILLER}:
+            promised = promised or not said.isdisjoint((Meaning.EQUALS, Meaning.SO))
+            last = None
+        else:
+            promised, last = False, None
+    if last is None or last.numeral is None or last.numeral.many:
+        return None
+    return last

@@ -1,0 +1,95 @@
+"""Ways with groups told in short: a factor opened and its products named, or the products alone."""
+
+from fractions import Fraction
+
+from waysaid.hearing.draft import RESULT_ALONE, Draft
+from waysaid.hearing.spoken.frame import HOPS
+from waysaid.hearing.spoken.moved import pair_of
+from waysaid.hearing.spoken.outline import shared_of
+from waysaid.hearing.spoken.world import World
+from waysaid.number import Exact, Operation, Sign, exact, leaves
+from waysaid.ways import Family
+
+_MOST_OFF = 3
+"""How many groups more or fewer make a neighbouring fact. Our choice."""
+
+
+def products_named(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:
+    """Return the steps with the products that the parts of a factor come to, where they were said.
+
+    Of `thirteen is ten and three, so forty and twelve` for 13 x 4 they are 10 x 4 and 3 x 4.
+    """
+    factors = _factors(world)
+    if factors is None:
+        return drafts
+    told: list[Draft] = []
+    parts: tuple[Exact, ...] = ()
+    other: Exact = 1
+    for draft in drafts:
+        pair = pair_of(draft)
+        if draft.whole and isinstance(draft.result, Operation) and draft.left in factors:
+            parts = tuple(exact(one) for one in leaves(draft.result) if isinstance(one, int))
+            other = factors[1 - factors.index(exact(draft.left))]
+        elif pair is not None and pair[1] is Sign.PLUS and len(parts) == 2:
+            ends = tuple(exact(one * other) for one in parts)
+            told += [
+                Draft(Operation(Sign.TIMES, one, other), RESULT_ALONE, draft.span, end)
+                for one, end in zip(parts, ends, strict=True)
+                if pair[::2] == ends
+            ]
+        told.append(draft)
+    return tuple(told)
+
+
+def _factors(world: World) -> tuple[Exact, ...] | None:
+    """Return the two factors that are asked for; None in any other problem."""
+    asked = world.facts.asked
+    if not isinstance(asked, Operation) or asked.sign is not Sign.TIMES:
+        return None
+    return tuple(world.facts.numbers) if len(world.facts.numbers) == 2 else None
+
+
+def products_alone(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell the products of a factor's tens and ones put together, neither told: 120 + 8.
+
+    One group more than the tens is rather a neighbouring fact: 70 + 7 for 11 x 7.
+    """
+    pair, factors = pair_of(drafts[0]) if len(drafts) == 1 else None, _factors(world)
+    if pair is None or factors is None or pair[1] is not Sign.PLUS:
+        return None
+    for one, other in (factors, factors[::-1]):
+        ones = one % 10
+        if one > 10 and ones > 1 and (pair[0], pair[2]) == ((one - ones) * other, ones * other):
+            return Family.BREAK_UP
+    return None
+
+
+def from_neighbour(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell a hop from a neighbouring product, its size right or wrong: 70 - 9 for 9 x 7."""
+    pair, factors = pair_of(drafts[0]) if len(drafts) == 1 else None, _factors(world)
+    if pair is None or factors is None or pair[1] not in HOPS or pair[0] in factors:
+        return None
+    for one, other in (factors, factors[::-1]):
+        groups = Fraction(pair[0]) / Fraction(other or 1)
+        off = groups - one if pair[1] is Sign.MINUS else one - groups
+        if groups.denominator == 1 and 0 < off <= _MOST_OFF:
+            return Family.NEAR_FACT
+    return None
+
+
+def chunks_counted(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell groups taken out and then counted, a product right or wrong: ten fours, seven fours."""
+    shared = shared_of(world)
+    pairs = [pair_of(draft) for draft in drafts]
+    if shared is None or len(pairs) < 3 or None in pairs:
+        return None
+    *parts, last = [pair for pair in pairs if pair is not None]
+    signs = {sign for _, sign, _ in parts}
+    if last[1] is not Sign.PLUS or len(signs) != 1:
+        return None
+    if signs == {Sign.TIMES} and all(shared[1] in pair[::2] for pair in parts):
+        counts = [pair[2] if pair[0] == shared[1] else pair[0] for pair in parts]
+        return Family.CHUNK_OUT if sorted(counts) == sorted(last[::2]) else None
+    if signs == {Sign.OVER} and all(pair[2] == shared[1] for pair in parts):
+        return Family.BREAK_UP
+    return None
