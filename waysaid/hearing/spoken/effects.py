@@ -20,7 +20,7 @@ from waysaid.hearing.spoken.scale import HALF, by_two, scaled_by_two, unnamed
 from waysaid.hearing.spoken.sized import groups, how_often, shared_by
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import reasoned
-from waysaid.hearing.spoken.verbs import by, scaling, verb
+from waysaid.hearing.spoken.verbs import by, half_of_half, scaling, verb
 from waysaid.hearing.spoken.verdict import judged, named_first
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
@@ -196,12 +196,8 @@ def _unnamed(state: State, item: Item, world: World) -> Iterator[State]:
 def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
     """Half or double: of both numbers or the one before, where named; else of what comes."""
     halved = item.meaning is Meaning.HALF
-    again = state.frame.verb is item.meaning and not state.drafts
-    if halved and again and state.frame.left is None:
-        for left, odd in unnamed(state, world, item.span):
-            scaled = state.framed(by_two(halved, left, world), max(0, odd - weights.BASE))
-            for after in closed(scaled, world):
-                yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
+    if halved:
+        yield from half_of_half(state, item, world)
     if state.both and not state.drafts and state.frame.empty:
         yield both_by_two(state, item, world, halved=halved)
     whole = state.frame.whole

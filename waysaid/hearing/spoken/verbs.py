@@ -3,10 +3,12 @@
 from collections.abc import Iterator
 
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Slot
 from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.scale import by_two, unnamed
 from waysaid.hearing.spoken.sized import groups_in
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
@@ -53,3 +55,14 @@ def by(state: State, item: Item, world: World) -> Iterator[State]:
     else:
         yield from groups_in(state, world)
         yield state
+
+
+def half_of_half(state: State, item: Item, world: World) -> Iterator[State]:
+    """Half of a half, neither named before: the first is of a number of the problem."""
+    frame = state.frame
+    if frame.verb is not Meaning.HALF or frame.left is not None or state.drafts:
+        return
+    for left, odd in unnamed(state, world, item.span):
+        halved = state.framed(by_two(True, left, world), max(0, odd - weights.BASE))
+        for after in closed(halved, world):
+            yield after.framed(Frame(verb=Meaning.HALF, wants=Slot.LEFT))
