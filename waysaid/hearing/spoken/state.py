@@ -40,9 +40,9 @@ class State(NamedTuple):
     comes to. `so` is whether a result was promised, `free` whether a digit of column work comes,
     `both` whether the next hop is made from every number, `heard` how many numbers were said,
     `apart` whether what a number lacks was spoken of, `scaled` whether a number compared was said
-    in tenths or hundredths, `rounded` the number another was last treated as. `dropped` are the stretches of words taken back; `undo` holds the
-    states to go back to: before the last number, and at the start of the
-    clause.
+    in tenths or hundredths, `rounded` the number that another was last treated as. `dropped` are
+    the stretches of words taken back; `undo` holds the states to go back to: before the last
+    number, and at the start of the clause.
     """
 
     cost: int = 0
