@@ -7,6 +7,7 @@ from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.outline import shared_of
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.worth import worth
 from waysaid.number import Exact, Operation, Sign, exact, leaves
 from waysaid.ways import Family
 
@@ -27,9 +28,9 @@ def products_named(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]
     other: Exact = 1
     for draft in drafts:
         pair = pair_of(draft)
-        if draft.whole and isinstance(draft.result, Operation) and draft.left in factors:
+        if draft.whole and isinstance(draft.result, Operation) and worth(draft.left) in factors:
             parts = tuple(exact(one) for one in leaves(draft.result) if isinstance(one, int))
-            other = factors[1 - factors.index(exact(draft.left))]
+            other = factors[0] if worth(draft.left) == factors[1] else factors[1]
         elif pair is not None and pair[1] is Sign.PLUS and len(parts) == 2:
             ends = tuple(exact(one * other) for one in parts)
             told += [
