@@ -1,13 +1,13 @@
 """Composing: the string found is the best of its candidates, and is what was wished for."""
 
 from dataclasses import replace
-from itertools import permutations
+from itertools import permutations, product
 from random import Random
 
 import pytest
 
 from tests.counts import count
-from waysaid.number import Language, parse
+from waysaid.number import Language, Operation, Sign, parse
 from waysaid.strings import (
     HOMES,
     Topic,
@@ -142,10 +142,24 @@ def test_the_best_of_a_topic_is_proven(topic, family):
         (2, Topic.CLAIMS),
         (4, Topic.COMPARISONS),
         (4, Topic.ESTIMATES),
+        (4, Topic.QUOTIENTS),
+        (4, Topic.PRODUCT_FACTS),
+        (4, Topic.PARTS),
+        (4, Topic.FRACTION_SUMS),
+        (5, Topic.MISSING),
+        (6, Topic.PERCENTS),
     ],
 )
 def test_a_string_is_chosen_from_2000_problems(grade, topic):
     assert len(problems_in(grade, topic)) >= 2000
+
+
+def test_where_a_grade_has_fewer_products_and_quotients_all_of_them_are_candidates():
+    products, quotients = (problems_in(3, topic) for topic in (Topic.PRODUCTS, Topic.QUOTIENTS))
+    for a, b in product(range(2, 51), repeat=2):
+        if a * b <= 100:
+            assert Operation(Sign.TIMES, a, b) in products
+            assert Operation(Sign.OVER, a * b, a) in quotients
 
 
 @pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))

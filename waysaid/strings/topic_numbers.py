@@ -38,6 +38,9 @@ _GROUPS = range(2, 13)
 _OF_GROUPS = (*range(2, 31), 32, 35, 36, 40, 45, 48, 49, 50, 51, 60, 64, 70, 75, 80, 90, 98, 99,
               100, 101, 120, 125, 150, 200, 250)  # fmt: skip
 _BOTTOMS = (2, 3, 4, 5, 6, 8, 10, 12)
+_SEVENTHS_AND_NINTHS = tuple(
+    Fraction(top, bottom) for bottom in (7, 9) for top in range(1, bottom) if top % 3 or bottom == 7
+)
 
 
 def problems_of(topic: Topic) -> Iterator[Problem]:
@@ -68,12 +71,20 @@ def _with_hundreds(sign: Sign) -> Iterator[Problem]:
         yield from (_of(sign, number, other) for other in (*_ADDED, *smaller))
 
 
+def _tables() -> Iterator[tuple[int, int]]:
+    """Yield every two factors from 2 up whose product is at most a hundred."""
+    yield from ((a, b) for a in range(2, 51) for b in range(2, 100 // a + 1))
+
+
 def _products() -> Iterator[Problem]:
+    yield from (_of(TIMES, a, b) for a, b in _tables())
     yield from (_of(TIMES, a, b) for a in _GROUPS for b in _OF_GROUPS)
     yield from (_of(TIMES, a, b) for a in range(13, 51) for b in _OF_GROUPS)
 
 
 def _quotients() -> Iterator[Problem]:
+    yield from (_of(OVER, a * b, a) for a, b in _tables())
+    yield from (_of(OVER, a * b, a) for a in range(2, 10) for b in range(13, 251))
     yield from (_of(OVER, a * b, a) for a in _GROUPS for b in _OF_GROUPS)
     yield from (_of(OVER, a * b, a) for a in range(14, 49) for b in _OF_GROUPS)
 
@@ -87,12 +98,12 @@ def _sum_facts() -> Iterator[Problem]:
 
 
 def _product_facts() -> Iterator[Problem]:
-    for a in range(2, 13):
-        for b in (*range(2, 13), 15, 20, 25, 30, 40, 50, 60, 70, 80, 90):
-            yield _of(TIMES, a, b)
-            yield _of(OVER, a * b, a)
-            yield _of(OVER, a * b, b)
-            yield _of(TIMES, b, a)
+    beyond = ((a, b) for a in range(2, 13) for b in (*range(2, 65), 70, 75, 80, 90, 100))
+    for a, b in (*_tables(), *beyond):
+        yield _of(TIMES, a, b)
+        yield _of(OVER, a * b, a)
+        yield _of(OVER, a * b, b)
+        yield _of(TIMES, b, a)
 
 
 def _several() -> Iterator[Problem]:
@@ -121,6 +132,11 @@ def _missing() -> Iterator[Problem]:
             if whole <= 20 or whole % 10 == 0:
                 yield Equation(Operation(MINUS, whole, BLANK), rest)
                 yield Equation(Operation(MINUS, BLANK, part), rest)
+    for whole in (*range(200, 1001, 100), *range(2000, 10_001, 1000)):
+        for part in range(whole // 40, whole, whole // 40):
+            yield Equation(Operation(PLUS, part, BLANK), whole)
+            yield Equation(Operation(PLUS, BLANK, part), whole)
+            yield Equation(Operation(MINUS, whole, BLANK), whole - part)
     for a, b in product(range(2, 13), repeat=2):
         yield Equation(Operation(TIMES, a, BLANK), a * b)
         yield Equation(Operation(OVER, a * b, BLANK), a)
@@ -157,6 +173,12 @@ def _fractions(sign: Sign) -> Iterator[Problem]:
             yield _of(sign, parts(top, bottom), parts(top_two, bottom))
             for whole in (1, 2, 3):
                 yield _of(sign, mixed(whole, top, bottom), parts(top_two, bottom))
+    alike = (*lowest, *_SEVENTHS_AND_NINTHS)
+    for part, other in product(alike, repeat=2):
+        if part.denominator == other.denominator:
+            yield _of(sign, part, other)
+            for first, second in product((1, 2, 3), (0, 1, 2, 3)):
+                yield _of(sign, first + part, second + other)
     for more, part, less in product((1, 2, 3), lowest, lowest):
         if {part.denominator, less.denominator} & {2, 3, 4}:
             yield _of(sign, more + part, less)
@@ -177,10 +199,11 @@ def _decimals(sign: Sign) -> Iterator[Problem]:
 
 def _parts() -> Iterator[Problem]:
     many = (*range(2, 101), 108, 120, 144, 150, 160, 200, 240, 300, 400)
-    for part, number in product(_proper(), many):
-        if isinstance(part, Fraction) and number % part.denominator == 0:
+    for part, number in product((*_lowest(), *_SEVENTHS_AND_NINTHS), many):
+        if number % part.denominator == 0:
             yield _of(OF, part, number)
             yield _of(TIMES, part, number)
+            yield _of(TIMES, number, part)
     for hundredths in (5, 10, 20, 25, 40, 50, 60, 75, 80, 90, 125, 150):
         for number in many:
             if hundredths * number % 100 == 0:
@@ -188,15 +211,17 @@ def _parts() -> Iterator[Problem]:
 
 
 def _percents() -> Iterator[Problem]:
-    shares = (1, 2, 4, 5, 10, 11, 12, 15, 16, 18, 20, 24, 25, 30, 32, 35, 40, 45, 48, 50, 55, 60,
-              65, 70, 75, 80, 85, 90, 95, 99, 100, 110, 120, 125, 150)  # fmt: skip
-    of = (*range(4, 101, 2), *range(5, 100, 10), *range(110, 260, 10), 300, 360, 400, 500, 600, 700,
-          800, 900)  # fmt: skip
+    """Yield per cents of a number that come out in wholes or halves, of small ones in tenths."""
+    shares = (*range(1, 7), 8, 9, 10, 11, 12, 15, 16, 18, 20, 24, 25, 30, 32, 35, 40, 45, 48, 50,
+              55, 60, 65, 70, 75, 80, 85, 90, 95, 99, 100, 110, 120, 125, 150)  # fmt: skip
+    of = (*range(4, 101, 2), *range(5, 100, 10), *range(104, 260, 4), *range(110, 260, 10),
+          300, 360, *range(400, 1000, 100))  # fmt: skip
     for share, number in product(shares, of):
-        if share * number % 50 == 0 or (share == 1 and number % 10 == 0):
+        tenths = number <= 40 and share * number % 10 == 0
+        if tenths or share * number % 50 == 0 or (share == 1 and number % 10 == 0):
             yield _of(OF, percent(Fraction(share, 100)), number)
-    for number in (16, 24, 40, 48, 56, 64, 72, 80, 160):
-        yield _of(OF, percent(Fraction(1, 8)), number)
+    for eighths, number in product((1, 3, 5, 7), range(8, 241, 8)):
+        yield _of(OF, percent(Fraction(eighths, 8)), number)
 
 
 def _claims() -> Iterator[Problem]:
