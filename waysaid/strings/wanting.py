@@ -50,6 +50,8 @@ EASY = (12, 14, 16, 18, 18, 20, 20)
 """The effort, by grade, with which everybody can begin: about one fact, or one plain hop."""
 ENTRY = 4
 """What a tenth above that costs in the first problem: whoever is lost there stays lost."""
+LOST = 60
+"""What that costs at the most: nobody is more lost than lost."""
 GENTLE = 14
 """What the second problem may ask of a child who just heard the first."""
 RISE = 2
@@ -143,7 +145,7 @@ def rows_of(pool: Pool, places: Sequence[int], easy: int) -> dict[Row, int]:
 def _place(one: Candidate, at: int, length: int, easy: int) -> _Costs:
     yield Row.RIVALS, CLOSED_OFF * max(0, RIVALS - one.rivals)
     if at == 0:
-        yield Row.ENTRY, ENTRY * max(0, one.effort - easy)
+        yield Row.ENTRY, min(LOST, ENTRY * max(0, one.effort - easy))
         yield Row.TOO_SOON, TOO_SOON * max(0, one.pays or 0)
         return
     short = NO_FOCUS if one.pays is None else min(NO_FOCUS, max(0, PAYS - one.pays))
