@@ -30,7 +30,13 @@ GROUPS = [
         "chunk-out",
     ),
     # Turned-round products are the same steps.
-    ("14 x 6", "6x10=60 6x4=24 84", ["6 x 10 = 60", "6 x 4 = 24"], "84", "break-up"),
+    (
+        "14 x 6",
+        "6x10=60 6x4=24 84",
+        ["6 x 10 = 60", "6 x 4 = 24", w("60 + 24 = 84", "left", "op", "right")],
+        "84",
+        "break-up",
+    ),
     ("8 x 6", "6x7=42 42+6=48", ["6 x 7 = 42", "42 + 6 = 48"], "48", "near-fact"),
     # Hops by factors: where they start need not be said.
     (
@@ -64,8 +70,20 @@ GROUPS = [
         "counting",
     ),
     # Wrong arithmetic is kept, and shows its way all the same.
-    ("14 x 6", "10x6=60 4x6=20 80", ["10 x 6 = 60", "4 x 6 = 20"], "80", "break-up"),
-    ("7 x 8", "5x8=40 2x8=14 54", ["5 x 8 = 40", "2 x 8 = 14"], "54", "break-up"),
+    (
+        "14 x 6",
+        "10x6=60 4x6=20 80",
+        ["10 x 6 = 60", "4 x 6 = 20", w("60 + 20 = 80", "left", "op", "right")],
+        "80",
+        "break-up",
+    ),
+    (
+        "7 x 8",
+        "5x8=40 2x8=14 54",
+        ["5 x 8 = 40", "2 x 8 = 14", w("40 + 14 = 54", "left", "op", "right")],
+        "54",
+        "break-up",
+    ),
     (
         "96 / 6",
         "60/6 36/6 15",

@@ -9,6 +9,7 @@ from fractions import Fraction
 from waysaid.hearing.clause import Answered, Clause, Hop, Open, Piece, Said, Side
 from waysaid.hearing.draft import COUNTED, Draft
 from waysaid.hearing.facts import Facts
+from waysaid.hearing.joined import joined
 from waysaid.hearing.reading import Part
 from waysaid.hearing.side import (
     alike,
@@ -112,7 +113,10 @@ class _Listener:
         if self._awaited(block[0], None):
             self._ended(block[0])
             block = block[1:]
-        if not self._count(block):
+        whole = joined(self.drafts, block[0], self.facts) if len(block) == 1 else None
+        if whole is not None:
+            self._add(whole)
+        elif not self._count(block):
             self.bare.extend(block)
             self.answers.extend(block[-1:] if at_the_end or len(block) == 1 else ())
 

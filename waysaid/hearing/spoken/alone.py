@@ -17,7 +17,7 @@ from waysaid.hearing.spoken.meant import climbed, pretended
 from waysaid.hearing.spoken.part import so_many_parts
 from waysaid.hearing.spoken.pieces import joined
 from waysaid.hearing.spoken.reached import reached
-from waysaid.hearing.spoken.sharing import both_scaled, both_sides
+from waysaid.hearing.spoken.sharing import both_scaled, both_sides, dealt
 from waysaid.hearing.spoken.sized import rest_grouped
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import filled, loose, with_step
@@ -71,10 +71,12 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         *_repeated(state, number, value, world),
         *filled(state, number, value),
         *_hopped(state, number, value, world),
+        *_put_beside(state, number, value, world),
         *joined(state, number, value, world),
         *_arrived(state, number, value, world),
         *reached(state, number, value, world),
         *_rest_grouped(state, number, world),
+        *dealt(state, number, world),
         *both_sides(state, number, world),
         *both_scaled(state, number, world),
         *_counted(state, number, value, world),
@@ -132,6 +134,19 @@ def _hopped(state: State, number: Quantity, value: Exact, world: World) -> Itera
             before = replace(state, bare=state.bare[:-1])
             start = replace(state.standing, said=False)
             yield with_step(before, frame, start, world).and_costs(weights.HOPPED)
+
+
+def _put_beside(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Yield two numbers said alone and what some way adds them to: twenty thirty fifty."""
+    pair = [one.quantity for one in state.bare if one.after == len(state.drafts)]
+    if len(pair) != 2 or world.hop is not Sign.PLUS or any(one.many for one in pair):
+        return
+    left, right = pair
+    frame = Frame(left=left, sign=world.hop, right=right, result=number, op_said=False)
+    side = Operation(world.hop, left.leaf, right.leaf)
+    if frame.comes_to == value and turned_side(side) in world.lefts:
+        before = replace(state, bare=state.bare[:-2])
+        yield with_step(before, frame, left, world).and_costs(weights.ARRIVED)
 
 
 def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:

@@ -29,7 +29,13 @@ from waysaid.hearing.spoken.outline import (
     share_repeated,
     written_anew,
 )
-from waysaid.hearing.spoken.short import chunks_counted, from_neighbour, products_alone
+from waysaid.hearing.spoken.short import (
+    chunks_counted,
+    counts_put_right,
+    from_neighbour,
+    products_alone,
+    rounded_whole,
+)
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World, asks
 from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation, Sign
@@ -103,6 +109,9 @@ def _likeliest(
     if _one_side(state, world) or _both_known(drafts, world):
         return Family.KNOWN_FACT
     on_paper = not marks.isdisjoint(_ON_PAPER)
+    near = not marks.isdisjoint((Meaning.ROUND, Meaning.ABOUT))
+    if near and found is None and rounded_whole(drafts, world):
+        return Family.ADJUST
     if found in (None, Family.SPLIT) and places_alike(drafts, world) > (0 if on_paper else 1):
         return Family.COLUMN if on_paper else Family.SPLIT
     counts = found is Family.COUNTING
@@ -116,6 +125,7 @@ def _likeliest(
         _explaining(state, marks, world)
         or restated(drafts, world)
         or from_neighbour(drafts, world)
+        or counts_put_right(drafts, world)
         or chunks_counted(drafts, world)
         or of_parts(drafts, world)
         or exchanged(drafts, world)

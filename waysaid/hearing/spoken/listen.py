@@ -69,7 +69,7 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
 
 
-_DIGIT_BY_DIGIT = frozenset((Meaning.CARRY, Meaning.BORROW))
+_DIGIT_BY_DIGIT = frozenset((Meaning.CARRY, Meaning.BORROW, Meaning.WRITE))
 """What is said of work in columns, where a digit is told as the digit it is."""
 
 

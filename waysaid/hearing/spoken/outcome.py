@@ -46,7 +46,21 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
         return said if _alike(said, before) else before
     if said is None:
         return _ended_on(state, talk, match, world)
-    return None if _acted_on(said, state, talk, world) else said
+    if _acted_on(said, state, talk, world):
+        return None
+    return _ended_apart(said, state, talk, match, world) or said
+
+
+def _ended_apart(
+    said: AnswerSaid, state: State, talk: Talk, match: Match, world: World
+) -> Number | None:
+    """Return the number that ends the line where the work came to another, said before it."""
+    last = _ended_on(state, talk, match, world)
+    if last is None or not isinstance(said, int | Fraction | Written):
+        return None
+    if state.claimed is not None or Meaning.BECAUSE in talk.marks:
+        return None
+    return None if said == _told_first(state, world) or _alike(said, last) else last
 
 
 def _before_reasons(state: State, talk: Talk, world: World) -> Number | None:

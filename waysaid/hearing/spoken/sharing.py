@@ -145,6 +145,23 @@ def unit_named(frame: Frame, said: Quantity, world: World) -> bool:
     return small and frame.sign is Sign.MINUS and said.value == world.facts.numbers[-1]
 
 
+def dealt(state: State, number: Quantity, world: World) -> Iterator[State]:
+    """Yield what so many each come to: ten each, and that's forty, where four share."""
+    each = state.latest
+    if each is None or Sign.OVER not in world.signs or len(world.facts.numbers) != 2:
+        return
+    count, divisor = each.quantity, world.facts.numbers[1]
+    if count.value is None or count.value in (divisor, 1) or divisor in (0, 1):
+        return
+    if worth(Operation(Sign.TIMES, count.leaf, divisor)) != number.value:
+        return
+    left = Operation(Sign.TIMES, count.leaf, divisor)
+    span = (count.span[0], number.span[1])
+    draft = Draft(left, (Part.OP, Part.RIGHT), span, number.leaf)
+    if number.value != world.facts.numbers[0]:
+        yield state.stepped(draft, weights.HOPPED, bare=state.bare[:-1], standing=number)
+
+
 def both_sides(state: State, number: Quantity, world: World) -> Iterator[State]:
     """Yield both sides of a claim worked out with what they come to: both make twelve."""
     problem = world.facts.problem

@@ -94,3 +94,32 @@ def chunks_counted(drafts: tuple[Draft, ...], world: World) -> Family | None:
     if signs == {Sign.OVER} and all(pair[2] == shared[1] for pair in parts):
         return Family.BREAK_UP
     return None
+
+
+def counts_put_right(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell more groups than are shared, and some counted off: 100 / 4 = 25, 25 - 2, for 92 / 4."""
+    shared = shared_of(world)
+    first, second = (pair_of(draft) for draft in drafts) if len(drafts) == 2 else (None, None)
+    if shared is None or first is None or second is None or second[1] not in HOPS:
+        return None
+    if first[1] is Sign.OVER and first[2] == shared[1]:
+        count = drafts[0].stands
+    elif first[1] is Sign.TIMES and shared[1] in first[::2]:
+        count = first[2] if first[0] == shared[1] else first[0]
+    else:
+        return None
+    near = second[0] == count and second[2] <= _MOST_OFF
+    return Family.NEAR_FACT if near and drafts[0].stands != shared[0] else None
+
+
+def rounded_whole(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell a number made friendly and put to the other one whole: 38 + 2 = 40, 27 + 40 = 67."""
+    numbers = world.facts.numbers
+    if len(drafts) != 2 or len(numbers) != 2 or world.hop is None:
+        return None
+    first, second = (pair_of(draft) for draft in drafts)
+    if first is None or second is None or first[1] not in HOPS or first[0] not in numbers:
+        return None
+    other = numbers[1] if first[0] == numbers[0] else numbers[0]
+    friendly = {drafts[0].stands, other} == {second[0], second[2]}
+    return Family.ADJUST if friendly and second[1] is world.hop else None

@@ -64,7 +64,8 @@ def _answering(state: State, frame: Frame, left: Quantity) -> tuple[State, Frame
         return state, frame
     held = state.reason.value in (left.value, frame.right.value)
     others = bool(state.drafts) and state.drafts[-1].span[0] > state.reason.span[1]
-    if (held or others) and state.reason.value != replace(frame, left=left).comes_to:
+    odd = held or others or not left.said
+    if odd and state.reason.value != replace(frame, left=left).comes_to:
         return state, frame
     result = replace(state.reason)
     return replace(state, reason=None), replace(frame, result=result)
