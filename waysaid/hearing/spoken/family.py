@@ -81,6 +81,9 @@ def likeliest(
     family = _likeliest(state, found, marks, world)
     if family is Family.BENCHMARK and put_right(without_last_names(state.drafts), world):
         return Family.ADJUST
+    near = not marks.isdisjoint((Meaning.ROUND, Meaning.ABOUT))
+    if family is Family.BRIDGE and near and rounded_whole(state.drafts, world):
+        return Family.ADJUST
     if family is Family.BRIDGE and state.drafts:
         even = Meaning.MORE not in marks and _even(state.drafts[0], world)
         return Family.GIVE_AND_TAKE if even or Meaning.GIVE in marks else family
@@ -109,9 +112,6 @@ def _likeliest(
     if _one_side(state, world) or _both_known(drafts, world):
         return Family.KNOWN_FACT
     on_paper = not marks.isdisjoint(_ON_PAPER)
-    near = not marks.isdisjoint((Meaning.ROUND, Meaning.ABOUT))
-    if near and found is None and rounded_whole(drafts, world):
-        return Family.ADJUST
     if found in (None, Family.SPLIT) and places_alike(drafts, world) > (0 if on_paper else 1):
         return Family.COLUMN if on_paper else Family.SPLIT
     counts = found is Family.COUNTING
