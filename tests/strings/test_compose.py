@@ -162,6 +162,14 @@ def test_where_a_grade_has_fewer_products_and_quotients_all_of_them_are_candidat
             assert Operation(Sign.OVER, a * b, a) in quotients
 
 
+def test_what_comes_out_helps_with_what_has_some_left_over():
+    problems = (parse("20 / 5"), parse("22 / 5"))
+    help_ = pool_of(problems, Family.THINK_TIMES).met((0, 1))[1]
+    assert help_ is not None
+    assert help_.kind in {link.kind for link in links(problems, every=True)}
+    assert pool_of((parse("20 / 5"), parse("24 / 5")), Family.THINK_TIMES).met((0, 1))[1] is None
+
+
 @pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))
 def test_every_help_is_a_link(topic, family):
     dice, problems = Random(7), problems_in(GRADES[topic], topic)

@@ -22,6 +22,8 @@ _TENTHS = tuple(Fraction(each, 10) for each in (1, 2, 3, 5))
 _HUNDREDTHS = tuple(Fraction(each, 100) for each in (1, 2, 5))
 _PARTS = tuple(Fraction(1, bottom) for bottom in (2, 3, 4, 5, 6, 8, 10, 12))
 _WHOLES = (1, 2)
+_LEFT = (1, 2, 3)
+"""So many more to share out may be seen as left over. Our choice."""
 _PERCENTS = tuple(Fraction(each, 100) for each in (1, 5, 10, 25, 50))
 _TIMES = tuple(
     (times, kind, by)
@@ -154,7 +156,7 @@ def _grouped(one: Shape, at: int, steps: Sequence[Exact]) -> Iterator[tuple[Key,
     rest = [other for place, other in enumerate(one.numbers) if place != at]
     sizes: Sequence[Exact] = [size for size in steps if 0 < size <= max(_WHOLES)]
     if shared:
-        sizes = shared if len(shared) == 1 else ()
+        sizes = (*shared, *_LEFT) if len(shared) == 1 else ()
     elif one.percent and at == 0:
         sizes = _PERCENTS
     for size, up in product(sizes, (True, False)):

@@ -27,7 +27,11 @@ USUAL = (4, 4, 5, 5, 5, 5, 5)
 """How many problems any other talk has, by the grade of its idea. Our choice."""
 ENOUGH = 700
 """How many candidates a string is chosen from at the most. Our choice."""
-_SHOWN = {"start-with-the-bigger": frozenset({LinkKind.TURNED_AROUND})}
+_SHOWN = {
+    "start-with-the-bigger": frozenset({LinkKind.TURNED_AROUND}),
+    "what-is-left-over": frozenset({LinkKind.ONE_CHANGES}),
+    "groups-with-some-left": frozenset({LinkKind.ONE_CHANGES}),
+}
 """The links in which an idea shows, where they are not those of its family. Our choice."""
 _FIRST_DIGITS = ("123", "456", "789")
 """With what the first number begins, in turn: so an idea's talks have not all the same numbers."""

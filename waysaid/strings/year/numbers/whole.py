@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator, Mapping
 from itertools import product
 
 from waysaid.number import BLANK, About, Claim, Equation, Operation, Problem, Sign
-from waysaid.strings.year.numbers.made import minus, plus, times
+from waysaid.strings.year.numbers.made import minus, over, plus, times
 
 _LONG = (1450, 1650, 2370, 2500, 3400, 3650, 4300, 5180, 6250, 7320)
 """Numbers that thousands are added to, or taken from."""
@@ -68,6 +68,16 @@ def _as_far_apart() -> Iterator[Problem]:
             left = minus(one, ten - more)
             yield Equation(left, Operation(Sign.MINUS, one + more, BLANK))
             yield Equation(left, Operation(Sign.MINUS, BLANK, ten))
+
+
+def _left_over(many: range) -> Iterator[Problem]:
+    """Yield what can be shared out to the end, and one, two or three more.
+
+    Ten groups or more only with something left: else strings would be of quotients without.
+    """
+    for each, groups in product(range(4, 10), many):
+        for left in range(1 if groups > 10 else 0, min(each, 4)):
+            yield over(each * groups + left, each)
 
 
 def _beside_thousands() -> Iterator[Problem]:
@@ -152,6 +162,8 @@ WHOLE: Mapping[str, Callable[[], Iterator[Problem]]] = {
     "a-hundred-too-much": _nearly_hundreds_away,
     "balance-and-compare": lambda: _both_sides((0, 2, -1)),
     "as-far-apart-on-both-sides": _as_far_apart,
+    "what-is-left-over": lambda: _left_over(range(3, 10)),
+    "groups-with-some-left": lambda: _left_over(range(10, 22)),
     "nearly-a-thousand": _beside_thousands,
     "fill-the-thousand": _filled_thousands,
     "large-jumps": _long_jumps,
