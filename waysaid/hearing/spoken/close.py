@@ -17,7 +17,7 @@ from waysaid.hearing.spoken.anew import (
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.meant import cannot, meant, regrouped
-from waysaid.hearing.spoken.part import base_of, is_all, part_step
+from waysaid.hearing.spoken.part import base_of, is_all, part_step, so_many_of
 from waysaid.hearing.spoken.places import in_other_places, in_places
 from waysaid.hearing.spoken.reached import as_factors
 from waysaid.hearing.spoken.scale import by_two
@@ -75,7 +75,7 @@ def _closed(state: State, world: World) -> Iterator[State]:
     elif frame.sign is not None or frame.verb is not None:
         yield from _half_of_base(state, frame, world)
         yield from _scaled_again(state, frame, world)
-        yield state.and_costs(weights.ALONE)
+        yield state.and_costs(weights.NEXT if _scaled_before(state, frame) else weights.ALONE)
     else:
         yield state
 
@@ -98,6 +98,13 @@ def _scaled_again(state: State, frame: Frame, world: World) -> Iterator[State]:
     if start is not None and state.drafts[-1].result is not None:
         left = replace(start, said=False)
         yield with_step(state, by_two(frame.verb is Meaning.HALF, left, world), left, world)
+
+
+def _scaled_before(state: State, frame: Frame) -> bool:
+    """Tell whether half or double only names what was done: 56, 28, 14, half half half."""
+    left = state.drafts[-1].left if state.drafts else None
+    sign = {Meaning.HALF: Sign.OVER, Meaning.DOUBLE: Sign.TIMES}.get(frame.verb or Meaning.IT)
+    return isinstance(left, Operation) and left.sign is sign and left.right == 2
 
 
 def _reached(state: State) -> Frame:
@@ -272,6 +279,10 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     shared = so_many(whole, left, state, world)
     if shared is not None and shared.left is not None:
         yield with_step(state, shared, shared.left, world)
+        return
+    parts = so_many_of(whole, left, state, world)
+    if parts is not None and parts.left is not None:
+        yield with_step(state, parts, parts.left, world)
         return
     groups = named_groups(whole, left, state, world)
     if groups is not None and groups.left is not None:

@@ -30,8 +30,10 @@ from waysaid.hearing.spoken.outline import (
     written_anew,
 )
 from waysaid.hearing.spoken.short import (
+    across,
     chunks_counted,
     counts_put_right,
+    doublings,
     from_neighbour,
     products_alone,
     rounded_whole,
@@ -78,7 +80,9 @@ def likeliest(
     """
     if world.parted:
         marks -= _ON_PAPER
-    family = _likeliest(state, found, marks, world)
+    if across(state.drafts, world):
+        return None
+    family = doublings(state.drafts, world) or _likeliest(state, found, marks, world)
     if family is Family.BENCHMARK and put_right(without_last_names(state.drafts), world):
         return Family.ADJUST
     near = not marks.isdisjoint((Meaning.ROUND, Meaning.ABOUT))

@@ -9,6 +9,7 @@ from waysaid.hearing.match import Match
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken.blank import blank_filled, is_total
+from waysaid.hearing.spoken.compared import on_comparison
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
 from waysaid.hearing.spoken.world import World, asks
@@ -39,7 +40,7 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     if isinstance(world.facts.problem, Claim):
         return _on_claim(verdict, talk)
     if isinstance(world.facts.problem, Compare):
-        return _on_comparison(verdict, state, talk, world.facts.problem)
+        return on_comparison(verdict, state, talk, world.facts.problem)
     said = _worked_out(verdict, state, talk, match, world)
     before = _before_reasons(state, talk, world)
     if before is not None:
@@ -169,41 +170,6 @@ def _on_claim(verdict: Remainder | Order | Verdict | None, talk: Talk) -> Answer
     if verdict is Verdict.TRUE and false and not true:
         return Verdict.FALSE
     return verdict or talk.judged
-
-
-def _on_comparison(
-    verdict: Remainder | Order | Verdict | None, state: State, talk: Talk, problem: Compare
-) -> Remainder | Order | Verdict | None:
-    """Return the verdict on a comparison: none only asked for, nor one that is agreement.
-
-    Where none was told, one number said to be the other is the same: a half is two quarters.
-    """
-    if talk.wonders and not state.heard:
-        return None
-    if verdict is Order.SAME and _as_another(state, talk):
-        return None
-    named = _first_named(talk, problem)
-    if named is not None:
-        return named
-    compared = {problem.left, problem.right}
-    same = any({draft.left, draft.result} == compared for draft in state.drafts)
-    return Order.SAME if verdict is None and same else verdict
-
-
-def _first_named(talk: Talk, problem: Compare) -> Order | None:
-    """Return the number compared that was named with its reasons right behind it, as the larger."""
-    first = talk.claim.numeral if talk.claim else None
-    left, right = worth(problem.left), worth(problem.right)
-    if first is None or left == right or exact(first.leaf) not in (left, right):
-        return None
-    return Order.MORE if exact(first.leaf) == left else Order.LESS
-
-
-def _as_another(state: State, talk: Talk) -> bool:
-    """Tell whether `the same` is another child's way and no verdict: I thought the same as Leo."""
-    agrees = not talk.marks.isdisjoint((Meaning.SAME_AS, Meaning.AGREE, Meaning.ALIKE))
-    named = state.heard or state.spoken or state.both
-    return agrees and Meaning.EQUAL not in talk.marks and not named
 
 
 def _seconds(state: State, talk: Talk) -> bool:

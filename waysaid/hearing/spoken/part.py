@@ -184,3 +184,15 @@ def taken_part(frame: Frame, world: World) -> Quantity | None:
         return None
     from_base = frame.left is None or frame.left.value in (exact(base), 1)
     return frame.right if from_base and is_part(frame.right) else None
+
+
+def so_many_of(times: Quantity, ends: Quantity, state: State, world: World) -> Frame | None:
+    """Return so many of the part just told and what they come to: a third is six, two are twelve.
+
+    None where the problem asks for no part of a number.
+    """
+    one = state.standing
+    if base_of(world) is None or not state.drafts or one is None or times.value is None:
+        return None
+    step = Frame(left=replace(one, said=False), sign=Sign.TIMES, right=times, result=ends)
+    return step if times.value != 1 and step.comes_to == ends.value else None

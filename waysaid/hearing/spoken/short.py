@@ -8,7 +8,7 @@ from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.outline import shared_of
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
-from waysaid.number import Exact, Operation, Sign, exact, leaves
+from waysaid.number import Exact, Image, Operation, Sign, exact, leaves
 from waysaid.ways import Family
 
 _MOST_OFF = 3
@@ -123,3 +123,22 @@ def rounded_whole(drafts: tuple[Draft, ...], world: World) -> Family | None:
     other = numbers[1] if first[0] == numbers[0] else numbers[0]
     friendly = {drafts[0].stands, other} == {second[0], second[2]}
     return Family.ADJUST if friendly and second[1] is world.hop else None
+
+
+def across(drafts: tuple[Draft, ...], world: World) -> bool:
+    """Tell bottoms of fractions put together like tops, which is no way: 8 + 8 for 3/8 + 3/8."""
+    numbers = [Fraction(one) for one in world.facts.numbers]
+    if not world.parted or len(numbers) != 2 or max(numbers) > 1:
+        return False
+    bottoms = [one.denominator for one in numbers]
+    pairs = [pair for pair in map(pair_of, drafts) if pair and pair[1] in HOPS]
+    return min(bottoms) > 1 and any(sorted(pair[::2]) == sorted(bottoms) for pair in pairs)
+
+
+def doublings(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell rows of a picture doubled and doubled again: 8 + 8 = 16, 16 + 16 = 32."""
+    pairs = [pair_of(draft) for draft in drafts]
+    if not isinstance(world.facts.problem, Image) or len(pairs) < 2 or not world.sizes:
+        return None
+    alike = all(pair and pair[1] is Sign.PLUS and pair[0] == pair[2] for pair in pairs)
+    return Family.FACTOR_STEPS if alike else None
