@@ -1,4 +1,4 @@
-"""The verdict said on two numbers compared: a word for it, or the number that is named for larger."""
+"""The verdict on two numbers compared: a word for it, or the number that is named as the larger."""
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.state import State
