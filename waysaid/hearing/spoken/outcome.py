@@ -97,11 +97,16 @@ def _acted_on(said: AnswerSaid, state: State, talk: Talk, world: World) -> bool:
 
 
 def _ended_on(state: State, talk: Talk, match: Match, world: World) -> Number | None:
-    """Return the number that ends the line where it stands as a result and the work is whole."""
+    """Return the number that ends the line where it stands as a result and the work is whole.
+
+    A number on the way to the answer, as a way or a slip has it, may be where the child stopped.
+    """
     last = talk.ends.numeral if talk.ends else None
     if last is None or match.stops_short or not state.drafts or talk.unfinished:
         return None
-    return None if exact(last.leaf) in world.facts.numbers else last.leaf
+    value = exact(last.leaf)
+    on_the_way = value in world.numbers and value != world.facts.answer
+    return None if on_the_way or value in world.facts.numbers else last.leaf
 
 
 def _worked_out(
