@@ -4,6 +4,8 @@ import json
 
 import pytest
 
+pytestmark = pytest.mark.slow
+
 
 def test_a_wish_is_answered_with_problems_reasons_links_and_a_proof(asked):
     found = asked("compose", "--grade", "2", "--focus", "give-and-take", "--with", "37 + 25")

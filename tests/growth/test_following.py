@@ -48,6 +48,7 @@ LATE_OF_100 = {"unknown": 0, "few": 20, "slipping": 25}
 hangs on how often its children speak. Our choice."""
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("kind", LATE_OF_100)
 def test_a_planted_need_is_suggested_within_the_stated_number_of_talks(kind, sweep_note):
     found = []

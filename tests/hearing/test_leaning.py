@@ -9,6 +9,8 @@ from waysaid.hearing.spoken import Explained, Share
 from waysaid.number import parse
 from waysaid.ways import Family
 
+pytestmark = pytest.mark.slow
+
 LISTED = [one for path in WRITTEN for one in sentences(path) if not one.aside][::18]
 
 

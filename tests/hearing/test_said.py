@@ -28,6 +28,7 @@ FLOORS = {
 }
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("split", FLOORS)
 def test_sentences_are_heard_at_least_as_well_as_they_were(split):
     aside = split == "kept aside"

@@ -9,6 +9,8 @@ from PIL import Image
 from tests.site.made import answer, sent, way
 from tests.site.server import begin
 
+pytestmark = pytest.mark.slow
+
 LINE = "\r\n"
 
 

@@ -6,6 +6,8 @@ import pytest
 
 from waysaid.site.gate import Door, guarded, leads_to, own_door, refusal
 
+pytestmark = pytest.mark.slow
+
 OWN = own_door(8000)
 SCHOOL = Door(frozenset({"http://10.0.0.5:8000"}), talk=7)
 

@@ -13,6 +13,8 @@ from tests.plain_user import plain_argv
 from tests.site.server import START, running
 from waysaid.site import launch, network
 
+pytestmark = pytest.mark.slow
+
 ROOT = Path(__file__).parents[2]
 
 

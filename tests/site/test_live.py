@@ -11,6 +11,8 @@ from tests.site.server import begin, running
 from waysaid.site import live
 from waysaid.site.hub import LONGEST_QUEUE, Frame, Hub, Looking, Room
 
+pytestmark = pytest.mark.slow
+
 ROOM = Room(1, Looking.BOARD)
 
 

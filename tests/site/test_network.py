@@ -7,6 +7,8 @@ import pytest
 from tests.site.made import answer, sent
 from tests.site.server import begin, running
 
+pytestmark = pytest.mark.slow
+
 ELSEWHERE = "127.0.0.2"
 """An address of this machine that stands for the one on the school network."""
 

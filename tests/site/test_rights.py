@@ -18,6 +18,8 @@ from waysaid.site.rights import OWNER, RIGHTS, Act, may
 from waysaid.site.talks import start_talk
 from waysaid.site.views import pages_backups, pages_settings, pages_share
 
+pytestmark = pytest.mark.slow
+
 CANARY = "Zyxwvut"
 CLASS_CANARY = "Qwopclass"
 WORDS_CANARY = "vexing marmalade"

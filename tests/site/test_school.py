@@ -10,6 +10,8 @@ import pytest
 from tests.postgres import free_port
 from tests.site.server import Person, running
 
+pytestmark = pytest.mark.slow
+
 PASSWORD = "a long enough pass phrase"
 ON_POSTGRES = os.environ.get("WAYSAID_TEST_DATABASE") == "postgres"
 ADD = "import sys; from waysaid.site.launch import add_teacher; "

@@ -12,6 +12,8 @@ from waysaid.site.models import SchoolYear
 from waysaid.site.year_days import LATELY
 from waysaid.site.year_work import WORKS
 
+pytestmark = pytest.mark.slow
+
 __all__ = ["rows", "year"]
 
 

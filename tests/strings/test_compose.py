@@ -26,6 +26,8 @@ from waysaid.strings.pool import Pool, pool_of, problems_in, widened
 from waysaid.strings.wanting import ALONE, LAST_ALONE, of_string
 from waysaid.ways import Family, family_name, grades_of
 
+pytestmark = pytest.mark.slow
+
 FEW = 8
 """The candidates of a pool small enough that every string of it can be weighed."""
 NEAR = max(300, count(test=300, sweep=10_000))

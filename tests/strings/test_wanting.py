@@ -9,6 +9,8 @@ import json
 from pathlib import Path
 from random import Random
 
+import pytest
+
 from tests.counts import count
 from waysaid.number import Problem, parse
 from waysaid.strings import Topic, topics_of
@@ -55,6 +57,7 @@ def _spoilt(problems: list[Problem], family: Family, grade: int, dice: Random) -
     return spoilt
 
 
+@pytest.mark.slow
 def test_a_string_as_it_is_leaves_less_wanting_than_spoilt(sweep_note):
     dice, strings = Random("spoilt"), _strings()
     many = max(120, count(test=120, sweep=500))

@@ -14,6 +14,8 @@ from waysaid.site.rights import OWNER, RIGHTS, Act
 from waysaid.strings import compose
 from waysaid.ways import Family
 
+pytestmark = pytest.mark.slow
+
 
 @pytest.fixture
 def filled(cast, monkeypatch):

@@ -14,6 +14,8 @@ from waysaid.strings.year.numbers import OWN
 from waysaid.strings.year.stock import stocked
 from waysaid.strings.year.table import ideas, ideas_asked
 
+pytestmark = pytest.mark.slow
+
 EVERY = list(ideas().values())
 
 
