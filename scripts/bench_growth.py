@@ -77,7 +77,7 @@ def copied(model: Any, number: int, **changed: str) -> str:
 def copy_all() -> None:
     """Copy the simulated classes until there are enough."""
     with transaction.atomic(), connection.cursor() as cursor:
-        for number in range(1, 1 + -(-CLASSES // SIMULATED) - 1):
+        for number in range(1, -(-CLASSES // SIMULATED)):
             token = "{column} || '-" + str(number) + "'"
             for statement in (
                 copied(SchoolClass, number),

@@ -85,3 +85,8 @@ def test_a_child_s_ways_are_all_hers_and_in_order(seed):
     assert sorted(found, key=lambda p: (p.talk, p.order)) == [
         piece for piece in whole.shown if piece.how in USED
     ]
+
+
+def test_a_way_of_nobody_named_is_counted_as_told():
+    use = of(Past((talk(0),), (told(0, None), told(0, "1"), told(0, "2", how=How.AGREED))))
+    assert (use.told, [each.child for each in use.children]) == (2, ["1", "2"])

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from waysaid.cli.answers import Answer
 from waysaid.cli.given import BadInputError, Given, language_in, words_in
 from waysaid.cli.slides import write_bytes
+from waysaid.cli.talk_file import talk_file_named
 from waysaid.number import Language
 
 if TYPE_CHECKING:
@@ -59,17 +60,9 @@ def _shown(name: str, language: Language) -> Iterator["Shown"]:
     from dataclasses import replace
 
     from waysaid.growth import Held, shown_in
-    from waysaid.paper import TalkFileError, read_talk_file
     from waysaid.talk import fold
 
-    try:
-        talk = read_talk_file(Path(name).read_bytes())
-    except OSError as error:
-        raise BadInputError(
-            f"cannot read ‘{name}’ ({error.strerror}); a talk file would fit here."
-        ) from None
-    except TalkFileError as error:
-        raise BadInputError(f"{name}: {error.sentence(language)}") from None
+    talk = talk_file_named(name, language)
     if not talk.events:
         return
     stem = Path(name).stem

@@ -3,11 +3,15 @@
 import json
 from collections.abc import Iterator
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from waysaid.cli.answers import Answer
 from waysaid.cli.given import BadInputError, Given, language_in, whole_in, words_in
 from waysaid.cli.slides import some_problems_in, write_bytes
 from waysaid.number import Language, text
+
+if TYPE_CHECKING:
+    from waysaid.paper import TalkFile
 
 GRADES = range(7)
 
@@ -43,17 +47,22 @@ _SAID = {
 }
 
 
-def _looked_into(name: str, language: Language) -> Answer:
+def talk_file_named(name: str, language: Language) -> "TalkFile":
+    """Return the talk of a file. Raises `BadInputError` for one that cannot be read."""
     from waysaid.paper import TalkFileError, read_talk_file
 
     try:
-        talk = read_talk_file(Path(name).read_bytes())
+        return read_talk_file(Path(name).read_bytes())
     except OSError as error:
         raise BadInputError(
             f"cannot read ‘{name}’ ({error.strerror}); a talk file would fit here."
         ) from None
     except TalkFileError as error:
         raise BadInputError(f"{name}: {error.sentence(language)}") from None
+
+
+def _looked_into(name: str, language: Language) -> Answer:
+    talk = talk_file_named(name, language)
     return {
         "file": name,
         "title": talk.title,

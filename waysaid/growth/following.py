@@ -10,8 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from waysaid.growth.past import Past, TalkPast, shares
-from waysaid.growth.picture import is_taught
+from waysaid.growth.past import NOT_TAUGHT, Past, TalkPast, shares
 from waysaid.growth.shown import TOLD, USED, Shown
 from waysaid.strings import FOCUSES
 from waysaid.ways import Family
@@ -123,7 +122,7 @@ def _cases(past: Past, lately: Sequence[Shown]) -> Iterator[_Case]:
     asked = [(talk, text) for talk in past.lately for text in talk.problems]
     told_on = Counter((piece.talk, piece.problem) for piece in lately if piece.how in TOLD)
     for family in FOCUSES:
-        if is_taught(family):
+        if family not in NOT_TAUGHT:
             used = by_family.get(family, [])
             told = [piece for piece in used if piece.how in TOLD]
             now = [piece for piece in told if piece.talk in recent]

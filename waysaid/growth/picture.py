@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
-from waysaid.growth.past import NOT_TAUGHT, Past, invited
+from waysaid.growth.past import Past, invited
 from waysaid.growth.shown import TOLD, USED, How, Shown
 from waysaid.ways import Family
 
@@ -31,13 +31,12 @@ class Standing(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class ChildUse:
-    """A child's use of a family: the first piece, the last one, how many, and how many told."""
+    """A child's use of a family: the first piece, the last one, and how many."""
 
     child: str
     first: Shown
     last: Shown
     times: int
-    told: int
 
     @property
     def how(self) -> How:
@@ -49,13 +48,15 @@ class ChildUse:
 class FamilyUse:
     """A family in a class: its children in the order of their first use, the talks it was told in.
 
-    `brought` is the first piece of all; None for a family nobody has brought.
+    `told` counts the ways told, those of nobody named with them; `brought` is the first piece of
+    all, None for a family nobody has brought.
     """
 
     family: Family
     standing: Standing
     children: tuple[ChildUse, ...] = ()
     talks: tuple[str, ...] = ()
+    told: int = 0
     brought: Shown | None = None
     last: date | None = None
 
@@ -92,7 +93,7 @@ def _use(family: Family, pieces: list[Shown], lately: set[str]) -> FamilyUse:
         return FamilyUse(family, Standing.NOBODY)
     talks = tuple(dict.fromkeys(piece.talk for piece in told))
     standing = _standing(family, told, lately)
-    return FamilyUse(family, standing, _uses(pieces), talks, told[0], told[-1].day)
+    return FamilyUse(family, standing, _uses(pieces), talks, len(told), told[0], told[-1].day)
 
 
 def _standing(family: Family, told: list[Shown], lately: set[str]) -> Standing:
@@ -114,15 +115,7 @@ def _uses(pieces: Iterable[Shown]) -> tuple[ChildUse, ...]:
     for piece in pieces:
         if piece.child is not None:
             by_child.setdefault(piece.child, []).append(piece)
-    return tuple(
-        ChildUse(child, own[0], own[-1], len(own), sum(piece.how in TOLD for piece in own))
-        for child, own in by_child.items()
-    )
-
-
-def is_taught(family: Family) -> bool:
-    """Tell whether talks are held for a family."""
-    return family not in NOT_TAUGHT
+    return tuple(ChildUse(child, own[0], own[-1], len(own)) for child, own in by_child.items())
 
 
 def ways_of_child(past: Past, child: str) -> tuple[Shown, ...]:

@@ -188,7 +188,7 @@ def write_evidence_parquet(shown: Sequence[Shown], file: Path) -> None:
     """Write the table as Parquet. Raises `TableError` where DuckDB is not installed."""
     columns = [[_plain(getattr(piece, name)) for piece in shown] for name in COLUMNS]
     cast = ", ".join(f'unnest(?::{_type(name)}[]) AS "{name}"' for name in COLUMNS)
-    with _database(duckdb_package()) as table:
+    with database(duckdb_package()) as table:
         table.execute(f"CREATE TABLE shown AS SELECT {cast}", columns)
         table.execute(f"COPY shown TO {quoted(file)} (FORMAT parquet)")
 
@@ -196,7 +196,7 @@ def write_evidence_parquet(shown: Sequence[Shown], file: Path) -> None:
 def read_evidence_parquet(file: Path) -> tuple[Shown, ...]:
     """Return the pieces of a Parquet table. Raises `TableError`."""
     duckdb = duckdb_package()
-    with _database(duckdb) as table:
+    with database(duckdb) as table:
         try:
             read = table.execute(f"SELECT * FROM read_parquet({quoted(file)})")
             names = tuple(each[0] for each in read.description)
@@ -219,9 +219,13 @@ def duckdb_package() -> Any:
     return duckdb
 
 
-def _database(duckdb: Any) -> Any:
-    """Return an empty database in memory, which fetches nothing from anywhere."""
-    made = duckdb.connect(":memory:", config={"memory_limit": "500MB", "threads": 1})
+def database(duckdb: Any, **limits: Any) -> Any:
+    """Return an empty database in memory, which fetches nothing from anywhere.
+
+    `limits` are settings of DuckDB; with none it has little memory and one thread.
+    """
+    limits = limits or {"memory_limit": "500MB", "threads": 1}
+    made = duckdb.connect(":memory:", config=limits)
     for setting in ("autoinstall_known_extensions", "autoload_known_extensions"):
         made.execute(f"SET {setting} = false")
     return made

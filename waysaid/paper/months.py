@@ -10,12 +10,17 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from waysaid.growth import USED
-from waysaid.paper.evidence_table import TableError, TableFault, duckdb_package, quoted
+from waysaid.paper.evidence_table import (
+    TableError,
+    TableFault,
+    database,
+    duckdb_package,
+    quoted,
+)
 from waysaid.ways import Family
 
 FEWEST = 10
 """A row of fewer ways is left out: so few could be one child's. Our choice."""
-GRADES = range(7)
 _MEMORY = "2GB"
 _ASKED = """
 SELECT family, grade, year(day) AS y, month(day) AS m, count(*) AS times, count(DISTINCT talk) AS t
@@ -49,11 +54,9 @@ def months(folder: Path) -> tuple[MonthRow, ...]:
     duckdb = duckdb_package()
     used = ", ".join(f"'{how.value}'" for how in sorted(USED))
     listed = f"[{', '.join(map(quoted, files))}]"
-    with duckdb.connect(":memory:", config={"memory_limit": _MEMORY}) as database:
-        for setting in ("autoinstall_known_extensions", "autoload_known_extensions"):
-            database.execute(f"SET {setting} = false")
+    with database(duckdb, memory_limit=_MEMORY) as table:
         try:
-            found = database.execute(_ASKED.format(files=listed, used=used, fewest=FEWEST))
+            found = table.execute(_ASKED.format(files=listed, used=used, fewest=FEWEST))
             rows = found.fetchall()
         except (duckdb.Error, UnicodeDecodeError):
             raise TableError(TableFault.NO_PARQUET) from None

@@ -1,6 +1,5 @@
 """The report over a class's talks between two days: from what they showed to words."""
 
-from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date, datetime, time, timedelta
 
@@ -8,7 +7,6 @@ from babel.dates import format_date
 from django.utils import timezone, translation
 
 from waysaid.growth import (
-    TOLD,
     ClassPicture,
     Held,
     Past,
@@ -59,7 +57,7 @@ def report_of(school_class: SchoolClass, first: date, last: date) -> ClassReport
                 TalkReported(day(talk.day), _whole(talk.problems, wording.language))
                 for talk in past.talks
             ),
-            families=tuple(_families(past, picture, wording)),
+            families=tuple(_families(picture, wording)),
             nobody=_nobody(picture, wording),
             noticed=tuple(_noticed(held, {each.key: each.name for each in listed})),
             heard=heard,
@@ -86,9 +84,8 @@ def _held(school_class: SchoolClass, first: date, last: date) -> Iterator[Held]:
     yield from map(held_of, talks.select_related("plan").order_by("made_at", "pk"))
 
 
-def _families(past: Past, picture: ClassPicture, wording: Wording) -> Iterator[FamilyReported]:
+def _families(picture: ClassPicture, wording: Wording) -> Iterator[FamilyReported]:
     language = wording.language
-    times = Counter(piece.family for piece in past.shown if piece.how in TOLD)
     for use in picture.families:
         if use.brought is not None:
             (problem,) = _whole([use.brought.problem], language)
@@ -96,7 +93,7 @@ def _families(past: Past, picture: ClassPicture, wording: Wording) -> Iterator[F
                 name=wording.name(use.family),
                 first=f"{day(use.brought.day)}, {problem}",
                 last=day(use.last),
-                heard=times_said(times[use.family], len(use.talks), language),
+                heard=times_said(use.told, len(use.talks), language),
             )
 
 

@@ -192,15 +192,10 @@ def append(
     return tuple(saved)
 
 
-def write_past(
-    talk_id: int, client: str, happened: Sequence[tuple[datetime, Body]], first: int = FIRST
-) -> None:
-    """Write what happened in a talk that nobody has at hand yet, each event at its own moment.
-
-    `first` is the order of the first of them.
-    """
+def write_past(talk_id: int, client: str, happened: Sequence[tuple[datetime, Body]]) -> None:
+    """Write what happened in a talk that nobody has at hand yet, each event at its own moment."""
     rows = []
-    for order, (moment, body) in enumerate(happened, first):
+    for order, (moment, body) in enumerate(happened, FIRST):
         record = Record(order, client, order, body, milliseconds(moment))
         rows.append(_row(talk_id, record, moment))
     EventRow.objects.bulk_create(rows)

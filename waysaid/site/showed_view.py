@@ -97,11 +97,10 @@ def _family(
     use: FamilyUse, ids: Sequence[str], names: Mapping[str, str], wording: Wording
 ) -> FamilyShown:
     told = set(use.talks)
-    times = sum(child.told for child in use.children)
     return FamilyShown(
         slug=use.family.value,
         name=wording.name(use.family),
-        times=times_said(times, len(use.talks), wording.language),
+        times=times_said(use.told, len(use.talks), wording.language),
         first=use.brought.day if use.brought else None,
         last=use.last,
         children=tuple(
