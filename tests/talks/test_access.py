@@ -167,6 +167,23 @@ def test_the_screens_of_a_talk_fit_a_phone_and_a_zoom_of_400(hall, open_page):
     assert {where: faults for where, faults in found.items() if faults} == {}
 
 
+@pytest.mark.usefixtures("calm")
+def test_what_was_noticed_is_whole_on_a_board_held_upright(hall, open_page):
+    talk = hall.begin("Over a ten")
+    page = hall.page(open_page, f"/board/{talk.board}")
+    page.set_viewport_size({"width": 390, "height": 844})
+    teller = Teller(hall, talk)
+    teller.tell("problem-shown", problem="p1")
+    teller.tell("phase-set", phase="connect")
+    words = [f"one less than forty, and {count} more than that" for count in range(9)]
+    for said in words:
+        teller.notice("Noor", said, ["p1", 0])
+    heard = page.locator(".noticing blockquote")
+    assert waited(heard.count, len(words)) == len(words)
+    assert [text.strip("“”") for text in heard.all_inner_texts()] == words
+    assert page.evaluate(WIDE) == []
+
+
 LINES = (
     ("39 + 27", "noor, 39+1=40 40+26=66"),
     ("62 − 25", "wr, 62-2=60-23"),

@@ -1,7 +1,7 @@
 /** The whole string with the answers given, what children noticed, and what-if strings. */
 
 import { fill, make, put } from "./dom.js";
-import { overflows } from "./fit.js";
+import { overflows, stacked } from "./fit.js";
 import { starters, talkMark } from "./phases.js";
 import { answeredText } from "./problem.js";
 import { paint, smallest } from "./scene.js";
@@ -75,7 +75,8 @@ function foldedNoticing(noticing, words, again) {
 }
 
 /**
- * Open the noticing touched and the newest that fit; the others become tags.
+ * Open the noticing touched and the newest that fit; the others become tags. A stacked screen
+ * scrolls, so that all of them stay open.
  * @param {HTMLElement} list @param {any[]} noticings @param {any} words
  */
 function arrange(list, noticings, words) {
@@ -100,7 +101,7 @@ function arrange(list, noticings, words) {
     );
   };
   show();
-  while (folded < noticings.length && overflows(list)) {
+  while (!stacked() && folded < noticings.length && overflows(list)) {
     folded += 1;
     show();
   }
