@@ -4,6 +4,7 @@
 """
 
 import argparse
+import inspect
 import os
 import re
 import sys
@@ -298,7 +299,7 @@ def events_page() -> str:
         parts = [(_code(field.name), _code(_type(field.type))) for field in fields(record)]
         slug = _slug(record.__name__)
         table = "\n\n" + _table(("part", "type"), parts) if parts else ""
-        sections.append(f"## {slug}\n\n{record.__doc__}{table}")
+        sections.append(f"## {slug}\n\n{inspect.getdoc(record)}{table}")
     about = (
         "What can happen in a talk. Each event carries its client's id and sequence; the server "
         "gives the order. An unknown part or kind is refused with a sentence."
