@@ -15,7 +15,7 @@ import pytest
 
 from tests.plain_user import as_nobody, folder_for, plain_argv
 
-OWNER = "waysaid"
+OWNER = "postgres"
 SERVER_SETTINGS = {
     "listen_addresses": "127.0.0.1",
     "unix_socket_directories": "",

@@ -69,12 +69,23 @@ def running(environment: dict[str, str], how: str = "open_browser=False", port: 
     """Return a server that has printed its address; raise AssertionError with what it said."""
     port = port or free_port()
     inherited = {key: value for key, value in os.environ.items() if key != "WAYSAID_DATABASE_URL"}
+    argv = [sys.executable, "-c", START.format(how=f"port={port}, {how}")]
+    return started(argv, {**inherited, **environment}, port)
+
+
+def started(argv: list[str], environment: dict[str, str], port: int = 0, **options: Any) -> Server:
+    """Return the server that a command starts, once it has printed its address.
+
+    Without a port it is the address's; `options` go to subprocess.Popen. Raises AssertionError with
+    what the command said.
+    """
     process = subprocess.Popen(
-        [sys.executable, "-c", START.format(how=f"port={port}, {how}")],
-        env={**inherited, "PYTHONUNBUFFERED": "1", **environment},
+        argv,
+        env={"PYTHONUNBUFFERED": "1", **environment},
         stdout=subprocess.PIPE,
         stderr=subprocess.STDOUT,
         text=True,
+        **options,
     )
     assert process.stdout is not None
     said = ""
@@ -82,7 +93,7 @@ def running(environment: dict[str, str], how: str = "open_browser=False", port: 
         said += line
         if "ready:" in line:
             threading.Thread(target=_drain, args=(process,), daemon=True).start()
-            return Server(process, port, said)
+            return Server(process, port or int(re.findall(r":(\d+)/", line)[-1]), said)
     process.wait(HANG_SECONDS)
     raise AssertionError(f"The server did not start:\n{said}")
 
