@@ -77,6 +77,33 @@ def test_a_double_tap_tells_one_way_and_the_desk_is_ready_though_no_state_comes(
     assert page.evaluate("document.activeElement.name") == "line"
 
 
+def tap_twice(page, selector, between):
+    """Tap twice on one spot, slowly enough that `between` holds before the second tap."""
+    box = page.locator(selector).first.bounding_box()
+    page.mouse.move(box["x"] + box["width"] / 2, box["y"] + box["height"] / 2)
+    for clicks in (1, 2):
+        page.mouse.down(click_count=clicks)
+        page.mouse.up(click_count=clicks)
+        assert waited(between, True)
+
+
+@pytest.mark.usefixtures("calm")
+def test_a_double_tap_counts_once_though_the_desk_was_drawn_anew_between(hall, open_desk):
+    talk, desk = first_problem(hall, open_desk)
+    page = desk.page
+    chosen = page.locator("#names [aria-pressed=true]")
+    name = '#names button[data-key^="child-"]'
+    tap_twice(page, name, lambda: chosen.count() == 1)
+    tap_twice(page, "#chips .chip", lambda: len(hall.state(talk)["ways"]) == 1 and desk.saved())
+    second = hall.state(talk)["problems"][1]["id"]
+    shown = page.locator(f'#strip .now[data-key="problem-{second}"]')
+    tap_twice(page, "#next", lambda: shown.count() == 1)
+    desk.answer("66")  # The desk tells in order: what a second tap told would be there first.
+    assert waited(lambda: "66" in str(hall.state(talk)["answers"]), True)
+    assert len(hall.state(talk)["ways"]) == 1
+    assert shown.count() == 1
+
+
 @pytest.mark.usefixtures("calm")
 def test_what_is_put_anew_stays_scrolled_as_it_was(hall, open_desk):
     page = open_desk(hall.begin("Taps")).page

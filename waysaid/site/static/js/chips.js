@@ -2,6 +2,7 @@
 
 import { make, panel, put } from "./dom.js";
 import { groupingButtons } from "./groupings.js";
+import { once } from "./press.js";
 import { paint } from "./scene.js";
 
 const LINES = 3;
@@ -35,7 +36,7 @@ function chipButton(chip, index, share) {
       class: "chip",
       "data-key": `chip-${index}`,
       "aria-keyshortcuts": index < 9 ? `Alt+${index + 1}` : null,
-      click: () => share(chip),
+      click: once(() => share(chip)),
     },
     make(
       "span",

@@ -12,6 +12,7 @@ import { Line } from "./line.js";
 import { follow } from "./live.js";
 import { namesPanel } from "./names.js";
 import { csrfToken, Outbox } from "./outbox.js";
+import { once } from "./press.js";
 import { askPanel, privatePanel } from "./private.js";
 import { relatePanel } from "./relate.js";
 import { savedMark } from "./saved-mark.js";
@@ -103,7 +104,7 @@ desk.onDone = () => {
   if (!matchMedia("(pointer: coarse)").matches) line.input.focus();
 };
 
-at("next").addEventListener("click", () => desk.nextStep.act());
+at("next").addEventListener("click", once(() => desk.nextStep.act()));
 at("undo").addEventListener("click", () => desk.undo());
 at("pause").addEventListener("click", pause);
 at("talking").addEventListener("click", talk);

@@ -1,6 +1,7 @@
 /** Who is speaking: the names of the class, and finding one by its first letters. */
 
 import { draw, make, panel } from "./dom.js";
+import { once } from "./press.js";
 
 /** Letters of a name that fit on one line where three names stand beside each other. */
 const LONG = 8;
@@ -75,7 +76,7 @@ function nameButton(child, given, choose) {
         "data-key": `child-${child.id}`,
         "aria-pressed": String(given.speaker === child.id),
         title: said,
-        click: () => choose(child.id),
+        click: once(() => choose(child.id)),
       },
       make("span", { class: child.name.length > LONG ? "who long" : "who" }, child.name),
       child.passed && [dash(), make("span", { class: "unseen" }, `, ${given.words.passed}`)],

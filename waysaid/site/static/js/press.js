@@ -18,6 +18,17 @@ addEventListener("pointerdown", (event) => (pressed = /** @type {Node} */ (event
 // The tap itself comes with the release, before anything else is done.
 for (const end of ["pointerup", "pointercancel"]) addEventListener(end, () => setTimeout(lift), true);
 
+/**
+ * Return a listener that lets a double tap act once. What the first tap drew anew would take the
+ * second for another child or the next problem.
+ * @param {() => void} act
+ */
+export function once(act) {
+  return (/** @type {MouseEvent} */ event) => {
+    if (event.detail < 2) act();
+  };
+}
+
 /** Draw what `node` holds, at once or when the finger that presses it is lifted. */
 export function unlessPressed(/** @type {Node} */ node, /** @type {() => void} */ draw) {
   if (pressed && node.contains(pressed)) {
