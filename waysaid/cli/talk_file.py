@@ -9,11 +9,10 @@ from waysaid.cli.answers import Answer
 from waysaid.cli.given import BadInputError, Given, language_in, whole_in, words_in
 from waysaid.cli.slides import some_problems_in, write_bytes
 from waysaid.number import Language, text
+from waysaid.strings import GRADES
 
 if TYPE_CHECKING:
     from waysaid.paper import TalkFile
-
-GRADES = range(7)
 
 
 def answer_talk_file(given: Given) -> Answer:

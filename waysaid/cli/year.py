@@ -10,6 +10,7 @@ from waysaid.cli.answers import Answer
 from waysaid.cli.given import BadInputError, Given, kind_of, language_in, whole_in, words_in
 from waysaid.number import Language
 from waysaid.strings import (
+    GRADES,
     Curriculum,
     SchoolDay,
     Year,
@@ -19,8 +20,6 @@ from waysaid.strings import (
     school_days,
     year_told,
 )
-
-GRADES = range(7)
 
 
 def answer_year(given: Given) -> Answer:

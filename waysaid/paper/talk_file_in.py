@@ -24,9 +24,9 @@ from waysaid.paper.talk_file import (
     children_in,
 )
 from waysaid.paper.talk_file_said import SAID, Fault
+from waysaid.strings import GRADES
 from waysaid.talk import BadEventError, PlannedProblem, Record, TalkOpened, body_from_json
 
-GRADES = range(7)
 SECONDS = range(1, 61)
 LONGEST_NAME = 60
 LONGEST_ID = 64
@@ -252,7 +252,7 @@ _PARTS: dict[str, Callable[[Any, str], Any]] = {
     "title": _text,
     "language": _one_of(*Language),
     "board_language": _one_of(*Language),
-    "grade": _or_none(_whole(GRADES)),
+    "grade": _or_none(_whole(range(len(GRADES)))),
     "day": _or_none(_date),
     "board": _board,
     "problems": _list(_problem, MOST_PROBLEMS),

@@ -17,8 +17,9 @@ from waysaid.paper.talk_file import (
     MOST_SIGNALS,
     VERSION,
 )
-from waysaid.paper.talk_file_in import GRADES, HIGHEST, LONGEST_ID, LONGEST_LINE, LONGEST_NAME
+from waysaid.paper.talk_file_in import HIGHEST, LONGEST_ID, LONGEST_LINE, LONGEST_NAME
 from waysaid.paper.talk_file_in import SECONDS as LOOKS
+from waysaid.strings import GRADES
 from waysaid.talk import LARGEST_NUMBER, LONGEST_LIST, LONGEST_TEXT, Body, kind_named
 
 Schema = dict[str, Any]
@@ -45,7 +46,7 @@ def talk_schema() -> Schema:
         "title": line,
         "language": {"enum": [each.value for each in Language]},
         "board_language": {"enum": [each.value for each in Language]},
-        "grade": _or_null(_whole(GRADES)),
+        "grade": _or_null(_whole(range(len(GRADES)))),
         "day": _or_null({"type": "string", "pattern": r"^\d{4}-\d{2}-\d{2}$"}),
         "board": _object(board),
         "problems": _list(_object({"id": name, "text": line, "why": line}), MOST_PROBLEMS),

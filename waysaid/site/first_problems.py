@@ -4,9 +4,8 @@ from django.http import HttpRequest
 
 from waysaid.number import text
 from waysaid.site.models import SchoolClass
-from waysaid.strings import starters
+from waysaid.strings import GRADES, starters
 
-GRADES = tuple(range(7))
 MOST = 6
 """Problems to choose from: few enough to choose at a glance (our choice)."""
 USUAL = 1

@@ -7,12 +7,12 @@ from typing import Any
 from django.utils.translation import gettext as _
 
 from waysaid.number import Language, text
-from waysaid.site.first_problems import GRADES
 from waysaid.site.models import Plan
 from waysaid.site.planning import focus_of_plan, grade_of_plan, largest, problems_of, rows_typed
 from waysaid.site.wording import Wording
 from waysaid.strings import (
     FOCUSES,
+    GRADES,
     HOMES,
     LONGEST,
     SHORTEST,

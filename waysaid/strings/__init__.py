@@ -11,6 +11,7 @@ from waysaid.strings.noticing import Matched, noticing
 from waysaid.strings.outcome import Outcome, outcome
 from waysaid.strings.outcome_words import Answers, Why
 from waysaid.strings.starter import (
+    GRADES,
     Starter,
     StarterError,
     StarterText,
@@ -48,6 +49,7 @@ from waysaid.strings.year.given import Given, Source
 
 __all__ = [
     "FOCUSES",
+    "GRADES",
     "HOMES",
     "LONGEST",
     "MOST",

@@ -14,6 +14,7 @@ from waysaid.number import Language, Problem, Unreadable, parse
 from waysaid.ways import Family
 
 GRADES = tuple(range(7))
+"""The grades there are talks for: 0 is kindergarten."""
 """Kindergarten is 0."""
 
 

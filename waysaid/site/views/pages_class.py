@@ -11,7 +11,6 @@ from django.views.decorators.http import require_http_methods
 
 from waysaid.number import Rest
 from waysaid.site.decoding import BadListError
-from waysaid.site.first_problems import GRADES
 from waysaid.site.models import Child, Language, SchoolClass
 from waysaid.site.names import MOST_NAMES, BadNamesError, clean, told_apart
 from waysaid.site.one_roster import OneRosterError
@@ -27,6 +26,7 @@ from waysaid.site.views.lists_sent import (
     too_many,
 )
 from waysaid.site.views.pages_home import speak
+from waysaid.strings import GRADES
 
 RESTS = {
     Rest.LEFT_OVER.value: gettext_lazy("left over: 16 ÷ 3 = 5 r 1"),

@@ -6,13 +6,14 @@ from django.utils.translation import get_language
 from django.views.decorators.http import require_http_methods
 
 from waysaid.number import Language, Unreadable, parse
-from waysaid.site.first_problems import GRADES, grade_of, ready_problems
+from waysaid.site.first_problems import grade_of, ready_problems
 from waysaid.site.models import SchoolClass, Talk
 from waysaid.site.refusal import RefusalError
 from waysaid.site.rights import Act
 from waysaid.site.talks import start_talk
 from waysaid.site.views.failures import wants_json
 from waysaid.site.views.guards import asks, current_class
+from waysaid.strings import GRADES
 
 
 @require_http_methods(["GET", "HEAD", "POST"])

@@ -6,7 +6,7 @@ from django.utils.translation import get_language
 from django.views.decorators.http import require_http_methods, require_safe
 
 from waysaid.number import Language, text
-from waysaid.site.first_problems import GRADES, grade_of
+from waysaid.site.first_problems import grade_of
 from waysaid.site.models import SchoolClass
 from waysaid.site.plan_view import links_shown, rows_shown
 from waysaid.site.planning import plan_of_starter, rows_of_starter, starter_named
@@ -15,7 +15,7 @@ from waysaid.site.rights import Act
 from waysaid.site.talk_rows import printed
 from waysaid.site.views.guards import asks, current_class
 from waysaid.site.wording import wording_of
-from waysaid.strings import starter_text, starters
+from waysaid.strings import GRADES, starter_text, starters
 
 
 @require_safe

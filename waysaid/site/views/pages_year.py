@@ -16,7 +16,6 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 from waysaid.number import Language
 from waysaid.paper import CalendarError, read_calendar, year_calendar
 from waysaid.site.days_off import DaysOffError, days_off, typed_days
-from waysaid.site.first_problems import GRADES
 from waysaid.site.models import SchoolClass, SchoolYear, YearDay
 from waysaid.site.refusal import not_here
 from waysaid.site.rights import Act
@@ -25,7 +24,7 @@ from waysaid.site.year_days import FixedDayError, keep_laid, swap, talks_by_day,
 from waysaid.site.year_laid import Frame, Row, TooManyDays, laid
 from waysaid.site.year_view import Known, comes_too_early, known_of, months_of, next_day, weekdays
 from waysaid.site.year_work import WORKS
-from waysaid.strings import Curriculum, school_days
+from waysaid.strings import GRADES, Curriculum, school_days
 
 LARGEST_CALENDAR = 1024 * 1024
 """Bytes of an iCalendar file: a school's is some ten thousand."""
