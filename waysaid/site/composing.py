@@ -10,6 +10,7 @@ from waysaid.number import Problem, Unreadable, parse, text
 from waysaid.site.models import Plan
 from waysaid.site.planning import Row, problems_of, row_of
 from waysaid.site.talk_rows import printed
+from waysaid.site.used_lately import used_lately
 from waysaid.site.warming import Warmer, ready
 from waysaid.site.wishing import fields_of, kept_wish
 from waysaid.strings import (
@@ -39,14 +40,17 @@ class IdeaShown:
     rows: tuple[tuple[str, str], ...]
 
 
-def take_wish(plan: Plan, wish: Wish) -> None:
+def take_wish(plan: Plan, wish: Wish, fresh: bool) -> None:
     """Put the best string for a wish in a plan; what is locked stays at its place.
+
+    A `fresh` string has no problem that the class was shown lately, but for what is locked or must
+    be in it.
 
     Where that is what stands there already, the rest is composed of other problems. Raises
     `WishError`; the plan is as it was then.
     """
     locked = frozenset(at for at, row in enumerate(plan.problems) if row.get("locked"))
-    held = around(plan, wish)
+    held = around(plan, wish, fresh)
     _check_kept(held)
     ready(held)
     found = compose(held, MOST_NODES_OF_A_TAP)
@@ -54,8 +58,8 @@ def take_wish(plan: Plan, wish: Wish) -> None:
     if list(found.problems) == now and len(locked) < len(now):
         rest = {problem for at, problem in enumerate(now) if at not in locked}
         barred = rest - set(held.musts)
-        found = _other(replace(held, lately=frozenset(barred)))
-    _put(plan, wish, found)
+        found = _other(replace(held, lately=held.lately | barred))
+    _put(plan, wish, fresh, found)
 
 
 def _other(wish: Wish) -> Composed:
@@ -75,18 +79,22 @@ def _check_kept(wish: Wish) -> None:
         raise WishError(said % printed(text(twice)))
 
 
-def around(plan: Plan, wish: Wish) -> Wish:
-    """Return a wish with what is locked in a plan kept where it is."""
+def around(plan: Plan, wish: Wish, fresh: bool) -> Wish:
+    """Return a wish with what is locked in a plan kept where it is.
+
+    Where it is to be fresh, what the class was shown lately is left out.
+    """
     kept = []
     for at, row in enumerate(plan.problems):
         if row.get("locked"):
             kept.append((at, parse(str(row["text"]))))
     held = {problem for _at, problem in kept}
     musts = tuple(must for must in wish.musts if must not in held)
-    return replace(wish, kept=tuple(kept), musts=musts)
+    lately = used_lately(plan.school_class) - held - set(musts) if fresh else frozenset()
+    return replace(wish, kept=tuple(kept), musts=musts, lately=lately)
 
 
-def _put(plan: Plan, wish: Wish, found: Composed) -> None:
+def _put(plan: Plan, wish: Wish, fresh: bool, found: Composed) -> None:
     rows: list[Row] = []
     for at, (problem, why) in enumerate(zip(found.problems, found.why, strict=True)):
         before = plan.problems[at] if at < len(plan.problems) else {}
@@ -95,8 +103,13 @@ def _put(plan: Plan, wish: Wish, found: Composed) -> None:
         else:
             rows.append(row_of(problem, why))
     plan.problems = rows
-    plan.wish = {**fields_of(wish), "about": found.topic.value}
+    plan.wish = {**fields_of(wish, fresh), "about": found.topic.value}
     plan.starter = ""
+
+
+def is_fresh(plan: Plan) -> bool:
+    """Tell whether a plan was wished without problems that the class was shown lately."""
+    return bool(plan.wish.get("fresh"))
 
 
 def keep_added(plan: Plan, added: list[Row]) -> None:
@@ -122,9 +135,8 @@ def take_idea(plan: Plan, number: int) -> None:
     """Put a string of another idea in a plan; there is nothing to do where it is not there."""
     wish, found = kept_wish(plan), _ideas_of(plan)
     if wish is not None and number < len(found):
-        _put(
-            plan, replace(wish, topic=None if not plan.wish["topic"] else wish.topic), found[number]
-        )
+        topic = wish.topic if plan.wish["topic"] else None
+        _put(plan, replace(wish, topic=topic), is_fresh(plan), found[number])
 
 
 def _ideas_of(plan: Plan) -> tuple[Composed, ...]:
@@ -132,7 +144,7 @@ def _ideas_of(plan: Plan) -> tuple[Composed, ...]:
     if wish is None:
         return ()
     try:
-        return _alternatives(around(plan, wish))
+        return _alternatives(around(plan, wish, is_fresh(plan)))
     except WishError:
         return ()
 

@@ -33,7 +33,7 @@ SUGGESTED = Family.GIVE_AND_TAKE
 
 Fields = dict[str, str]
 """What the fields of a form hold, by their names without `wish-`."""
-NAMES = ("grade", "focus", "topic", "length", "musts", "within", "line", "surprise")
+NAMES = ("grade", "focus", "topic", "length", "musts", "within", "line", "surprise", "fresh")
 
 
 def typed_wish(given: Mapping[str, Any]) -> Fields:
@@ -57,8 +57,12 @@ def wish_in(fields: Mapping[str, str], language: Language) -> Wish:
     )
 
 
-def fields_of(wish: Wish) -> Fields:
-    """Return the fields that say a wish: `wish_in` reads them back."""
+def fields_of(wish: Wish, fresh: bool = True) -> Fields:
+    """Return the fields that say a wish: `wish_in` reads them back.
+
+    `fresh` wishes for no problem that the class was shown lately: which those are is looked up when
+    the string is composed.
+    """
     return {
         "grade": str(wish.grade),
         "focus": wish.focus.value,
@@ -68,6 +72,7 @@ def fields_of(wish: Wish) -> Fields:
         "within": "" if wish.within is None else str(wish.within),
         "line": "yes" if wish.line else "",
         "surprise": "yes" if wish.surprise else "",
+        "fresh": "yes" if fresh else "",
     }
 
 

@@ -4,10 +4,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from tests.site.made import sent
 from waysaid.number import Language, parse
 from waysaid.site.composing import ideas, take_wish
 from waysaid.site.models import Plan, SchoolClass
 from waysaid.site.planning import row_of
+from waysaid.site.talks import start_talk
+from waysaid.site.used_lately import LATELY, used_lately
 from waysaid.site.wishing import choices, fields_of, first_wish, wish_in
 from waysaid.site.wording import Wording
 from waysaid.strings import FOCUSES, HOMES, Wish, WishError, composable, topics_of
@@ -182,6 +185,58 @@ def test_where_no_other_problems_fit_it_is_told_and_what_stands_stays(cast, plan
     assert texts(plan) == before
 
 
+FRESH = {**WISH, "wish-fresh": "yes"}
+
+
+def shown(cast, *problems):
+    """Have the class talk about these problems; the last of them added in the middle."""
+    *planned, added = problems
+    talk = start_talk(cast.school_class, problems=list(planned))
+    event = {"kind": "problem-added", "problem": "more", "text": added, "sequence": 1}
+    cast.owner.post(f"/talks/{talk.pk}/events", sent(event), content_type="application/json")
+    return talk
+
+
+def test_what_the_class_was_shown_lately_is_left_out_where_that_is_wished(cast, plan):
+    before = texts(plan)
+    shown(cast, *before)
+    press(cast, plan, "compose", **FRESH)
+    after = texts(plan)
+    assert not set(after) & set(before)
+    for offered in ideas(plan):
+        assert not {problem for problem, _why in offered.rows} & set(before)
+    Plan.objects.all().delete()
+    cast.owner.post("/plans/compose", WISH)
+    assert texts(Plan.objects.get()) == before
+
+
+def test_what_must_be_in_it_may_have_been_used_lately(cast, plan):
+    lock(cast, plan, 0)
+    kept, must, *_others = before = texts(plan)
+    shown(cast, *before)
+    press(cast, plan, "compose", **{**FRESH, "wish-musts": must})
+    assert texts(plan)[0] == kept
+    assert must in texts(plan)
+    assert not set(texts(plan)) & set(before) - {kept, must}
+
+
+def test_nothing_left_but_what_was_used_is_told_with_the_wish_to_drop(cast, plan):
+    shown(cast, "1 + 1", "1 + 2", "2 + 1")
+    tight = {"wish-within": "3", "wish-length": "3"}
+    refused = press(cast, plan, "compose", **{**FRESH, **tight})
+    assert refused.status_code == 400
+    assert "nothing that was used lately" in refused.text
+
+
+def test_only_the_last_twenty_talks_are_lately(cast):
+    start_talk(cast.school_class, problems=["6 + 6"])
+    for _each in range(LATELY - 1):
+        start_talk(cast.school_class, problems=["7 + 7"])
+    assert parse("6 + 6") in used_lately(cast.school_class)
+    start_talk(cast.school_class, problems=["8 + 8"])
+    assert used_lately(cast.school_class) == {parse("7 + 7"), parse("8 + 8")}
+
+
 def test_one_problem_locked_twice_is_told(cast, plan):
     one, other = (row["id"] for row in plan.problems[:2])
     press(cast, plan, "save", **{f"text-{one}": "8 + 7", f"text-{other}": "8 + 7"})
@@ -269,7 +324,7 @@ def test_a_wish_refused_leaves_the_plan_as_it_is():
     rows = [row_of(parse("8 + 7"))]
     plan = Plan(school_class=SchoolClass(desk_language="en"), problems=rows, wish={})
     with pytest.raises(WishError):
-        take_wish(plan, Wish(9, Family.NEAR_DOUBLE))
+        take_wish(plan, Wish(9, Family.NEAR_DOUBLE), fresh=False)
     assert plan.problems is rows
     assert plan.wish == {}
 

@@ -33,7 +33,8 @@ def compose_page(request: HttpRequest) -> HttpResponse:
     fields = typed_wish(request.POST)
     plan = Plan(school_class=school_class, title=todays_title(school_class))
     try:
-        take_wish(plan, wish_in(fields, Language(school_class.desk_language)))
+        wish = wish_in(fields, Language(school_class.desk_language))
+        take_wish(plan, wish, bool(fields["fresh"]))
     except UnreadableLineError as error:
         return _form(request, school_class, fields, line_said(error, school_class))
     except WishError as error:

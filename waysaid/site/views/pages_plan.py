@@ -16,6 +16,7 @@ from waysaid.site.composing import (
     around,
     cost_said,
     ideas,
+    is_fresh,
     keep_added,
     say_why_anew,
     take_idea,
@@ -120,7 +121,7 @@ def _warm(plan: Plan) -> None:
     """Have ready what composing the rest again takes."""
     wish = kept_wish(plan)
     if wish is not None:
-        WARMER.ask(around(plan, wish))
+        WARMER.ask(around(plan, wish, is_fresh(plan)))
 
 
 def _texts(plan: Plan) -> list[str]:
@@ -255,7 +256,8 @@ def _do_whole(request: HttpRequest, plan: Plan, what: str, which: str) -> None:
         return
     _keep_before(request, plan)
     if what == "compose":
-        take_wish(plan, wish_in(typed_wish(request.POST), _language(plan)))
+        fields = typed_wish(request.POST)
+        take_wish(plan, wish_in(fields, _language(plan)), bool(fields["fresh"]))
     elif what == "take":
         take_idea(plan, int(which) if which.isdecimal() else 0)
     elif (starter := another(plan)) is not None:

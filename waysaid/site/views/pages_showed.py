@@ -81,7 +81,8 @@ def compose_next(request: HttpRequest) -> HttpResponse:
         return redirect("showed")
     plan = Plan(school_class=school_class, title=todays_title(school_class))
     try:
-        take_wish(plan, wish_for(suggestion, school_class, grade_of(request, school_class)))
+        wish = wish_for(suggestion, school_class, grade_of(request, school_class))
+        take_wish(plan, wish, fresh=True)
     except WishError as error:
         return _page(request, error.named)
     plan.save()
