@@ -59,3 +59,6 @@ def test_a_block_that_a_list_swallows_is_seen(tmp_path, deep, lost):
     lines = ["1. Do it:", "waysaid demo", "[Unit]"]
     page.write_text(f"\n\n{' ' * deep}".join(lines), encoding="utf-8")
     assert lost_lines(page) == lost
+    page = tmp_path / "after.md"
+    page.write_text("1. Do it.\n\n    rsync x y\n\n    Then more.\n", encoding="utf-8")
+    assert lost_lines(page) == ["rsync x y"]

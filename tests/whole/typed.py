@@ -4,6 +4,7 @@ import html
 import re
 from collections.abc import Container
 from functools import cache
+from itertools import pairwise
 from pathlib import Path
 
 import markdown
@@ -62,14 +63,19 @@ def inline_commands(page: Path) -> list[str]:
 
 
 def lost_lines(page: Path) -> list[str]:
-    """Return the lines of a page meant as a block that the site runs together as plain text."""
+    """Return the lines of a page meant as a block that the site runs together as plain text.
+
+    A paragraph that goes on in a list begins with a capital letter, so that none is taken for one.
+    """
     shown = {line.strip() for block in block_lines(page) for line in block}
     if page == GENERATED:
         return []
+    lines = page.read_text(encoding="utf-8").splitlines()
     return [
         line.strip()
-        for line in page.read_text(encoding="utf-8").splitlines()
+        for before, line in pairwise(lines)
         if re.match(r" {5}", line)
         or (line.startswith("    ") and PROGRAM.match(command_of(line.strip())))
+        or (not before and re.match(r" {4}[^A-Z]", line))
         if line.strip() and line.strip() not in shown
     ]
