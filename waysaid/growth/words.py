@@ -163,7 +163,7 @@ def caution(language: Language) -> str:
 
 _CAUTION = {
     EN: "This is what was written down in talks, and no more. What a child did not say she may"
-    " well know. Your own eyes, your school's rules and the law where you are come first.",
+    " well know. Your own eyes, your school’s rules and the law where you are come first.",
     ES: "Esto es lo que se anotó en las charlas, y nada más. Lo que un niño no dijo, puede"
     " saberlo muy bien. Sus propios ojos, las reglas de su escuela y la ley de su lugar van"
     " primero.",
