@@ -1,7 +1,6 @@
 """A step being put together: what was said of it, and what arithmetic forces."""
 
 from dataclasses import dataclass, field
-from fractions import Fraction
 
 from waysaid.hearing.reading import Part
 from waysaid.hearing.worth import worth
@@ -59,7 +58,7 @@ class Draft:
         """The number the step ends on, as it is written: with a point where the step has one."""
         if self.whole:
             return None
-        if isinstance(self.result, int | Fraction | Written):
+        if isinstance(self.result, Number):
             return self.result
         forced = self.forced
         return None if forced is None else _written(forced, self.left)

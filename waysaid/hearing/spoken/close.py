@@ -50,12 +50,20 @@ from waysaid.number import (
 def closed(state: State, world: World) -> Iterator[State]:
     """Yield the states in which what is being said has become a step, or a number alone.
 
-    Many words close the same state; what it becomes is reckoned once.
+    Many words close the same state, or one that came to it otherwise; what it becomes is reckoned
+    once.
     """
-    known = world.closed.get(id(state))
-    if known is None or known[0] is not state:
-        known = world.closed[id(state)] = (state, tuple(_closed(state, world)))
-    yield from known[1]
+    key = state.but_cost()
+    known = world.closed.get(key)
+    if known is None:
+        known = world.closed[key] = (state, tuple(_closed(state, world)))
+    first, found = known
+    if first is state:
+        yield from found
+    else:
+        more = state.cost - first.cost
+        for after in found:
+            yield after.come_by(after.cost + more, state.undo, state.heard)
 
 
 def _closed(state: State, world: World) -> Iterator[State]:

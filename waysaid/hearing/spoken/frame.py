@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.worth import worth
-from waysaid.number import Exact, Expression, Operation, Sign
+from waysaid.number import Exact, Expression, Sign, apply
 
 HOPS = (Sign.PLUS, Sign.MINUS)
 """The signs of hops on a line."""
@@ -75,7 +75,10 @@ class Frame(NamedTuple):
         """What its left side comes to; None where a part of it is missing, or has no value."""
         if self.left is None or self.right is None or self.sign is None:
             return None
-        return worth(Operation(self.sign, self.left.leaf, self.right.leaf))
+        left, right = worth(self.left.leaf), worth(self.right.leaf)
+        if left is None or right is None or (self.sign is Sign.OVER and right == 0):
+            return None
+        return apply(self.sign, left, right)
 
     @property
     def paired(self) -> bool:

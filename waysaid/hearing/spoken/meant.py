@@ -65,15 +65,15 @@ def _starts(state: State, world: World) -> Iterator[tuple[State, Quantity, int]]
 def pretended(near: Quantity, end: Quantity, state: State, world: World) -> Iterator[Meant]:
     """Yield a number used for one of the problem's, and what it comes to with the other."""
     numbers = world.facts.numbers
-    if len(world.facts.written) != 2 or world.hop is None or near.value in (None, *numbers):
+    if len(numbers) != 2 or world.hop is None or near.value is None or near.value in numbers:
         return
-    for place, own in enumerate(world.facts.written):
+    for place, own in enumerate(numbers):
+        if not -_NEAR < near.value - own < _NEAR:
+            continue
         other = Quantity(world.facts.written[1 - place], near.span, said=False)
         first, second = (near, other) if place == 0 else (other, near)
-        gap = worth(Operation(Sign.MINUS, near.leaf, own))
-        close = gap is not None and -_NEAR < gap < _NEAR
         step = Frame(left=first, sign=world.hop, right=second, result=end)
-        if close and step.comes_to == end.value:
+        if step.comes_to == end.value:
             yield state, step, 0
 
 

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Blank, Exact, Operation, Sign, apply, exact
+from waysaid.number import Exact, Number, Operation, Sign, apply, exact
 from waysaid.ways import Family
 
 _ALIKE = {
@@ -75,6 +75,6 @@ def pair_of(draft: Draft) -> tuple[Exact, Sign, Exact] | None:
     left = draft.left
     if draft.whole or not isinstance(left, Operation):
         return None
-    if isinstance(left.left, Operation | Blank) or isinstance(left.right, Operation | Blank):
-        return None
-    return exact(left.left), left.sign, exact(left.right)
+    if isinstance(left.left, Number) and isinstance(left.right, Number):
+        return exact(left.left), left.sign, exact(left.right)
+    return None

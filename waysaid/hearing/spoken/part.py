@@ -14,11 +14,7 @@ from waysaid.number import Exact, Form, Number, Operation, Sign, Written, exact,
 
 def base_of(world: World) -> Number | None:
     """Return the number that the problem takes a part of; None where it takes none."""
-    asked = world.facts.asked
-    if not isinstance(asked, Operation) or asked.sign is not Sign.OF:
-        return None
-    base = asked.right
-    return base if isinstance(base, int | Fraction | Written) else None
+    return world.base
 
 
 def base_value(world: World) -> Exact | None:

@@ -45,7 +45,7 @@ def search(items: Lattice, world: World) -> list[State]:
     """Return the states at the end of the line, the least costly first."""
     items = items[:MOST_WORDS]
     trail = begun(items, _width(len(items)), world)
-    world = replace(world, closed={}, costs={})
+    world = replace(world, closed={}, made={}, costs={})
     for place in range(len(trail.waiting) - 1, len(items)):
         trail.waiting.append(_listened(place, trail, world))
     keep(trail)
@@ -61,7 +61,6 @@ def _listened(place: int, trail: Trail, world: World) -> dict[int, Beam]:
     here, waiting = trail.items[place], trail.waiting[place]
     beams = {at: dict(beam) for at, beam in waiting.items() if at > place}
     eased = {item: _eased(item, here, world) for item in here if _may_stand(item, world)}
-    world.closed.clear()
     for state in _best(waiting.get(place, {}), trail.width):
         for item, meant in eased.items():
             if item.end <= len(trail.items):
@@ -141,7 +140,7 @@ def _keep(beam: Beam, taken: Taken, said: Said) -> None:
 def _best(beam: Beam, width: int) -> list[State]:
     """Return the states that cost the least, with their changes made."""
     return [
-        replace(state, cost=cost, undo=undo, heard=heard)
+        state.come_by(cost, undo, heard)
         for state, cost, undo, heard in sorted(beam.values(), key=_so_far)[:width]
     ]
 

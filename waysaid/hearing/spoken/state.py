@@ -84,6 +84,18 @@ class State(NamedTuple):
         drafts = (*self.drafts, draft)
         return replace(self, drafts=drafts, so=False, cost=self.cost + more, **parts)
 
+    def but_cost(self) -> tuple[object, ...]:
+        """Return what tells states apart but for their cost and what they came from.
+
+        The frame by what is in it, for it is made anew again and again; other parts by being the
+        very same, so that the state must be kept as long as this.
+        """
+        return (self.frame, *map(id, self[2:-2]))
+
+    def come_by(self, cost: int, undo: tuple["State", "State"] | None, heard: int) -> "State":
+        """Return the state with another cost, states to go back to, and count of numbers."""
+        return State._make((cost, *self[1:-2], undo, heard))
+
     @property
     def latest(self) -> Bare | None:
         """The number that was said alone since the last step; None where none was."""

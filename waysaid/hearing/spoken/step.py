@@ -24,6 +24,25 @@ from waysaid.number import (
 def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State:
     """Return the state after the step of a frame, with its left side, and what the step costs."""
     state, frame = _answering(state, frame, left)
+    made = world.made.get((frame, left))
+    if made is None:
+        made = world.made[frame, left] = _made(frame, left, world)
+    draft, stands, cost, known = made
+    assert frame.right is not None
+    state = _said_late(state, (left, frame.right))
+    less = known if left.said or state.drafts else 0
+    less += _known_result(state, draft) or _told_by_problem(draft, world)
+    return state.stepped(
+        draft,
+        cost - less,
+        standing=stands or state.standing,
+        spoken=stands or state.spoken,
+        amount=frame.right,
+    )
+
+
+def _made(frame: Frame, left: Quantity, world: World) -> tuple[Draft, Quantity | None, int, int]:
+    """Return the step of a frame, where it ends, its cost, and what of it is borne out."""
     assert frame.sign is not None
     assert frame.right is not None
     said = [one for one in (left, frame.right, frame.result, frame.whole) if one and one.said]
@@ -40,17 +59,8 @@ def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State
     )
     ends = draft.ends
     stands = None if ends is None else Quantity(ends, draft.span)
-    state = _said_late(state, (left, frame.right))
-    begun = left.said or bool(state.drafts)
-    less = borne_out(draft, (left, frame.right, result), world) if begun else 0
-    less += _known_result(state, draft) or _told_by_problem(draft, world)
-    return state.stepped(
-        draft,
-        step_cost(draft, world) - less,
-        standing=stands or state.standing,
-        spoken=stands or state.spoken,
-        amount=frame.right,
-    )
+    known = borne_out(draft, (left, frame.right, result), world)
+    return draft, stands, step_cost(draft, world), known
 
 
 def _answering(state: State, frame: Frame, left: Quantity) -> tuple[State, Frame]:

@@ -18,6 +18,7 @@ from waysaid.number import (
     Form,
     Image,
     ImageKind,
+    Number,
     Operation,
     Problem,
     Sign,
@@ -43,7 +44,8 @@ class World:
     and the slips that end on something else than their answer, as on what is left over.
     `pointed` is whether a number of the problem has a point, `parted` whether one is a fraction,
     `hop` the sign of a problem that only adds or only takes away, `whole` whether all
-    its numbers are whole and nothing is shared out, `groups` whether it multiplies or divides.
+    its numbers are whole and nothing is shared out, `groups` whether it multiplies or divides,
+    `base` the number that it takes a part of, where it takes one.
     """
 
     facts: Facts
@@ -59,9 +61,12 @@ class World:
     groups: bool
     halves: frozenset[Expression] = frozenset()
     sizes: tuple[Exact, ...] = ()
+    base: Number | None = None
 
-    closed: dict[int, tuple[object, Any]] = field(default_factory=dict, compare=False, repr=False)
-    """What states become when they are closed, by the state itself, while one word is heard."""
+    closed: dict[object, tuple[Any, Any]] = field(default_factory=dict, compare=False, repr=False)
+    """States and what they become when they are closed, by all but cost, while a line is heard."""
+    made: dict[object, Any] = field(default_factory=dict, compare=False, repr=False)
+    """The steps that frames and their left sides make, while one line is heard."""
     costs: dict[object, int] = field(default_factory=dict, compare=False, repr=False)
     """What steps cost, by what was said of them, while one line is heard."""
 
@@ -97,6 +102,7 @@ def world_of(problem: Problem) -> World:
         not signs.isdisjoint((Sign.TIMES, Sign.OVER, Sign.OF)),
         halves=_halves(problem),
         sizes=_sizes(problem),
+        base=_base(facts.asked),
     )
 
 
@@ -104,6 +110,13 @@ def asks(side: Expression, world: World) -> bool:
     """Tell whether a side of a step is all that is asked, in either order of a sum or product."""
     asked = world.facts.asked
     return asked is not None and turned_side(side) == turned_side(asked)
+
+
+def _base(asked: Expression | None) -> Number | None:
+    """Return the number that a part is taken of; None where none is."""
+    if not isinstance(asked, Operation) or asked.sign is not Sign.OF:
+        return None
+    return asked.right if isinstance(asked.right, Number) else None
 
 
 def _halves(problem: Problem) -> frozenset[Expression]:
