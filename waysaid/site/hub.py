@@ -8,8 +8,6 @@ and starts from a fresh full state.
 import asyncio
 import contextlib
 import threading
-from collections.abc import Iterable
-from concurrent.futures import CancelledError
 from dataclasses import dataclass, field
 from enum import StrEnum
 
@@ -103,24 +101,6 @@ class Hub:
         """Hand a frame to everyone in the room."""
         self._on_loop(room, frame)
 
-    def wait_until_sent(self, rooms: Iterable[Room], seconds: float) -> None:
-        """Wait until what these rooms were handed is sent, or for so long; not on the loop."""
-        loop, wanted = self._loop, frozenset(rooms)
-        if loop is None or not wanted or not loop.is_running():
-            return
-        sent = asyncio.run_coroutine_threadsafe(self._sent(wanted, seconds), loop)
-        with contextlib.suppress(TimeoutError, RuntimeError, CancelledError):
-            sent.result(seconds)
-
-    async def _sent(self, rooms: frozenset[Room], seconds: float) -> None:
-        with self._lock:
-            watchers = [one for room in rooms for one in self._rooms.get(room, ())]
-        waits = [asyncio.ensure_future(watcher.queue.join()) for watcher in watchers]
-        if waits:
-            _, late = await asyncio.wait(waits, timeout=seconds)
-            for each in late:
-                each.cancel()
-
     def empty(self, talk: int, *, devices_only: bool = False) -> None:
         """End the streams of a talk: all, or those of devices that joined."""
         for room in self.rooms_of(talk):
@@ -160,7 +140,6 @@ class Hub:
         watcher.over = True
         while not watcher.queue.empty():
             watcher.queue.get_nowait()
-            watcher.queue.task_done()
         watcher.queue.put_nowait(None)
 
 

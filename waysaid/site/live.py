@@ -95,7 +95,6 @@ async def _relay(watcher: Watcher, version: int, gone: "asyncio.Future[None]", s
         if frame.version > version:
             version = frame.version
             await _chunk(send, frame.data)
-        watcher.queue.task_done()
 
 
 async def _chunk(send: Send, data: bytes) -> None:

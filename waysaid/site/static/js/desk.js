@@ -46,6 +46,7 @@ export class Desk {
 
   update() {
     clearTimeout(this.settling);
+    if (this.shared) this.onDone();
     this.shared = false;
     if (this.state) this.panels.forEach((panel) => panel(this));
   }
@@ -119,7 +120,6 @@ export class Desk {
     this.record(way);
     this.letGo();
     this.shared = true;
-    requestAnimationFrame(() => this.onDone());
     this.settling = setTimeout(() => this.update(), BLINK);
   }
 
