@@ -16,6 +16,7 @@ from django.contrib.auth.models import AnonymousUser
 from django.http import HttpRequest
 from django.utils import timezone
 
+from waysaid.site.asked import Kept
 from waysaid.site.gate import DOOR_META
 from waysaid.site.models import DeviceKey, Role, Talk, hashed
 from waysaid.site.rights import Act, may, part_in
@@ -24,6 +25,7 @@ BOARD_AFTER_CLOSING = timedelta(hours=1)
 """How long a closed talk's board still says thank you; its token opens nothing after that."""
 
 Person = AbstractBaseUser | AnonymousUser
+_TALK = Kept(Talk, "school_class")
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +72,7 @@ def desk_seat(visitor: Visitor, talk_id: int) -> Seat | None:
     """Return the visitor's place at the desk of a talk, or None."""
     if visitor.door not in (None, talk_id):
         return None
-    talk = _row(pk=talk_id)
+    talk = _TALK(talk_id)
     if talk is None:
         return None
     if visitor.door is None and may(part_in(visitor.person, talk.school_class), Act.TEACH):
@@ -84,7 +86,7 @@ def desk_seat(visitor: Visitor, talk_id: int) -> Seat | None:
 def talk_of_board(visitor: Visitor, token: str, *, one_screen: bool = False) -> Talk | None:
     """Return the talk whose board (or one screen) this token opens now, or None."""
     named = {"one_token": token} if one_screen else {"board_token": token}
-    talk = _row(**named)
+    talk = Talk.objects.select_related("school_class").filter(**named).first()
     if talk is None or long_over(talk):
         return None
     if visitor.door is None:
@@ -92,13 +94,6 @@ def talk_of_board(visitor: Visitor, token: str, *, one_screen: bool = False) -> 
     key = device_of(visitor, talk.pk) if visitor.door == talk.pk else None
     enough = key is not None and (key.role == Role.DESK or not one_screen)
     return talk if enough else None
-
-
-def _row(**named: int | str) -> Talk | None:
-    try:
-        return Talk.objects.select_related("school_class").get(**named)
-    except Talk.DoesNotExist:
-        return None
 
 
 def long_over(talk: Talk) -> bool:

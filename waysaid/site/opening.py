@@ -2,15 +2,30 @@
 
 from datetime import timedelta
 
+from django.contrib.auth.backends import BaseBackend
 from django.contrib.auth.models import User
 from django.utils import timezone
 
+from waysaid.site.asked import Kept
 from waysaid.site.models import Opening, hashed, new_token
 
 LIFE = timedelta(days=1)
 """How long an address that nobody opened stays good (our choice: a school day and its evening)."""
 LOCAL_NAME = "teacher"
 """The one account of a machine with one teacher; it has no password and cannot sign in with one."""
+
+OWN_MACHINE = "waysaid.site.opening.OwnMachine"
+"""The way in that a session begun with a one-time address was opened by."""
+_USER = Kept(User)
+
+
+class OwnMachine(BaseBackend):
+    """Knows again whoever came by a one-time address; it signs nobody in by a password."""
+
+    def get_user(self, user_id: int) -> User | None:
+        """Return the account, unless it may no longer be used."""
+        user = _USER(user_id)
+        return user if user is not None and user.is_active else None
 
 
 def make_opening() -> str:

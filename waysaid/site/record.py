@@ -15,7 +15,7 @@ from typing import Any
 from django.db import connection, transaction
 from django.utils import timezone
 
-from waysaid.site.asked import Asked
+from waysaid.site.asked import Asked, forget_rows
 from waysaid.site.held import let_all_go
 from waysaid.site.models import EventRow, Talk
 from waysaid.talk import Body, Record, State, body_from_json, body_json, fold, fold_on, kind_of
@@ -129,6 +129,7 @@ def forget_all() -> None:
     """Forget every state and whatever waits to be looked at, as a restart does."""
     with _at_hand_lock:
         _at_hand.clear()
+    forget_rows()
     let_all_go()
     mark_change()
 

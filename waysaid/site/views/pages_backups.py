@@ -21,7 +21,7 @@ from waysaid.site.backups import (
     make_backup,
     out_of_reach,
 )
-from waysaid.site.opening import local_teacher
+from waysaid.site.opening import OWN_MACHINE, local_teacher
 from waysaid.site.refusal import not_here
 from waysaid.site.rewriting import go_back_to
 from waysaid.site.views.guards import asks
@@ -64,7 +64,7 @@ def go_back_page(request: HttpRequest) -> HttpResponse:
     except BadBackupError:
         return _page(request, _("This backup does not open, so nothing was changed."))
     request.session.flush()
-    login(request, local_teacher(), backend="django.contrib.auth.backends.ModelBackend")
+    login(request, local_teacher(), backend=OWN_MACHINE)
     return redirect("home")
 
 

@@ -10,7 +10,7 @@ from django.views.decorators.http import require_http_methods, require_POST, req
 
 from waysaid.site.keeping import Due, say
 from waysaid.site.models import Child, Plan, SchoolClass
-from waysaid.site.opening import local_teacher, use_opening
+from waysaid.site.opening import OWN_MACHINE, local_teacher, use_opening
 from waysaid.site.refusal import not_here
 from waysaid.site.rights import Act, classes_for, may, part_in
 from waysaid.site.sharing import shared_with
@@ -34,7 +34,7 @@ def open_session(request: HttpRequest, token: str) -> HttpResponse:
         if request.user.is_authenticated:
             return redirect("home")
         return render(request, "waysaid/closed.html", status=403)
-    login(request, local_teacher(), backend="django.contrib.auth.backends.ModelBackend")
+    login(request, local_teacher(), backend=OWN_MACHINE)
     response = redirect("home")
     response.headers["Referrer-Policy"] = "no-referrer"
     return response
