@@ -1,12 +1,14 @@
 """The application: the live streams, and Django's pages in a few threads beside them."""
 
+import asyncio
 import os
-from collections.abc import Iterable
+from concurrent.futures import ThreadPoolExecutor
 from io import BytesIO
 from typing import Any
 
 import django
 from a2wsgi import WSGIMiddleware
+from a2wsgi.wsgi import build_environ
 from django.core.wsgi import get_wsgi_application
 
 os.environ.setdefault("DJANGO_SETTINGS_MODULE", "waysaid.site.settings")
@@ -21,20 +23,10 @@ WORKERS = 8
 READ_FIRST = ("/events", "/read")
 """How the addresses end whose answers somebody waits for at every tap or key."""
 
-BODY = "waysaid.body"
-"""The key in the scope for a body that was read before a thread was asked to answer."""
-
 _django = get_wsgi_application()
-
-
-def _with_body(environ: dict[str, Any], start_response: Any) -> Iterable[bytes]:
-    body = environ["asgi.scope"].get(BODY)
-    if body is not None:
-        environ["wsgi.input"] = BytesIO(body)
-    return _django(environ, start_response)
-
-
-_pages: App = WSGIMiddleware(_with_body, workers=WORKERS)  # type: ignore[arg-type,assignment]
+_pages: App = WSGIMiddleware(_django, workers=WORKERS)  # type: ignore[arg-type,assignment]
+_at_once = ThreadPoolExecutor(max_workers=WORKERS, thread_name_prefix="at-once")
+"""Threads of their own for these: what one has read stays warm from tap to tap."""
 
 
 async def application(scope: Scope, receive: Receive, send: Send) -> None:
@@ -42,9 +34,30 @@ async def application(scope: Scope, receive: Receive, send: Send) -> None:
     if scope["path"].startswith("/live/"):
         await live(scope, receive, send)
     elif scope["path"].endswith(READ_FIRST):
-        await _pages({**scope, BODY: await _body(receive)}, receive, send)
+        body = BytesIO(await _body(receive))
+        environ = build_environ(scope, body)  # type: ignore[arg-type]
+        loop = asyncio.get_running_loop()
+        for message in await loop.run_in_executor(_at_once, _answer, environ):
+            await send(message)
     else:
         await _pages(scope, receive, send)
+
+
+def _answer(environ: Any) -> tuple[dict[str, Any], dict[str, Any]]:
+    """Return Django's whole answer, so that a thread is asked once and asks for nothing."""
+    head: dict[str, Any] = {"type": "http.response.start"}
+
+    def start(status: str, headers: list[tuple[str, str]], _error: object = None) -> Any:
+        head["status"] = int(status.split(" ", 1)[0])
+        head["headers"] = [
+            (name.lower().encode("latin-1"), value.encode("latin-1")) for name, value in headers
+        ]
+
+    answer = _django(environ, start)
+    try:
+        return head, {"type": "http.response.body", "body": b"".join(answer)}
+    finally:
+        answer.close()
 
 
 async def _body(receive: Receive) -> bytes:
