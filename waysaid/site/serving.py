@@ -109,7 +109,8 @@ def serve(
         daily.begin()
     sys.setswitchinterval(HAND_OVER_SECONDS)
     try:
-        asyncio.run(_run(server, listener, port))
+        with asyncio.Runner(loop_factory=server.config.get_loop_factory()) as runner:
+            runner.run(_run(server, listener, port))
     finally:
         mark.unlink(missing_ok=True)
 
