@@ -2,7 +2,7 @@
 
 import { connectView } from "./connect-view.js";
 import { fill, keep, make } from "./dom.js";
-import { fitRow, fitText, stacked, unit } from "./fit.js";
+import { fitRow, fitText, loosen, stacked, unit } from "./fit.js";
 import { groundOf } from "./ground.js";
 import { Look } from "./image-view.js";
 import { PLAIN_VIEWS, viewOf } from "./phases.js";
@@ -141,6 +141,8 @@ export class Board {
     const all = [...this.sheet.querySelectorAll(".problem:not(.rows *), [data-fit]")];
     const fresh = all.filter((node) => !this.fitted.has(node));
     if (!fresh.length) return;
+    // All are written before the first is read: what is read after writing is laid out anew.
+    for (const node of fresh) if (node instanceof HTMLElement) loosen(node);
     const inner = this.sheet.clientWidth - 2 * 2.4 * unit();
     for (const node of fresh) {
       this.fitted.add(node);

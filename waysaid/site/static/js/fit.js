@@ -5,6 +5,13 @@ export function unit() {
   return Math.max(2.7, Math.min(innerHeight / 100, (innerWidth * 0.75) / 100));
 }
 
+/** Lay a line of text out at the size from which it is fitted; the same again costs nothing. */
+export function loosen(/** @type {HTMLElement} */ node) {
+  const { style } = node;
+  if (style.getPropertyValue("--size") !== "10") style.setProperty("--size", "10");
+  style.setProperty("white-space", "nowrap");
+}
+
 /**
  * Set the size of a line of text so that it fills the width and height, within bounds.
  * @param {HTMLElement} node shown, on one line
@@ -12,8 +19,7 @@ export function unit() {
  *   pixels, `least` and `most` in units; at `least` the text may wrap
  */
 export function fitText(node, { width, height, least, most }) {
-  node.style.setProperty("--size", "10");
-  node.style.setProperty("white-space", "nowrap");
+  loosen(node);
   const box = node.getBoundingClientRect();
   if (!box.width || !box.height) return;
   const size = Math.min(most, (width / box.width) * 10, (height / box.height) * 10);
@@ -32,7 +38,7 @@ const SMALLEST = 9;
  */
 export function fitRow(node, place) {
   const wraps = () => node.style.getPropertyValue("white-space") === "normal";
-  node.style.setProperty("word-spacing", "normal");
+  node.style.removeProperty("word-spacing");
   fitText(node, place);
   if (!wraps()) return;
   node.style.setProperty("word-spacing", CLOSEST);

@@ -47,18 +47,18 @@ function content(tile, words) {
   return make("blockquote", { class: "said" }, `${words.open_quote}${said}${words.close_quote}`);
 }
 
-/** Return a way's tile, not yet sized. */
+/** Return a way's tile, with the fewest slots; whether it fits in them is not yet seen. */
 export function tileNode(/** @type {any} */ tile, /** @type {any} */ words) {
   return make(
     "article",
-    { class: "way", "data-key": tile.id },
+    { class: "way", "data-key": tile.id, "data-span": 1 },
     tags(tile, words),
     make("div", { class: "content" }, content(tile, words)),
   );
 }
 
-/** @param {HTMLElement} node */
-function fitsInside(node) {
+/** Tell whether nothing of a tile is cut off where it stands. */
+export function fitsInside(/** @type {HTMLElement} */ node) {
   const content = /** @type {HTMLElement} */ (node.querySelector(".content"));
   const tags = /** @type {HTMLElement} */ (node.querySelector(".tags"));
   // The font's own box is higher than its line; what it reaches past the last line is no loss.

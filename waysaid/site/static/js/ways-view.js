@@ -3,7 +3,7 @@
 import { fill, keep, make, put } from "./dom.js";
 import { problemOrImage } from "./image-view.js";
 import { talkMark } from "./phases.js";
-import { nameTag, sizeTile, tileNode } from "./tile.js";
+import { fitsInside, nameTag, sizeTile, tileNode } from "./tile.js";
 import { openOnes } from "./tiles.js";
 
 /** Which folded way was touched last, and among how many; a new way lets it go. */
@@ -27,10 +27,15 @@ function foldedTag(tile, words, again) {
   );
 }
 
+/**
+ * @typedef {{tile: any, said: string, node: HTMLElement, span: 1 | 2 | 4, seen: boolean}} Kept
+ *   a way's tile with its slots; `seen` once it is known that it needs no more
+ */
+
 /** What stays on the board from one state to the next, as long as the screen does. */
 export class Standing {
   constructor() {
-    /** @type {Map<string, {said: string, node: HTMLElement, span: 1 | 2 | 4}>} */
+    /** @type {Map<string, Kept>} */
     this.tiles = new Map();
     this.grid = make("div", { class: "ways" });
     this.bench = make("div", { class: "ways bench", "aria-hidden": "true" });
@@ -42,15 +47,27 @@ export class Standing {
     this.arrange = () => {};
   }
 
-  /** Return a way's tile with its size; measured only where it says something new. */
+  /** Return a way's tile; a new one, in one slot, only where it says something new. */
   tile(/** @type {any} */ tile, /** @type {any} */ words) {
     const said = JSON.stringify({ ...tile, folded: null });
     const kept = this.tiles.get(tile.id);
     if (kept?.said === said) return kept;
-    const node = tileNode(tile, words);
-    const made = { said, node, span: sizeTile(node, tile, this.bench) };
+    /** @type {Kept} */
+    const made = { tile, said, node: tileNode(tile, words), span: 1, seen: false };
     this.tiles.set(tile.id, made);
     return made;
+  }
+
+  /**
+   * Look at those of these tiles, in their places, that were not yet seen; give more slots to what
+   * does not fit. Returns whether any grew. Most need one slot and so are laid out only once.
+   */
+  grew(/** @type {string[]} */ ids) {
+    const fresh = [...this.tiles.values()].filter(({ tile, seen }) => !seen && ids.includes(tile.id));
+    const small = fresh.filter(({ node }) => !fitsInside(node));
+    for (const kept of fresh) kept.seen = true;
+    for (const kept of small) kept.span = sizeTile(kept.node, kept.tile, this.bench);
+    return small.length > 0;
   }
 
   /** Return the line above the ways; a new one only where it says something new. */
@@ -90,21 +107,28 @@ export class Standing {
 export function waysView(state, words, standing, all, again) {
   const { grid, bench, folded } = standing;
   folded.setAttribute("aria-label", words.folded_ways);
+  /** Let the ways stand that are open as far as their slots are known; returns which. */
+  const place = () => {
+    const sized = state.tiles.map((/** @type {any} */ tile) => {
+      const { node, span } = standing.tile(tile, words);
+      return { id: tile.id, span, folded: tile.folded, node };
+    });
+    const open = all ? sized.map((/** @type {any} */ each) => each.id) : openOnes(sized, touched.id);
+    keep(
+      grid,
+      sized
+        .filter((/** @type {any} */ each) => open.includes(each.id))
+        .map((/** @type {any} */ each) => each.node),
+    );
+    return open;
+  };
   const arrange = () => {
     if (touched.among !== state.tiles.length) {
       Object.assign(touched, { id: null, among: state.tiles.length });
     }
     standing.only(state.tiles);
-    /** @type {{id: string, span: 1 | 2 | 4, folded: boolean, node: HTMLElement}[]} */
-    const sized = state.tiles.map((/** @type {any} */ tile) => {
-      const { node, span } = standing.tile(tile, words);
-      return { id: tile.id, span, folded: tile.folded, node };
-    });
-    const open = all ? sized.map((each) => each.id) : openOnes(sized, touched.id);
-    keep(
-      grid,
-      sized.filter((each) => open.includes(each.id)).map((each) => each.node),
-    );
+    let open = place();
+    while (standing.grew(open)) open = place();
     bench.replaceChildren();
     standing.fold(
       state.tiles.filter((/** @type {any} */ tile) => !open.includes(tile.id)),
