@@ -40,7 +40,7 @@ class Show:
         self.board.expect(view=view, **says)
         for board in self.boards:
             assert waited(lambda board=board: faults(board), []) == [], board.page.viewport_size
-        assert fits(self.desk.page) == []
+        assert waited(lambda: fits(self.desk.page), []) == []
         self.sizes(view)
 
     def sizes(self, view):

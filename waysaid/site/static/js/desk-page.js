@@ -61,7 +61,12 @@ const keyList = dialog("keys");
 desk.onAdd = addProblem;
 desk.typedChild = () => line.child;
 
-const talk = () => desk.tell("turn-and-talk", { on: !desk.state.board.turn_and_talk });
+/** The button says at once what was told: the state that says it too comes a moment later. */
+const talk = () => {
+  const on = at("talking").getAttribute("aria-pressed") !== "true";
+  at("talking").setAttribute("aria-pressed", String(on));
+  desk.tell("turn-and-talk", { on });
+};
 const pause = () => desk.tell(desk.state.board.paused ? "resumed" : "paused");
 
 /** Keep the buttons of the bar in step with the state. */
