@@ -110,6 +110,8 @@ def asked_anew(state: State, value: Exact, world: World) -> Expression | None:
     if not isinstance(asked, Operation):
         return None
     names = named_anew(state)
+    if not names:
+        return None
     left, right = (names.get(worth(side), side) for side in (asked.left, asked.right))
     if left is asked.left and right is asked.right:
         return None
@@ -125,7 +127,7 @@ def named_anew(state: State) -> dict[Exact | None, Number]:
         result = draft.result
         if draft.whole or isinstance(draft.left, Operation):
             continue
-        if isinstance(result, int | Fraction | Written):
+        if isinstance(result, Number):
             found[worth(draft.left)] = result
     return found
 
@@ -237,11 +239,10 @@ def side_anew(state: State, number: Quantity, value: Exact, world: World) -> Ite
 
 def _as_fraction(number: Quantity, world: World) -> bool:
     """Tell whether a fraction is named for a percentage, or behind a point: a quarter."""
-    if number.leaf == HALF or number.noise:
+    if not isinstance(number.leaf, Fraction) or number.leaf == HALF or number.noise:
         return False
-    fraction = isinstance(number.leaf, Fraction)
     own = [one for one in world.facts.written if exact(one) == number.value]
-    return fraction and any(_point(one) or has_form(one, Form.PERCENT) for one in own)
+    return any(_point(one) or has_form(one, Form.PERCENT) for one in own)
 
 
 def odd_writing(own: Expression, name: Expression) -> int:

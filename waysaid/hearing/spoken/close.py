@@ -15,7 +15,7 @@ from waysaid.hearing.spoken.anew import (
     nearly,
 )
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
+from waysaid.hearing.spoken.frame import EMPTY, HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.meant import cannot, meant, regrouped
 from waysaid.hearing.spoken.part import base_of, is_all, part_step, so_many_of
 from waysaid.hearing.spoken.places import in_other_places, in_places
@@ -53,22 +53,20 @@ def closed(state: State, world: World) -> Iterator[State]:
     Many words close the same state, or one that came to it otherwise; what it becomes is reckoned
     once.
     """
-    key = state.but_cost()
-    known = world.closed.get(key)
-    if known is None:
-        known = world.closed[key] = (state, tuple(_closed(state, world)))
-    first, found = known
-    if first is state:
-        yield from found
-    else:
-        more = state.cost - first.cost
-        for after in found:
-            yield after.come_by(after.cost + more, state.undo, state.heard)
+    known = world.closed.setdefault(state.but_cost(), [])
+    if not known:
+        known += (state, *_closed(state, world))
+        yield from known[1:]
+        return
+    first, *found = known
+    more = state.cost - first.cost
+    for after in found:
+        yield after.come_by(after.cost + more, state.undo, state.heard)
 
 
 def _closed(state: State, world: World) -> Iterator[State]:
     frame = _reached(state)
-    state = replace(state, frame=Frame())
+    state = state.framed(EMPTY)
     if frame.sign is not None and frame.right is not None:
         if frame.wants is not Slot.NONE:
             state = state.and_costs(weights.NO_RESULT)

@@ -62,7 +62,7 @@ class Frame(NamedTuple):
     @property
     def empty(self) -> bool:
         """Whether nothing has been said of it."""
-        return self == _EMPTY
+        return self == EMPTY
 
     @property
     def bare(self) -> Quantity | None:
@@ -86,4 +86,5 @@ class Frame(NamedTuple):
         return self.sign is not None and self.right is not None and self.wants is Slot.NONE
 
 
-_EMPTY = Frame()
+EMPTY = Frame()
+"""The frame of which nothing has been said."""

@@ -132,8 +132,7 @@ def _in_measure(item: Item) -> bool:
 def _keep(beam: Beam, taken: Taken, said: Said) -> None:
     """Keep a state where it costs less than those alike."""
     key = taken[0].key(said.number(taken[0].drafts))
-    other = beam.get(key)
-    if other is None or taken[1] < other[1]:
+    if taken[1] < beam.setdefault(key, taken)[1]:
         beam[key] = taken
 
 

@@ -70,11 +70,11 @@ class State(NamedTuple):
 
     def and_costs(self, more: int) -> "State":
         """Return the same state, so much less likely."""
-        return State._make((self.cost + more, *self[1:])) if more else self
+        return tuple.__new__(State, (self.cost + more, *self[1:])) if more else self
 
     def framed(self, frame: Frame, more: int = 0) -> "State":
         """Return the state with another frame."""
-        return State._make((self.cost + more, frame, *self[2:]))
+        return tuple.__new__(State, (self.cost + more, frame, *self[2:]))
 
     def stepped(self, draft: Draft, more: int = 0, **parts: object) -> "State":
         """Return the state with one more step and other parts changed, so much less likely.
@@ -94,7 +94,7 @@ class State(NamedTuple):
 
     def come_by(self, cost: int, undo: tuple["State", "State"] | None, heard: int) -> "State":
         """Return the state with another cost, states to go back to, and count of numbers."""
-        return State._make((cost, *self[1:-2], undo, heard))
+        return tuple.__new__(State, (cost, *self[1:-2], undo, heard))
 
     @property
     def latest(self) -> Bare | None:

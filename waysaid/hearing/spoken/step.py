@@ -85,9 +85,9 @@ def _known_result(state: State, draft: Draft) -> int:
     """Return what an unsaid result does not cost where it was named before: 8 x 10, halve 16."""
     if draft.result is not None or draft.forced is None:
         return 0
-    named = [one for before in state.drafts for one in leaves(before.left)]
     rests = [before.result for before in state.drafts[-1:] if _takes(before)]
-    return weights.UNSAID if draft.forced in (*named, *rests) else 0
+    named = draft.forced in rests or any(draft.forced in leaves(one.left) for one in state.drafts)
+    return weights.UNSAID if named else 0
 
 
 def _told_by_problem(draft: Draft, world: World) -> int:

@@ -63,8 +63,8 @@ class World:
     sizes: tuple[Exact, ...] = ()
     base: Number | None = None
 
-    closed: dict[object, tuple[Any, Any]] = field(default_factory=dict, compare=False, repr=False)
-    """States and what they become when they are closed, by all but cost, while a line is heard."""
+    closed: dict[object, list[Any]] = field(default_factory=dict, compare=False, repr=False)
+    """States, then what they become when closed, by all but cost, while a line is heard."""
     made: dict[object, Any] = field(default_factory=dict, compare=False, repr=False)
     """The steps that frames and their left sides make, while one line is heard."""
     costs: dict[object, int] = field(default_factory=dict, compare=False, repr=False)
