@@ -17,6 +17,11 @@ def phrases_of(written: str) -> tuple[Phrase, ...]:
     Words part at spaces. A word with `/` is a choice, and an empty choice may be left out:
     `just/ knew/know it` is six words long at most four ways. A `/` alone is the sign.
     """
-    choices = [[one] if one == "/" else one.split("/") for one in written.split()]
-    made = (tuple(letters(fold(word)) for word in words if word) for words in product(*choices))
+    choices = [_choice(one) for one in written.split()]
+    made = (tuple(word for word in words if word) for words in product(*choices))
     return tuple(dict.fromkeys(made))
+
+
+def _choice(one: str) -> list[str]:
+    """Return the folded words that may stand in one place, an empty one among them."""
+    return ["/"] if one == "/" else [letters(fold(word)) for word in one.split("/")]
