@@ -99,6 +99,8 @@ class Meaning(StrEnum):
     """The next thing: then, next, after that."""
     SO = "so"
     """A result or the answer comes: so, altogether, the answer."""
+    TOGETHER = "together"
+    """All that was worked out is put together: and then you add those."""
     BECAUSE = "because"
     """What led to the number before comes now."""
     BUT = "but"

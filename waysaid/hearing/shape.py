@@ -21,7 +21,7 @@ def shaped(drafts: tuple[Draft, ...], facts: Facts) -> Family | None:
     problem = facts.asked
     if not isinstance(problem, Operation):
         return None
-    same = _same_problem(drafts[0], facts)
+    same = _same_problem(drafts[0], facts) or _kept_worth(drafts, facts)
     if same:
         return same
     hops = _hops(drafts)
@@ -54,6 +54,21 @@ def _same_problem(draft: Draft, facts: Facts) -> Family | None:
         return None
     return _SAME.get(equation.left.sign)
 
+
+def _kept_worth(drafts: tuple[Draft, ...], facts: Facts) -> Family | None:
+    """Tell a product or share turned into others worth the same: 300 x 4, 600 x 2, for 150 x 8."""
+    problem, hops = facts.asked, _hops(drafts)
+    if not isinstance(problem, Operation) or problem.sign not in (Sign.TIMES, Sign.OVER):
+        return None
+    if hops is None or len(hops) < _TURNED or drafts[0].left == problem:
+        return None
+    alike = all(hop.sign is problem.sign for hop in hops)
+    kept = all(draft.forced == facts.answer for draft in drafts)
+    return _SAME[problem.sign] if alike and kept else None
+
+
+_TURNED = 2
+"""From how many problems worth the same on they are turned into each other. Our choice."""
 
 _SAME = {
     Sign.PLUS: Family.GIVE_AND_TAKE,

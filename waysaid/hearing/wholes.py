@@ -133,8 +133,8 @@ def _shortened(scan: Scan, one: Whole) -> list[Whole]:
     noise, found = short.heads[one.value] + one.noise, []
     for last in wholes_at(scan, one.end):
         least = 20 if last.many else 10
-        if least <= last.value <= 99 and not (last.digits or last.noise):
-            worth, odd = 100 * one.value + last.value, min(2, noise + last.many)
+        if least <= last.value <= 99 and not last.digits:
+            worth, odd = 100 * one.value + last.value, min(2, noise + last.many + last.noise)
             found.append(Whole(worth, last.end, odd, last.many, single=False))
     for zero in short.zero:
         if scan.has(zero, one.end):

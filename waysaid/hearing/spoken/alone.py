@@ -17,6 +17,7 @@ from waysaid.hearing.spoken.meant import climbed, pretended
 from waysaid.hearing.spoken.part import so_many_parts
 from waysaid.hearing.spoken.pieces import joined
 from waysaid.hearing.spoken.reached import reached
+from waysaid.hearing.spoken.shares import shared_alone
 from waysaid.hearing.spoken.sharing import both_scaled, both_sides, dealt
 from waysaid.hearing.spoken.sized import rest_grouped
 from waysaid.hearing.spoken.state import State
@@ -58,7 +59,8 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     judged = state.so and isinstance(world.facts.problem, Compare)
     known = value <= 10 or value % 10 == 0 or value in world.facts.numbers
     if state.free and known and not (judged and value in world.facts.numbers):
-        yield replace(state, free=False, rounded=number, cost=state.cost + weights.FREE)
+        more = 0 if _digit_of(number, state.standing) else weights.FREE
+        yield replace(state, free=False, rounded=number, cost=state.cost + more)
     if held_against(state, value, world):
         yield replace(state, apart=False)
         return
@@ -77,6 +79,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         *reached(state, number, value, world),
         *_rest_grouped(state, number, world),
         *dealt(state, number, world),
+        *shared_alone(state, number, world),
         *both_sides(state, number, world),
         *both_scaled(state, number, world),
         *_counted(state, number, value, world),
@@ -87,6 +90,11 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         yield loose(state, number)
     elif state.so:
         yield loose(state, number).and_costs(weights.ARRIVED)
+
+
+def _digit_of(number: Quantity, whole: Quantity | None) -> bool:
+    """Tell whether a number is one of the digits of another: what is written and what carried."""
+    return whole is not None and str(whole.value or "").find(str(number.value)) >= 0
 
 
 def _of_hops(

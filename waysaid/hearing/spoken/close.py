@@ -21,6 +21,7 @@ from waysaid.hearing.spoken.part import base_of, is_all, part_step, so_many_of
 from waysaid.hearing.spoken.places import in_other_places, in_places
 from waysaid.hearing.spoken.reached import as_factors
 from waysaid.hearing.spoken.scale import by_two
+from waysaid.hearing.spoken.shares import parts_worked
 from waysaid.hearing.spoken.sharing import factor_asked, from_count, so_many
 from waysaid.hearing.spoken.sized import (
     by_groups,
@@ -199,6 +200,7 @@ def _in_groups(state: State, frame: Frame, start: Quantity, world: World) -> Ite
 def _with_left(state: State, frame: Frame, left: Quantity, world: World) -> Iterator[State]:
     """Yield the step of a frame with its left side said: as said, or digits for their places."""
     yield with_step(state, frame, left, world)
+    yield from parts_worked(state, frame, left, world)
     onto = onto_groups(frame, state, world)
     if onto is not None and onto.left is not None:
         yield with_step(state, onto, onto.left, world).and_costs(weights.PLACED)

@@ -3,6 +3,7 @@
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Quantity
 from waysaid.hearing.spoken.part import of_base
 from waysaid.hearing.spoken.world import World
@@ -45,6 +46,18 @@ def borne_out(draft: Draft, numbers: tuple[Quantity | None, ...], world: World) 
     if not _known(draft, world):
         return 0
     return sum(min(one.noise, _MISHEARD) for one in numbers if one) * weights.NOISE * 2 // 3
+
+
+def follows(draft: Draft, before: tuple[Draft, ...], world: World) -> int:
+    """Return how much less odd a step is that goes on rightly from a result said wrong."""
+    left, last = draft.left, before[-1] if before else None
+    if last is None or last.whole or not isinstance(left, Operation) or last.forced is None:
+        return 0
+    if last.stands == last.forced or worth(left.left) != last.stands or _known(draft, world):
+        return 0
+    meant = replace(draft, left=replace(left, left=last.forced), result=None)
+    known = _known(meant, world)
+    return step_cost(replace(draft, result=None), world) - weights.UNSAID if known else 0
 
 
 _MISHEARD = 3

@@ -13,12 +13,13 @@ from waysaid.hearing.spoken.hops import go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.part import part_step, taken_part
 from waysaid.hearing.spoken.pictured import lacked
+from waysaid.hearing.spoken.pieces import sum_of
 from waysaid.hearing.spoken.placed import place_named
 from waysaid.hearing.spoken.refer import POINTING, both, both_by_two, refer
 from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import HALF, by_two, scaled_by_two, unnamed
 from waysaid.hearing.spoken.sized import groups, how_often, shared_by
-from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.state import State, unused
 from waysaid.hearing.spoken.step import reasoned
 from waysaid.hearing.spoken.verbs import by, half_of_half, scaling, verb
 from waysaid.hearing.spoken.verdict import judged, named_first
@@ -271,6 +272,16 @@ def _so(state: State, item: Item, world: World) -> Iterator[State]:
     yield from _promised(state, world)
 
 
+def _together(state: State, item: Item, world: World) -> Iterator[State]:
+    """Put together all results that nothing was made of yet; what they come to may be left out."""
+    for after in closed(state, world):
+        whole = sum_of(unused(after))
+        if whole is not None:
+            said = (Quantity(side, item.span, said=False) for side in (whole.left, whole.right))
+            frame = Frame(Meaning.TOGETHER, next(said), Sign.PLUS, next(said), wants=Slot.RESULT)
+            yield after.framed(frame, -weights.NO_RESULT - weights.UNSAID - 1)
+
+
 def _because(state: State, item: Item, world: World) -> Iterator[State]:
     """Await what led to a result: to the step just said, or to a number said alone."""
     if state.frame.bare is not None and state.frame.left is not None:
@@ -325,7 +336,12 @@ def _point(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _free(state: State, item: Item, world: World) -> Iterator[State]:
-    """Close what is being said; a number only named comes, a digit, or one rounded."""
+    """Close what is being said; a number only named comes, a digit, or one rounded.
+
+    Or that was carried which was just put on: and the two I carried, ten.
+    """
+    if item.meaning is Meaning.CARRY and state.frame.paired and state.frame.result is None:
+        yield state
     for after in closed(state, world):
         yield replace(after, free=True)
 
@@ -343,7 +359,12 @@ def _vague(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _knew(state: State, item: Item, world: World) -> Iterator[State]:
-    yield replace(state, knew=True)
+    """Take a fact as known; a table that is named by its number may come: I know my twelves."""
+    if state.frame.bare is None:
+        yield replace(state, knew=True)
+    else:
+        for after in closed(state, world):
+            yield replace(after, knew=True)
 
 
 def _unsure(state: State, item: Item, world: World) -> Iterator[State]:
@@ -375,6 +396,7 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.SO: _so,
     Meaning.THINK: _so,
     Meaning.BECAUSE: _because,
+    Meaning.TOGETHER: _together,
     **dict.fromkeys((Meaning.WRITE, Meaning.CARRY, Meaning.BORROW, Meaning.ROUND), _free),
     Meaning.ASK: _ask,
     Meaning.NOT: _denied,

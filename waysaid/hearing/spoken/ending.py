@@ -43,9 +43,9 @@ def restates(state: State, world: World) -> State:
         draft
         for place, draft in enumerate(state.drafts)
         if draft.result is not None
-        or (len(state.drafts) == 1 and not _unnamed(draft, world))
+        or (len(state.drafts) == 1 and not _unnamed(draft, (), world))
         or (
-            not _unnamed(draft, world)
+            not _unnamed(draft, state.drafts[:place], world)
             and not _asks(draft, world)
             and not _later(draft, state.drafts[place + 1 :])
         )
@@ -61,12 +61,15 @@ def restates(state: State, world: World) -> State:
     return replace(state, drafts=marked, cost=state.cost - gone * weights.UNSAID)
 
 
-def _unnamed(draft: Draft, world: World) -> bool:
+def _unnamed(draft: Draft, before: tuple[Draft, ...], world: World) -> bool:
     """Tell whether neither number of a step was said: the tens, and no more of them.
 
-    Groups put on or taken off were said by their number: less two sevens.
+    Groups put on or taken off were said by their number: less two sevens. Nor were results of steps
+    before it that are put together: and then add those.
     """
     if world.sizes and isinstance(draft.left, Operation) and draft.left.sign in HOPS:
+        return False
+    if before and {*leaves(draft.left)} <= {one.stands for one in before}:
         return False
     return Part.LEFT in draft.open and Part.RIGHT in draft.open and not draft.counted
 

@@ -29,6 +29,7 @@ from waysaid.hearing.spoken.outline import (
     share_repeated,
     written_anew,
 )
+from waysaid.hearing.spoken.related import digits_multiplied, related
 from waysaid.hearing.spoken.short import (
     across,
     chunks_counted,
@@ -85,6 +86,8 @@ def likeliest(
     family = doublings(state.drafts, world) or _likeliest(state, found, marks, world)
     if family is Family.BENCHMARK and put_right(without_last_names(state.drafts), world):
         return Family.ADJUST
+    if family is Family.BREAK_UP and marks & _ON_PAPER and digits_multiplied(state.drafts, world):
+        return Family.COLUMN
     near = not marks.isdisjoint((Meaning.ROUND, Meaning.ABOUT))
     if family is Family.BRIDGE and near and rounded_whole(state.drafts, world):
         return Family.ADJUST
@@ -126,7 +129,8 @@ def _likeliest(
     if percents(state, world):
         return Family.BENCHMARK
     return (
-        _explaining(state, marks, world)
+        related(drafts, world)
+        or _explaining(state, marks, world)
         or restated(drafts, world)
         or from_neighbour(drafts, world)
         or counts_put_right(drafts, world)
@@ -151,7 +155,12 @@ def _to_the_asked(
     if len(drafts) == 1:
         return _at_once(drafts[0], found, marks, world)
     before = replace(state, drafts=drafts[:-1])
-    return from_fact(drafts, world) or _explaining(before, marks, world) or found
+    return (
+        related(drafts, world)
+        or from_fact(drafts, world)
+        or _explaining(before, marks, world)
+        or found
+    )
 
 
 def _is_asked(draft: Draft, world: World) -> bool:

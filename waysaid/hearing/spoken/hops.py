@@ -9,6 +9,7 @@ from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.meant import below
+from waysaid.hearing.spoken.shares import shared_alone
 from waysaid.hearing.spoken.sized import rest_grouped
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
@@ -61,7 +62,10 @@ def more(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
     if frame.bare is not None:
         yield from _behind(state, sign, world)
-        if frame.left is not None and rest_grouped(state, frame.left, world) is not None:
+        if frame.left is not None and (
+            rest_grouped(state, frame.left, world) is not None
+            or any(shared_alone(state, frame.left, world))
+        ):
             yield state
         than = Frame(sign=sign, right=frame.left, wants=Slot.LEFT)
         yield state.framed(than, 1)

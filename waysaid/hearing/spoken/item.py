@@ -242,6 +242,8 @@ def _cut_short(
         behind = (one for one in readings if one.end > numeral.end)
         return int(any(_ended(one, words, lexicon) for one in behind))
     joined = _may_mean(words, numeral.end, lexicon, _JOINTS)
+    if joined and _takes_part(numeral, readings, words, lexicon):
+        return 0
     if not isinstance(numeral.leaf, int) or numeral.leaf % 100 == 0:
         goes_on = _may_mean(words, max(one.end for one in readings), lexicon, _GO_ON)
         return 1 if not joined else 0 if goes_on else 2
@@ -251,6 +253,16 @@ def _cut_short(
         return 2 if numeral.leaf < 100 else 3
     end = max(one.end for one in readings)
     return 1 if _may_mean(words, end, lexicon, _GO_ON) else 3
+
+
+def _takes_part(
+    numeral: Numeral, readings: tuple[Numeral, ...], words: tuple[Word, ...], lexicon: Lexicon
+) -> bool:
+    """Tell whether a part of something comes behind a number: 34 of `thirty four and half of`."""
+    longest = max(readings, key=lambda one: one.end)
+    parts = isinstance(numeral.leaf, int) and not isinstance(longest.leaf, int)
+    whole = parts and longest.leaf and int(exact(longest.leaf)) == numeral.leaf
+    return bool(whole) and _may_mean(words, longest.end, lexicon, (Meaning.OF,))
 
 
 _JOINTS = (Meaning.AND,)

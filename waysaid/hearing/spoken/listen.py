@@ -17,8 +17,7 @@ from waysaid.hearing.spoken.outcome import outcome
 from waysaid.hearing.spoken.outline import share_repeated
 from waysaid.hearing.spoken.part import divided
 from waysaid.hearing.spoken.search import search
-from waysaid.hearing.spoken.sharing import multiplied, parts_joined
-from waysaid.hearing.spoken.short import products_named
+from waysaid.hearing.spoken.sharing import multiplied, parts_joined, parts_shared
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.talk import Talk, talk_of
 from waysaid.hearing.spoken.world import World, asks, world_of
@@ -56,7 +55,7 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     drafts = counted_from(named_whole(kept(state.drafts, talk), talk), world)
     drafts = given(told_anew(drafts, talk.marks, world), talk.marks, world)
     if world.groups and not state.bare:
-        drafts = products_named(parts_joined(drafts, talk.joins), world)
+        drafts = parts_joined(parts_shared(drafts, world), talk.joins)
     state = state._replace(drafts=drafts)
     match = _matched(state.drafts, world)
     answer = outcome(state, talk, match, world)

@@ -16,7 +16,7 @@ from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import HALF, by_two, unnamed
 from waysaid.hearing.spoken.sharing import unit_named
-from waysaid.hearing.spoken.sized import hop_of
+from waysaid.hearing.spoken.sized import hop_of, more_groups
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.step import ends_earlier
 from waysaid.hearing.spoken.verdict import JUDGING, judged_behind
@@ -67,6 +67,8 @@ def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
             yield from _after_verb(state, said, world)
         case _:
             yield state.framed(Frame(left=said))
+            if state.knew and said.many and world.groups:
+                yield state.and_costs(weights.REPEATED)
 
 
 def _left(state: State, said: Quantity, world: World) -> Iterator[State]:
@@ -181,6 +183,9 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield state
     if frame.verb is Meaning.FROM and frame.left is None and said.value in world.facts.numbers:
         yield state.framed(replace(frame, verb=Meaning.ADD))
+    some = more_groups(frame, said, state, world)
+    if some is not None:
+        yield from closed(state.framed(some), world)
     one_group = frame.sign in HOPS and said.value in world.sizes
     if one_group and frame.right is not None and frame.right.value == 1:
         yield state.framed(replace(frame, right=said))

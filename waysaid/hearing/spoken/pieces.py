@@ -56,15 +56,25 @@ def _kept_whole(state: State, world: World) -> tuple[Exact, ...]:
 
 def _put_together(pool: tuple[Exact, ...], value: Exact) -> Expression | None:
     """Return the sum of all the pieces, or the difference of two, that comes to the value."""
-    if len(pool) not in _PIECES:
+    whole = sum_of(pool)
+    if whole is None:
         return None
-    first, *rest = pool
-    if sum(pool) == value and all(pool):
-        signed = ((Sign.MINUS, exact(-one)) if one < 0 else (Sign.PLUS, one) for one in rest)
-        return chain(first, *signed)
+    first = pool[0]
+    if sum(pool) == value:
+        return whole
     if len(pool) == 2 and first - pool[1] == value and pool[1]:
         return Operation(Sign.MINUS, first, pool[1])
     return None
+
+
+def sum_of(pool: tuple[Exact, ...]) -> Operation | None:
+    """Return all the pieces put together, those below zero taken off; None where one is nothing."""
+    if len(pool) not in _PIECES or not all(pool):
+        return None
+    first, *rest = pool
+    signed = ((Sign.MINUS, exact(-one)) if one < 0 else (Sign.PLUS, one) for one in rest)
+    whole = chain(first, *signed)
+    return whole if isinstance(whole, Operation) else None
 
 
 def _pairs(ends: tuple[Exact, ...], value: Exact, world: World) -> list[tuple[Exact, Exact]]:

@@ -165,11 +165,12 @@ def _taken(state: State, item: Item, world: World) -> Iterator[Taken]:
     elif item.meaning is None:
         yield state, state.cost + weights.WORD, state.undo, state.heard
     elif item.meaning is Meaning.CORRECT:
-        for after in _corrected(state, item):
+        for after in (*_corrected(state, item), *_replaced(state, item, world)):
             yield after, after.cost, after.undo, after.heard
     else:
         for after in effect(state, item, world):
             begins = item.meaning in _STATEMENT or after.frame.verb is not state.frame.verb
+            begins = begins or (state.frame.empty and after.frame.sign is not None)
             back = (state.undo[0], state) if begins and state.undo else after.undo
             yield after, after.cost + noise, back, after.heard
 
@@ -186,6 +187,19 @@ def _corrected(state: State, item: Item) -> Iterator[State]:
         yield _gone_back(state, back, item, more + noise)
     more = weights.WITHDRAWN_ALL + weights.WITHDRAWN * max(0, state.heard - 2)
     yield _gone_back(state, State(), item, more + noise)
+
+
+def _replaced(state: State, item: Item, world: World) -> Iterator[State]:
+    """Take back the number before the last, which was said in its stead: thirty, 36 I mean."""
+    new = state.spoken
+    last = state.undo[0].undo if state.undo else None
+    if last is None or new is None or not new.said or state.heard < 2:
+        return
+    stretch = (_heard_until(last[0]), new.span[0])
+    more = weights.WITHDRAWN + item.noise * weights.NOISE
+    for after in number(last[0], new, world):
+        dropped = (*state.dropped, stretch)
+        yield replace(after, dropped=dropped, undo=last, heard=last[0].heard + 1).and_costs(more)
 
 
 def _gone_back(state: State, back: State, item: Item, more: int) -> State:

@@ -1,6 +1,7 @@
 """What is said short of a sharing: 21 are three, the 4 left is one, one group too many."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from waysaid.hearing.draft import COUNTED, RESULT_ALONE, Draft
 from waysaid.hearing.reading import Part
@@ -98,6 +99,26 @@ def _doubled(draft: Draft) -> Draft:
 def multiplied(drafts: tuple[Draft, ...]) -> tuple[Draft, ...]:
     """Return the steps, equal numbers put together as so many of them: 50 x 2 for 50 + 50."""
     return tuple(_multiplied(draft) for draft in drafts)
+
+
+def parts_shared(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:
+    """Return the steps, a quarter of a number written as the number shared by four: 36 / 4.
+
+    That is where all numbers of the problem are whole.
+    """
+    if not all(isinstance(one, int) for one in world.facts.written):
+        return drafts
+    return tuple(_part_shared(draft) for draft in drafts)
+
+
+def _part_shared(draft: Draft) -> Draft:
+    left = draft.left
+    if not isinstance(left, Operation) or left.sign is not Sign.TIMES or draft.whole:
+        return draft
+    part, whole = left.left, left.right
+    if not isinstance(part, Fraction) or part.numerator != 1 or not isinstance(whole, int):
+        return draft
+    return replace(draft, left=Operation(Sign.OVER, whole, part.denominator))
 
 
 def _multiplied(draft: Draft) -> Draft:

@@ -2,44 +2,16 @@
 
 from fractions import Fraction
 
-from waysaid.hearing.draft import RESULT_ALONE, Draft
+from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.outline import shared_of
 from waysaid.hearing.spoken.world import World
-from waysaid.hearing.worth import worth
-from waysaid.number import Exact, Image, Operation, Sign, exact, leaves
+from waysaid.number import Exact, Image, Operation, Sign
 from waysaid.ways import Family
 
 _MOST_OFF = 3
 """How many groups more or fewer make a neighbouring fact. Our choice."""
-
-
-def products_named(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:
-    """Return the steps with the products that the parts of a factor come to, where they were said.
-
-    Of `thirteen is ten and three, so forty and twelve` for 13 x 4 they are 10 x 4 and 3 x 4.
-    """
-    factors = _factors(world)
-    if factors is None:
-        return drafts
-    told: list[Draft] = []
-    parts: tuple[Exact, ...] = ()
-    other: Exact = 1
-    for draft in drafts:
-        pair = pair_of(draft)
-        if draft.whole and isinstance(draft.result, Operation) and worth(draft.left) in factors:
-            parts = tuple(exact(one) for one in leaves(draft.result) if isinstance(one, int))
-            other = factors[0] if worth(draft.left) == factors[1] else factors[1]
-        elif pair is not None and pair[1] is Sign.PLUS and len(parts) == 2:
-            ends = tuple(exact(one * other) for one in parts)
-            told += [
-                Draft(Operation(Sign.TIMES, one, other), RESULT_ALONE, draft.span, end)
-                for one, end in zip(parts, ends, strict=True)
-                if pair[::2] == ends
-            ]
-        told.append(draft)
-    return tuple(told)
 
 
 def _factors(world: World) -> tuple[Exact, ...] | None:

@@ -137,6 +137,19 @@ def onto_groups(frame: Frame, state: State, world: World) -> Frame | None:
     return hop if hop.comes_to == end.value else None
 
 
+def more_groups(frame: Frame, end: Quantity, state: State, world: World) -> Frame | None:
+    """Return the product of some more groups and what they come to: and two more, fifty."""
+    times = frame.right
+    if frame.sign is not Sign.PLUS or frame.left is not None or times is None or frame.result:
+        return None
+    for size in sizes(state, world):
+        whole = Operation(Sign.TIMES, times.leaf, size)
+        if size > 1 and times.value not in (None, 1) and worth(whole) == end.value:
+            right = Quantity(size, times.span, said=False)
+            return Frame(left=times, sign=Sign.TIMES, right=right, result=end)
+    return None
+
+
 def rest_grouped(state: State, number: Quantity, world: World) -> Frame | None:
     """Return how many groups what was left over makes: sixty left, and that's four more."""
     last = pair_of(state.drafts[-1]) if state.drafts else None

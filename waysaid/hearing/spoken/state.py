@@ -82,7 +82,7 @@ class State(NamedTuple):
         What was promised before it has come.
         """
         drafts = (*self.drafts, draft)
-        return replace(self, drafts=drafts, so=False, cost=self.cost + more, **parts)
+        return replace(self, drafts=drafts, so=False, free=False, cost=self.cost + more, **parts)
 
     def but_cost(self) -> tuple[object, ...]:
         """Return what tells states apart but for their cost and what they came from.

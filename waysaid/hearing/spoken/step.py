@@ -6,7 +6,7 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.cost import borne_out, step_cost
+from waysaid.hearing.spoken.cost import borne_out, follows, step_cost
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World
@@ -32,6 +32,7 @@ def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State
     state = _said_late(state, (left, frame.right))
     less = known if left.said or state.drafts else 0
     less += _known_result(state, draft) or _told_by_problem(draft, world)
+    less += follows(draft, state.drafts, world)
     return state.stepped(
         draft,
         cost - less,

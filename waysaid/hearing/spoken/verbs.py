@@ -8,6 +8,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Slot
 from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.scale import by_two, unnamed
 from waysaid.hearing.spoken.sized import groups_in
 from waysaid.hearing.spoken.state import State
@@ -55,6 +56,9 @@ def by(state: State, item: Item, world: World) -> Iterator[State]:
     else:
         yield from groups_in(state, world)
         yield state
+        last = pair_of(state.drafts[-1]) if state.drafts and frame.empty else None
+        if last is not None and last[1] in _SCALES.values():
+            yield state.framed(Frame(sign=last[1], wants=Slot.RIGHT))
 
 
 def half_of_half(state: State, item: Item, world: World) -> Iterator[State]:
