@@ -6,6 +6,7 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.apart import apart
+from waysaid.hearing.spoken.asides import done, knew, unsure, vague
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
@@ -346,31 +347,6 @@ def _free(state: State, item: Item, world: World) -> Iterator[State]:
         yield replace(after, free=True)
 
 
-def _done(state: State, item: Item, world: World) -> Iterator[State]:
-    """Close what is being said; that it is all tells nothing where more is said after it."""
-    for after in closed(state, world):
-        yield after.and_costs(weights.NEXT)
-
-
-def _vague(state: State, item: Item, world: World) -> Iterator[State]:
-    """Tell only the beginning of the number just said: sixty something."""
-    if state.frame.bare is not None:
-        yield from closed(state, world)
-
-
-def _knew(state: State, item: Item, world: World) -> Iterator[State]:
-    """Take a fact as known; a table that is named by its number may come: I know my twelves."""
-    if state.frame.bare is None:
-        yield replace(state, knew=True)
-    else:
-        for after in closed(state, world):
-            yield replace(after, knew=True)
-
-
-def _unsure(state: State, item: Item, world: World) -> Iterator[State]:
-    yield replace(state, unsure=True)
-
-
 _EFFECTS: dict[Meaning, Effect] = {
     **dict.fromkeys((Meaning.PLUS, Meaning.MINUS, Meaning.TIMES, Meaning.OVER), _infix),
     Meaning.OF: _of,
@@ -400,10 +376,10 @@ _EFFECTS: dict[Meaning, Effect] = {
     **dict.fromkeys((Meaning.WRITE, Meaning.CARRY, Meaning.BORROW, Meaning.ROUND), _free),
     Meaning.ASK: _ask,
     Meaning.NOT: _denied,
-    **dict.fromkeys((Meaning.DONE, Meaning.LOST), _done),
-    Meaning.KNEW: _knew,
-    Meaning.UNSURE: _unsure,
-    Meaning.VAGUE: _vague,
+    **dict.fromkeys((Meaning.DONE, Meaning.LOST), done),
+    Meaning.KNEW: knew,
+    Meaning.UNSURE: unsure,
+    Meaning.VAGUE: vague,
     Meaning.BOTH: both,
     **dict.fromkeys(POINTING, refer),
     **dict.fromkeys(

@@ -27,7 +27,7 @@ def left_over(state: State, item: Item, world: World) -> Iterator[State]:
         return
     share = rest_shared(state, rest, world) if rest is not None else None
     if share is not None:
-        yield state.framed(share)
+        yield state.framed(share, -weights.ARRIVED)
     for after in closed(state, world):
         yield after.and_costs(weights.IGNORED)
         yield after.framed(Frame(verb=Meaning.LEFT_OVER, wants=Slot.RIGHT))
@@ -54,7 +54,7 @@ def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
     if groups is not None and (rest.leaf < divisor or after is state or wrong):
         whole = groups * divisor + rest.leaf == world.facts.numbers[0]
         slip = weights.SLIP if rest.leaf < divisor else weights.FALSE
-        cost = 0 if whole or after is not state else slip
+        cost = 0 if (whole and rest.leaf < divisor) or after is not state else slip
         found = Remainder(groups, rest.leaf)
         yield replace(after, verdict=found, spoken=rest).and_costs(cost)
     elif after is not state:

@@ -177,7 +177,7 @@ def _taken(state: State, item: Item, world: World) -> Iterator[Taken]:
 
 def _corrected(state: State, item: Item) -> Iterator[State]:
     """Take back the last number, the clause, or all; or nothing, where nothing was said."""
-    yield state.and_costs(weights.WORD)
+    yield state.and_costs(weights.IGNORED)
     if state.undo is None:
         return
     last, clause = state.undo
@@ -191,15 +191,25 @@ def _corrected(state: State, item: Item) -> Iterator[State]:
 
 def _replaced(state: State, item: Item, world: World) -> Iterator[State]:
     """Take back the number before the last, which was said in its stead: thirty, 36 I mean."""
-    new = state.spoken
+    new, old = state.frame.bare or state.spoken, state.undo[0].spoken if state.undo else None
     last = state.undo[0].undo if state.undo else None
-    if last is None or new is None or not new.said or state.heard < 2:
+    if last is None or new is None or old is None or not _alike(old, new):
         return
     stretch = (_heard_until(last[0]), new.span[0])
     more = weights.WITHDRAWN + item.noise * weights.NOISE
+    dropped = (*state.dropped, stretch)
     for after in number(last[0], new, world):
-        dropped = (*state.dropped, stretch)
         yield replace(after, dropped=dropped, undo=last, heard=last[0].heard + 1).and_costs(more)
+
+
+def _alike(old: Quantity, new: Quantity) -> bool:
+    """Tell whether one number may have been said for another: of whole ones as many digits.
+
+    Something parts the two, if only a comma.
+    """
+    whole = isinstance(old.leaf, int) and isinstance(new.leaf, int)
+    apart = new.said and new.span[0] - old.span[1] > 1
+    return apart and (not whole or len(str(old.leaf)) == len(str(new.leaf)))
 
 
 def _gone_back(state: State, back: State, item: Item, more: int) -> State:

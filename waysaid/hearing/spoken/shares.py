@@ -73,5 +73,7 @@ def shared_alone(state: State, number: Quantity, world: World) -> Iterator[State
         draft = Draft(side, (Part.OP, Part.RIGHT), span, number.leaf)
         used = [draft.left for draft in state.drafts if isinstance(draft.left, Operation)]
         rest = any(worth(one.left) == whole - shared.value for one in used)
+        if number.value == 1 and not rest:
+            return
         more = -weights.ARRIVED if rest else 0 if state.drafts else weights.HOPPED
         yield replace(state.stepped(draft, more, standing=number), bare=state.bare[:-1])

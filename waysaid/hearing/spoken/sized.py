@@ -8,7 +8,7 @@ from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.state import State, counts
-from waysaid.hearing.spoken.world import World
+from waysaid.hearing.spoken.world import World, asks
 from waysaid.hearing.turned import turned_side
 from waysaid.hearing.worth import worth
 from waysaid.number import Exact, Operation, Sign, exact
@@ -144,7 +144,8 @@ def more_groups(frame: Frame, end: Quantity, state: State, world: World) -> Fram
         return None
     for size in sizes(state, world):
         whole = Operation(Sign.TIMES, times.leaf, size)
-        if size > 1 and times.value not in (None, 1) and worth(whole) == end.value:
+        known = asks(whole, world) or times.value in (None, 1)
+        if size > 1 and not known and worth(whole) == end.value:
             right = Quantity(size, times.span, said=False)
             return Frame(left=times, sign=Sign.TIMES, right=right, result=end)
     return None
