@@ -7,7 +7,7 @@ from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.outline import shared_of
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Exact, Operation, Sign
+from waysaid.number import Exact, Operation, Sign, exact
 from waysaid.ways import Family
 
 
@@ -34,9 +34,9 @@ def _by_share(drafts: tuple[Draft, ...], world: World) -> Family | None:
     whole, size = shared
     if first[:2] == (whole, Sign.OVER) and last == (whole, Sign.OVER, size) and first[2] != size:
         return Family.ADJUST
-    part, count = first[0], drafts[0].stands
-    if first[1] is Sign.TIMES:
-        part, count = count, first[0] if first[2] == size else first[2]
+    product, ends = first[1] is Sign.TIMES, drafts[0].stands
+    part = ends if product else first[0]
+    count = (first[0] if first[2] == size else first[2]) if product else ends
     times = Fraction(whole) / Fraction(part or 1)
     if size not in first[::2] or last[1] is not Sign.TIMES or times.denominator != 1 or times == 1:
         return None
@@ -85,7 +85,7 @@ def digits_multiplied(drafts: tuple[Draft, ...], world: World) -> bool:
     asked = world.facts.asked
     if not isinstance(asked, Operation) or asked.sign is not Sign.TIMES or not world.whole:
         return False
-    tens: set[Exact] = {int(one) // 10 % 10 for one in world.facts.numbers} - {0}
+    tens = {exact(int(one) // 10 % 10) for one in world.facts.numbers} - {0}
     own = {*world.facts.numbers}
     pairs = [pair for pair in map(pair_of, drafts) if pair and pair[1] is Sign.TIMES]
     return any(one in tens and other in own for pair in pairs for one, other in _turns(pair))
