@@ -56,7 +56,8 @@ def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
         slip = weights.SLIP if rest.leaf < divisor else weights.FALSE
         cost = 0 if (whole and rest.leaf < divisor) or after is not state else slip
         found = Remainder(groups, rest.leaf)
-        yield replace(after, verdict=found, spoken=rest).and_costs(cost)
+        told = weights.NEXT if rest.leaf < divisor else 0
+        yield replace(after, verdict=found, spoken=rest).and_costs(cost - told)
     elif after is not state:
         yield replace(after, spoken=rest)
 

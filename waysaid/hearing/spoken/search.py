@@ -146,7 +146,8 @@ def _best(beam: Beam, width: int) -> list[State]:
 
 def _so_far(taken: Taken) -> int:
     """Return what a state costs, and what the numbers alone will cost of it at the least."""
-    return taken[1] + weights.RESTATED * max(0, len(taken[0].bare) - 1)
+    loose = len(taken[0].bare) - (taken[0].frame.sign is not None or not taken[0].frame.left)
+    return taken[1] + weights.RESTATED * max(0, loose)
 
 
 def _taken(state: State, item: Item, world: World) -> Iterator[Taken]:
@@ -183,7 +184,7 @@ def _corrected(state: State, item: Item) -> Iterator[State]:
     last, clause = state.undo
     noise = item.noise * weights.NOISE
     for back in (last, clause):
-        more = weights.WITHDRAWN + max(0, state.heard - back.heard - 2)
+        more = weights.WITHDRAWN + max(back is not last, state.heard - back.heard - 2)
         yield _gone_back(state, back, item, more + noise)
     more = weights.WITHDRAWN_ALL + weights.WITHDRAWN * max(0, state.heard - 2)
     yield _gone_back(state, State(), item, more + noise)
