@@ -17,7 +17,7 @@ from waysaid.hearing.spoken.anew import (
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import EMPTY, HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.meant import cannot, meant, regrouped
-from waysaid.hearing.spoken.part import base_of, is_all, part_step, so_many_of
+from waysaid.hearing.spoken.part import base_of, is_all, part_step, so_many_of, taken_part
 from waysaid.hearing.spoken.places import in_other_places, in_places
 from waysaid.hearing.spoken.reached import as_factors
 from waysaid.hearing.spoken.scale import by_two
@@ -32,6 +32,7 @@ from waysaid.hearing.spoken.sized import (
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import with_step
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.turned import turned_side
 from waysaid.hearing.worth import worth
 from waysaid.number import (
     BLANK,
@@ -104,7 +105,9 @@ def _scaled_again(state: State, frame: Frame, world: World) -> Iterator[State]:
         return
     if start is not None and state.drafts[-1].result is not None:
         left = replace(start, said=False)
-        yield with_step(state, by_two(frame.verb is Meaning.HALF, left, world), left, world)
+        scaled = with_step(state, by_two(frame.verb is Meaning.HALF, left, world), left, world)
+        known = turned_side(scaled.drafts[-1].left) in world.lefts
+        yield scaled.and_costs(-weights.ARRIVED if known else 0)
 
 
 def _scaled_before(state: State, frame: Frame) -> bool:
@@ -200,6 +203,8 @@ def _in_groups(state: State, frame: Frame, start: Quantity, world: World) -> Ite
 def _with_left(state: State, frame: Frame, left: Quantity, world: World) -> Iterator[State]:
     """Yield the step of a frame with its left side said: as said, or digits for their places."""
     yield with_step(state, frame, left, world)
+    if frame.result is None and taken_part(frame, world) is not None:
+        yield state.and_costs(weights.NEXT)
     yield from parts_worked(state, frame, left, world)
     onto = onto_groups(frame, state, world)
     if onto is not None and onto.left is not None:

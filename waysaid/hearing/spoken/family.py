@@ -29,7 +29,7 @@ from waysaid.hearing.spoken.outline import (
     share_repeated,
     written_anew,
 )
-from waysaid.hearing.spoken.related import digits_multiplied, related
+from waysaid.hearing.spoken.related import both_rounded, digits_multiplied, related
 from waysaid.hearing.spoken.short import (
     across,
     chunks_counted,
@@ -119,7 +119,8 @@ def _likeliest(
     if _one_side(state, world) or _both_known(drafts, world):
         return Family.KNOWN_FACT
     on_paper = not marks.isdisjoint(_ON_PAPER)
-    if found in (None, Family.SPLIT) and places_alike(drafts, world) > (0 if on_paper else 1):
+    by_place = (None, Family.SPLIT, *((Family.RENAME,) if world.pointed else ()))
+    if found in by_place and places_alike(drafts, world) > (0 if on_paper else 1):
         return Family.COLUMN if on_paper else Family.SPLIT
     counts = found is Family.COUNTING
     if counts and not counted(drafts):
@@ -130,6 +131,7 @@ def _likeliest(
         return Family.BENCHMARK
     return (
         related(drafts, world)
+        or both_rounded(drafts, world)
         or _explaining(state, marks, world)
         or restated(drafts, world)
         or from_neighbour(drafts, world)

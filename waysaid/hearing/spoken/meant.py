@@ -87,7 +87,8 @@ def climbed(state: State, total: Quantity, world: World) -> tuple[tuple[Exact, .
     end: Exact | None = None
     for draft in reversed(state.drafts):
         left = draft.left
-        if draft.whole or not isinstance(left, Operation) or left.sign is not Sign.PLUS:
+        plus = isinstance(left, Operation) and left.sign is Sign.PLUS and not draft.counted
+        if draft.whole or not isinstance(left, Operation) or not plus:
             break
         here, size = worth(left.left), worth(left.right)
         if size in numbers and here not in numbers:

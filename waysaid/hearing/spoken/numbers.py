@@ -11,7 +11,7 @@ from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.meant import climbed, pretended
 from waysaid.hearing.spoken.moved import pair_of
-from waysaid.hearing.spoken.part import base_of, base_value, part_step, taken_part
+from waysaid.hearing.spoken.part import base_of, base_value, is_part, part_step, taken_part
 from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import HALF, by_two, unnamed
@@ -169,7 +169,9 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
         return
     yield from _part_taken(state, said, world)
     yield from _of_tops(state, said, world)
-    done = state.framed(replace(frame, result=said, wants=Slot.NONE))
+    begun = frame.left is not None and frame.left.value == said.value != frame.comes_to
+    more = weights.ARRIVED if begun else 0
+    done = state.framed(replace(frame, result=said, wants=Slot.NONE), more)
     yield from closed(done, world)
     for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
         total = climbed(after, said, world) is not None or ends_earlier(after, said)
@@ -187,7 +189,7 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
     if some is not None:
         yield from closed(state.framed(some), world)
     one_group = frame.sign in HOPS and said.value in world.sizes
-    if one_group and frame.right is not None and frame.right.value == 1:
+    if frame.right is not None and frame.right.value == 1 and (one_group or _one_part(frame, said)):
         yield state.framed(replace(frame, right=said))
     if frame.right is not None and said.many and frame.sign in HOPS:
         whole = hop_of(frame.right, said, world) if frame.sign is Sign.MINUS else None
@@ -207,6 +209,11 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield from closed(done, world)
     for after in closed(state, world):
         yield after.framed(Frame(left=said))
+
+
+def _one_part(frame: Frame, said: Quantity) -> bool:
+    """Tell whether a number names the part of which one more was said: and one more fifth."""
+    return frame.sign in HOPS and frame.result is None and is_part(said) and not said.many
 
 
 def _of_tops(state: State, said: Quantity, world: World) -> Iterator[State]:

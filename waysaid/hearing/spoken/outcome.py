@@ -184,7 +184,8 @@ def _seconds(state: State, talk: Talk) -> bool:
     """
     got = talk.got and Meaning.NOT not in talk.marks
     own = state.bare and state.bare[-1].quantity.span[1] <= talk.seconded
-    return Meaning.AGREE in talk.marks and not (got or own)
+    apart = talk.ends is not None and Meaning.NOT not in talk.marks
+    return Meaning.AGREE in talk.marks and not (got or own or apart)
 
 
 def _of_a_story(state: State, talk: Talk) -> bool:

@@ -75,6 +75,7 @@ def places_alike(drafts: tuple[Draft, ...], world: World) -> int:
         {exact(Fraction(one) / size) for one in place}
         for size, place in zip(_SIZES, places, strict=True)
     ]
+    digits.append({exact(Fraction(one) % 1 * 10) for one in numbers} if world.pointed else set())
     fuller = [{max(two), min(two) + 10} for two in digits if len(two) == 2]
     places.append({exact(one - int(one)) for one in numbers})
     places.append(_behind_point(world))

@@ -86,7 +86,7 @@ def _it(state: State) -> Iterator[tuple[Number, int]]:
     giving = state.frame.verb is Meaning.GIVE
     found: dict[object, int] = {}
     for one, more in (
-        (state.amount if giving else None, 0),
+        (state.amount if giving or state.dropped else None, 0),
         (state.standing, weights.POINTED if giving else 0),
         (state.spoken, weights.POINTED),
     ):

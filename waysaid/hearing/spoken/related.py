@@ -21,6 +21,22 @@ def related(drafts: tuple[Draft, ...], world: World) -> Family | None:
     )
 
 
+def both_rounded(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell both numbers of a sum made larger and friendly, and what was too much taken off."""
+    numbers, asked = world.facts.numbers, world.facts.asked
+    first, last = (pair_of(draft) for draft in drafts) if len(drafts) == 2 else (None, None)
+    if first is None or last is None or not isinstance(asked, Operation) or len(numbers) != 2:
+        return None
+    if asked.sign is not Sign.PLUS or first[1] is not Sign.PLUS or last[1] is not Sign.MINUS:
+        return None
+    if not {first[0], first[2]}.isdisjoint(numbers) or last[0] != drafts[0].stands:
+        return None
+    over = Fraction(first[0] + first[2] - sum(numbers))
+    pairs = zip(map(Fraction, (first[0], first[2])), numbers, strict=True)
+    close = sum(abs(one - own) for one, own in pairs)
+    return Family.ADJUST if over == last[2] and close <= max(1, min(numbers)) else None
+
+
 def _by_share(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell a sharing worked out from one that is like it.
 

@@ -98,9 +98,18 @@ def rounded_whole(drafts: tuple[Draft, ...], world: World) -> Family | None:
 
 
 def across(drafts: tuple[Draft, ...], world: World) -> bool:
-    """Tell bottoms of fractions put together like tops, which is no way: 8 + 8 for 3/8 + 3/8."""
+    """Tell bottoms of fractions put together like tops, which is no way: 8 + 8 for 3/8 + 3/8.
+
+    Nor is it one to multiply top and bottom by a whole number: 3 x 2 and 3 x 5 for 3 x 2/5.
+    """
     numbers = [Fraction(one) for one in world.facts.numbers]
-    if not world.parted or len(numbers) != 2 or max(numbers) > 1:
+    if not world.parted or len(numbers) != 2:
+        return False
+    if Sign.TIMES in world.signs and max(numbers).denominator == 1:
+        sides = [{max(numbers), one} for one in (min(numbers).numerator, min(numbers).denominator)]
+        pairs = [pair for pair in map(pair_of, drafts) if pair and pair[1] is Sign.TIMES]
+        return all(any({*pair[::2]} == side for pair in pairs) for side in sides)
+    if max(numbers) > 1:
         return False
     bottoms = [one.denominator for one in numbers]
     pairs = [pair for pair in map(pair_of, drafts) if pair and pair[1] in HOPS]

@@ -36,9 +36,15 @@ def sizes(state: State, world: World) -> tuple[Exact, ...]:
 def groups(state: State, item: Item, world: World) -> Iterator[State]:
     """Take a number as one of groups whose size is known: ten groups, and one row more."""
     frame = state.frame
-    yield state.and_costs(weights.IGNORED if frame.bare is not None and world.sizes else 0)
     if frame.bare is not None and frame.left is not None:
+        yield state.and_costs(weights.IGNORED if world.sizes else 0)
         yield from _of_size(state, frame.left, world)
+    elif frame.left is None and frame.right is not None and frame.sign in HOPS:
+        of = list(_of_standing(replace(state, frame=Frame()), frame.right, world))
+        yield from (one.and_costs(weights.NEXT) for one in of)
+        yield state.and_costs(weights.ARRIVED if of else 0)
+    else:
+        yield state
     yield from _hops(state, world)
 
 
@@ -46,18 +52,24 @@ def _of_size(state: State, count: Quantity, world: World) -> Iterator[State]:
     """Yield so many of what stands, where some way has it; or of the size of a group."""
     if not isinstance(count.leaf, int):
         return
-    known = state.standing if state.drafts and world.groups else None
-    if known is not None and isinstance(known.leaf, int):
-        side = turned_side(Operation(Sign.TIMES, count.leaf, known.leaf))
-        if side in world.lefts:
-            right = replace(known, said=False)
-            yield state.framed(Frame(left=count, sign=Sign.TIMES, right=right))
+    yield from _of_standing(state, count, world)
     found = sizes(state, world)
     others = [one for one in found if one != count.value] or list(found)
     for size in others:
         right = Quantity(size, count.span, said=False)
         more = weights.POINTED if len(others) > 1 else 0
         yield state.framed(Frame(left=count, sign=Sign.TIMES, right=right), more)
+
+
+def _of_standing(state: State, count: Quantity, world: World) -> Iterator[State]:
+    """Yield so many of what stands, where some way has it, or it is no whole number."""
+    known = state.standing if state.drafts and world.groups else None
+    if known is None or not isinstance(count.leaf, int):
+        return
+    side = turned_side(Operation(Sign.TIMES, count.leaf, known.leaf))
+    if side in world.lefts or not isinstance(known.leaf, int):
+        right = replace(known, said=False)
+        yield state.framed(Frame(left=count, sign=Sign.TIMES, right=right))
 
 
 def shared_by(state: State, span: tuple[int, int]) -> Quantity | None:

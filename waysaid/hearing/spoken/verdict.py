@@ -51,6 +51,8 @@ def judged(state: State, item: Item, world: World) -> Iterator[State]:
 
 def _of_claim(state: State, meaning: Meaning, world: World) -> Iterator[State]:
     said = {Meaning.FALSE: Verdict.FALSE, Meaning.TRUE: Verdict.TRUE, Meaning.EQUAL: Verdict.TRUE}
+    if meaning not in said and (state.frame.whole or state.frame.bare):
+        yield replace(state, frame=Frame(), free=True).and_costs(weights.NEXT)
     for after in closed(state, world):
         verdict = said.get(meaning)
         if verdict is None:
