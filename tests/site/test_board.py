@@ -222,6 +222,8 @@ def test_few_questions_are_put_to_the_database_before_the_board_is_told(cast, mo
         return execute(sql, params, many, context)
 
     told = sent(way(problem_id(cast.talk), child_id(cast.school_class)))
+    # Whoever taps has opened the desk before.
+    cast.owner.get(f"/talks/{cast.talk.pk}/desk.json")
     with connection.execute_wrapper(note):
         cast.owner.post(f"/talks/{cast.talk.pk}/events", told, content_type="application/json")
     # The session, who it is, the talk, the list; then the lock, the last order, the event.
