@@ -38,6 +38,7 @@ _GROUPS = range(2, 13)
 _OF_GROUPS = (*range(2, 31), 32, 35, 36, 40, 45, 48, 49, 50, 51, 60, 64, 70, 75, 80, 90, 98, 99,
               100, 101, 120, 125, 150, 200, 250)  # fmt: skip
 _BOTTOMS = (2, 3, 4, 5, 6, 8, 10, 12)
+_THOUSANDTHS = (45, 75, 125, 225, 305, 350, 475, 625, 775, 875, 925)
 _SEVENTHS_AND_NINTHS = tuple(
     Fraction(top, bottom) for bottom in (7, 9) for top in range(1, bottom) if top % 3 or bottom == 7
 )
@@ -244,7 +245,7 @@ def _comparisons() -> Iterator[Problem]:
     yield from (Compare(one, other) for one, other in product(proper, repeat=2) if one != other)
     pointed = [decimal(Fraction(each, 10)) for each in range(1, 10)]
     pointed += [decimal(Fraction(each, 100)) for each in range(5, 100, 5)]
-    pointed += [decimal(Fraction(each, 1000)) for each in (75, 125, 305, 350, 625, 875)]
+    pointed += [decimal(Fraction(each, 1000)) for each in _THOUSANDTHS]
     yield from (Compare(one, other) for one, other in product(pointed, repeat=2) if one != other)
 
 

@@ -14,6 +14,7 @@ from waysaid.number import (
     Blank,
     Claim,
     Compare,
+    Equation,
     Exact,
     Expression,
     Form,
@@ -26,6 +27,7 @@ from waysaid.number import (
     Written,
     answer_of,
     exact,
+    fill,
     has_form,
     sides,
     value_of,
@@ -79,7 +81,10 @@ _FROM_MEMORY = {
     "6.NS.5",
     "6.RP.3",
     "K.CC.5",
+    "K.OA.3",
+    "K.OA.4",
 }
+_TEN = 10
 
 
 def grades_of(problem: Problem) -> GradeRange:
@@ -99,9 +104,39 @@ def _asked(problem: Problem) -> tuple[int, str]:
             return max(_compared(problem), *(_work(side) for side in sides(problem)))
         case Claim():
             return max((1, "1.OA.7"), *(_work(side) for side in sides(problem)))
+        case Equation():
+            filled = _filled(problem)
+            return _of_ten(filled) or max(_worked(filled), _below_zero(problem))
         case _:
-            work = max(_work(side) for side in sides(problem))
-            return max(work, _below_zero(problem))
+            return max(_worked(problem), _below_zero(problem))
+
+
+def _worked(problem: Problem) -> tuple[int, str]:
+    return max(_work(side) for side in sides(problem))
+
+
+def _filled(problem: Equation) -> Equation:
+    """Return a missing number filled in: 8 + _ = 1000 is worked with numbers to a thousand.
+
+    A part that is missing stays so: a child may say it in parts of the kind that is written.
+    """
+    with suppress(NoValue):
+        answer = answer_of(problem)
+        return fill(problem, answer) if isinstance(answer, int) else problem
+    return problem
+
+
+def _of_ten(filled: Equation) -> tuple[int, str] | None:
+    """Return the grade of a number to ten in two parts, one of them missing; None for others."""
+    whole, other = sorted(sides(filled), key=lambda side: isinstance(side, Operation))
+    if not isinstance(other, Operation) or other.sign is not Sign.PLUS:
+        return None
+    pair = written(other)
+    if not isinstance(whole, int) or whole > _TEN or len(pair) > 2:
+        return None
+    if not all(isinstance(part, int) and part >= 0 for part in pair):
+        return None
+    return 0, "K.OA.4" if whole == _TEN else "K.OA.3"
 
 
 def _below_zero(problem: Problem) -> tuple[int, str]:
@@ -133,14 +168,16 @@ def _parts(problem: Problem) -> tuple[int, str]:
 
 def _compared(problem: Compare) -> tuple[int, str]:
     numbers = _numbers(*sides(problem))
-    bottoms = {Fraction(exact(one)).denominator for one in numbers if _is_fraction(one)}
+    fractions = [one for one in numbers if _is_fraction(one)]
     places = _places(numbers)
     if any(has_form(one, Form.PERCENT) for one in numbers):
         return 6, "6.RP.3"
     if places:
         return (5, "5.NBT.3") if places > 2 else (4, "4.NF.7")
-    if bottoms:
-        return (4, "4.NF.2") if len(bottoms) > 1 else (3, "3.NF.3")
+    if fractions:
+        seen = (exact, _bottom, _top)
+        alike = any(len(set(map(one, fractions))) == 1 for one in seen)
+        return (3, "3.NF.3") if alike else (4, "4.NF.2")
     return 2, "2.NBT.4"
 
 
@@ -175,7 +212,7 @@ def _fractions(operation: Operation, numbers: list[Number]) -> tuple[int, str]:
         return 5, "5.NF.7"
     if operation.sign is Sign.TIMES:
         return (5, "5.NF.4") if sum(map(_is_fraction, numbers)) > 1 else (4, "4.NF.4")
-    bottoms = {Fraction(exact(one)).denominator for one in numbers} - {1}
+    bottoms = {_bottom(one) for one in numbers if _is_fraction(one)}
     return (5, "5.NF.1") if len(bottoms) > 1 else (4, "4.NF.3")
 
 
@@ -213,3 +250,13 @@ def _is_pointed(leaf: Number) -> TypeGuard[Written]:
 
 def _is_fraction(leaf: object) -> bool:
     return isinstance(leaf, Fraction) or has_form(leaf, Form.PARTS)
+
+
+def _bottom(fraction: Number) -> int:
+    """Return the bottom number of a fraction as it is written: 6 of 2/6."""
+    return fraction.size if has_form(fraction, Form.PARTS) else exact(fraction).denominator
+
+
+def _top(fraction: Number) -> int:
+    """Return all the parts of a fraction as it is written: 2 of 2/6, 5 of 1 1/4."""
+    return int(exact(fraction) * _bottom(fraction))
