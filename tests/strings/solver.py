@@ -14,7 +14,7 @@ from waysaid.strings.bounds import NEVER, Bounds, Frame
 from waysaid.strings.helps import Help
 from waysaid.strings.link import LinkKind
 from waysaid.strings.pool import Pool
-from waysaid.strings.wanting import AGAIN, LOOSE, STAYS, WANDERS
+from waysaid.strings.wanting import AGAIN, LOOSE, STRANGE, WANDERS
 
 Var = cp_model.IntVar
 _Met = dict[Help | None, list[Var]]
@@ -78,9 +78,10 @@ class Model:
                     met[self.pool.helps[number]].append(arc)
                     self.cost.append(costs.costs[at][number] * arc)
                 self.model.add_bool_or(was.negated(), stands[place].negated(), hub.negated())
-        self._through(left, out, hub)
-        for place, alone in self._through(stands, into, hub).items():
-            self.cost.append(costs.unhelped(at, place) * alone)
+        behind, alone = self._through(left, out, hub), self._through(stands, into, hub)
+        for place, comes in alone.items():
+            self.cost.append(costs.alone[at][place] * comes)
+        self._strange(behind, alone, hub)
         met[None] = [hub]
         return met
 
@@ -95,6 +96,22 @@ class Model:
         self.model.add(sum(alone.values()) == hub)
         return alone
 
+    def _strange(self, behind: dict[int, Var], alone: dict[int, Var], hub: Var) -> None:
+        """Add what it costs that no number stays where it was from one to what comes unhelped."""
+        sides: tuple[dict[int, list[Var]], ...] = defaultdict(list), defaultdict(list)
+        for side, layer in zip(sides, (behind, alone), strict=True):
+            for place, var in layer.items():
+                for stand in self.pool.stands[place]:
+                    side[stand].append(var)
+        kept = []
+        for stand in sides[0].keys() & sides[1].keys():
+            kept.append(self.model.new_bool_var(""))
+            for side in sides:
+                self.model.add(kept[-1] <= sum(side[stand]))
+        strange = self.model.new_bool_var("")
+        self.model.add(strange >= hub - sum(kept))
+        self.cost.append(STRANGE * strange)
+
     def _run(self, before: _Met, met: _Met) -> None:
         """Add what it costs that two meetings in a row are alike, or nothing is helped."""
         own = [
@@ -108,12 +125,11 @@ class Model:
             if not was or not now:
                 continue
             twice = self.model.new_bool_var("")
-            both = kind is LinkKind.BOTH_CHANGE
             whole_was = [arc for arcs in was.values() for arc in arcs]
             whole_now = [arc for arcs in now.values() for arc in arcs]
             self.model.add(twice >= sum(whole_was) + sum(whole_now) - 1)
-            self.cost.append((STAYS if both else WANDERS) * twice)
-            for size in () if both else was.keys() & now.keys():
+            self.cost.append(WANDERS * twice)
+            for size in was.keys() & now.keys():
                 alike = self.model.new_bool_var("")
                 self.model.add(alike <= sum(was[size]))
                 self.model.add(alike <= sum(now[size]))

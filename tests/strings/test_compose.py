@@ -8,6 +8,7 @@ import pytest
 
 from tests.counts import count
 from waysaid.number import Language, Operation, Sign, parse
+from waysaid.slips import foresee
 from waysaid.strings import (
     HOMES,
     Topic,
@@ -22,9 +23,9 @@ from waysaid.strings import (
 )
 from waysaid.strings.best import Asked, best_string
 from waysaid.strings.bounds import Frame
-from waysaid.strings.pool import Pool, pool_of, problems_in, widened
+from waysaid.strings.pool import Pool, plain_in, pool_of, problems_in, widened
 from waysaid.strings.wanting import ALONE, LAST_ALONE, of_string
-from waysaid.ways import Family, family_name, grades_of
+from waysaid.ways import Family, family_name, grades_of, ways
 
 pytestmark = pytest.mark.slow
 
@@ -148,6 +149,9 @@ def test_the_best_of_a_topic_is_proven(topic, family):
         (4, Topic.PRODUCT_FACTS),
         (4, Topic.PARTS),
         (4, Topic.FRACTION_SUMS),
+        (4, Topic.FRACTION_DIFFERENCES),
+        (5, Topic.COMPARISONS),
+        (6, Topic.COMPARISONS),
         (5, Topic.MISSING),
         (6, Topic.PERCENTS),
     ],
@@ -162,6 +166,28 @@ def test_where_a_grade_has_fewer_products_and_quotients_all_of_them_are_candidat
         if a * b <= 100:
             assert Operation(Sign.TIMES, a, b) in products
             assert Operation(Sign.OVER, a * b, a) in quotients
+
+
+@pytest.mark.parametrize(
+    ("topic", "forms"),
+    [
+        (Topic.PRODUCTS, ("8 x _ = 56", "_ x 8 = 56", "6 x _ = 240", "2 x 3 x 4", "2 x 40 x 3")),
+        (Topic.QUOTIENTS, ("56 / _ = 8", "_ / 8 = 7")),
+        (Topic.PRODUCT_FACTS, ("8 x _ = 56", "56 / _ = 8")),
+    ],
+)
+def test_where_a_grade_has_few_facts_they_are_candidates_in_other_forms_too(topic, forms):
+    third, fourth = set(problems_in(3, topic)), set(problems_in(4, topic))
+    assert third >= {parse(one) for one in forms}
+    assert not fourth & {parse(one) for one in forms}
+    assert set(plain_in(3, topic)) < third
+
+
+@pytest.mark.parametrize("topic", [Topic.PRODUCTS, Topic.QUOTIENTS, Topic.PRODUCT_FACTS])
+def test_every_candidate_in_another_form_has_ways_and_slips(topic):
+    for problem in set(problems_in(3, topic)) - set(plain_in(3, topic)):
+        assert ways(problem), problem
+        assert foresee(problem), problem
 
 
 def test_what_comes_out_helps_with_what_has_some_left_over():

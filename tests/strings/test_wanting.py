@@ -15,12 +15,12 @@ from tests.counts import count
 from waysaid.number import Problem, parse
 from waysaid.strings import Topic, topics_of
 from waysaid.strings.pool import pool_of, problems_in
-from waysaid.strings.wanting import EASY, of_string
+from waysaid.strings.wanting import AGAIN, EASY, STRANGE, WANDERS, Row, of_string, rows_of
 from waysaid.ways import Family
 
 STRINGS = Path(__file__).parent / "strings.jsonl"
-FLOOR = 90
-"""In how many of a hundred cases the string as it is must leave less wanting. The aim is 95."""
+FLOOR = 95
+"""In how many of a hundred cases the string as it is must leave less wanting."""
 
 
 def _strings() -> list[tuple[list[Problem], Family, int]]:
@@ -44,6 +44,35 @@ def weighed(problems: list[Problem], family: Family, grade: int) -> int | None:
     if any(problem not in places for problem in problems):
         return None
     return of_string(pool, [places[problem] for problem in problems], EASY[grade])
+
+
+def row(row: Row, family: Family, *problems: str) -> int:
+    """Return what a string leaves wanting by one row of the table."""
+    pool = pool_of(map(parse, problems), family)
+    return rows_of(pool, range(len(problems)), EASY[2])[row]
+
+
+@pytest.mark.parametrize(
+    ("problems", "wanting"),
+    [
+        (("60 / 6", "36 / 6"), 0),
+        (("60 / 6", "72 / 8"), STRANGE),
+        (("60 / 6", "6 / 2"), STRANGE),
+        (("60 / 6", "60 x 6"), STRANGE),
+        (("60 / 6", "66 / 6"), 0),
+    ],
+)
+def test_what_comes_unhelped_should_keep_a_number_where_it_was(problems, wanting):
+    assert row(Row.KEPT, Family.CHUNK_OUT, *problems) == wanting
+
+
+@pytest.mark.parametrize(("last", "wanting"), [("48 + 32", AGAIN), ("47 + 33", WANDERS)])
+def test_as_much_should_move_over_each_time(last, wanting):
+    assert row(Row.AGAIN, Family.GIVE_AND_TAKE, "50 + 30", "49 + 31", last) == wanting
+
+
+def test_a_fourth_of_both_helps():
+    assert row(Row.ALONE, Family.SCALE_BOTH, "384 / 16", "96 / 4") == 0
 
 
 def _spoilt(problems: list[Problem], family: Family, grade: int, dice: Random) -> list[Problem]:

@@ -5,15 +5,16 @@ The search tries the starts that promise most, and stops where nothing left prom
 has. Its work is counted in nodes, never in time.
 """
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 from random import Random
 
-from waysaid.strings.bounds import NEVER, Bounds, Came, Frame
+from waysaid.strings.bounds import NEVER, Bounds, Came, Ends, Frame, standing
 from waysaid.strings.helps import Help
 from waysaid.strings.link import LinkKind
 from waysaid.strings.pool import Pool
-from waysaid.strings.wanting import of_run
+from waysaid.strings.wanting import STRANGE, of_run
 
 MOST_NODES = 200_000
 """The nodes that are searched before the best found so far is given without its proof."""
@@ -128,13 +129,29 @@ class _Search:
                 spent = wanting + here[place] + costs[number] + run
                 nexts.append((wanting + more + run, spent, place, help_))
         run = _run(met, None)
-        for more, place in ends.alone:
-            if more + run >= most:
-                break
+        for more, place, strange in self._alone(so_far[-1], at, ends, most - run):
             if place not in so_far and place not in barred and place not in leads:
-                spent = wanting + here[place] + bounds.unhelped(at, place) + run
+                spent = wanting + here[place] + bounds.alone[at][place] + strange + run
                 nexts.append((wanting + more + run, spent, place, None))
         return sorted(nexts, key=lambda one: one[0])
+
+    def _alone(self, before: int, at: int, ends: Ends, most: int) -> Iterator[tuple[int, int, int]]:
+        """Yield what may come unhelped behind a candidate and promises less than `most`.
+
+        Each as what it leaves wanting with its best end, its place, and what of that it costs that
+        no number stays.
+        """
+        stands, places = self.pool.stands[before], standing(self.pool)
+        kept = dict.fromkeys(place for stand in stands for place in places[stand])
+        rest, alone = ends.rest[Came.UNHELPED], self.bounds.alone[at]
+        for place in kept:
+            if (more := rest[place] + alone[place]) < most:
+                yield more, place, 0
+        for more, place in ends.alone:
+            if more + STRANGE >= most:
+                break
+            if place not in kept:
+                yield more + STRANGE, place, STRANGE
 
 
 def _run(met: tuple[Help | None, ...], help_: Help | None) -> int:

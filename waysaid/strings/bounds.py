@@ -6,6 +6,7 @@ for every candidate: no string can leave less wanting. So the bounds of a pool s
 it, whatever was used lately.
 """
 
+from collections import defaultdict
 from dataclasses import dataclass, field
 from enum import IntEnum
 from functools import lru_cache
@@ -20,7 +21,7 @@ from waysaid.strings.wanting import (
     ALONE,
     LAST_ALONE,
     LOOSE,
-    STAYS,
+    STRANGE,
     WANDERS,
     of_alone,
     of_help,
@@ -95,7 +96,7 @@ class Group(NamedTuple):
             return 0 if self.own else LOOSE
         if before is not self.how or before is Came.OTHERWISE:
             return 0
-        return STAYS if before is Came.BOTH_CHANGED else min(AGAIN, WANDERS)
+        return min(AGAIN, WANDERS)
 
 
 @lru_cache(maxsize=12)
@@ -116,13 +117,24 @@ def _grouped(pool: Pool) -> tuple[tuple[Group, ...], ...]:
     return tuple(found)
 
 
+@lru_cache(maxsize=12)
+def standing(pool: Pool) -> tuple[tuple[int, ...], ...]:
+    """Return the candidates that have a number standing at a place, for all of `pool.stands`."""
+    found: dict[int, list[int]] = defaultdict(list)
+    for place, stands in enumerate(pool.stands):
+        for stand in stands:
+            found[stand].append(place)
+    return tuple(tuple(found[stand]) for stand in range(len(found)))
+
+
 @dataclass(slots=True)
 class Bounds:
     """The bounds of a pool for a frame.
 
     `here[at][place]` is what a candidate leaves wanting by itself, `costs[at]` what each help of
-    the pool costs there, and `came` how a candidate comes by it. `ends[at][missing]` are the ends
-    from a place on, by which of the musts are still to come.
+    the pool costs there, `alone[at][place]` what it costs to come unhelped, and `came` how a
+    candidate comes by a help. `ends[at][missing]` are the ends from a place on, by which of the
+    musts are still to come.
     """
 
     pool: Pool
@@ -130,6 +142,7 @@ class Bounds:
     bits: dict[int, int] = field(default_factory=dict)
     here: list[list[int]] = field(default_factory=list)
     costs: list[list[int]] = field(default_factory=list)
+    alone: list[list[int]] = field(default_factory=list)
     came: list[Came] = field(default_factory=list)
     ends: list[list[Ends]] = field(default_factory=list)
 
@@ -138,6 +151,7 @@ class Bounds:
         self.bits = {must: 1 << number for number, must in enumerate(self.frame.musts)}
         self.here = [self._by_itself(at) for at in range(length)]
         self.costs = [self._helps(at) for at in range(length)]
+        self.alone = [self._unhelped(at) for at in range(length)]
         self.came = [came(help_) for help_ in self.pool.helps]
         nothing = [[NEVER if missing else 0] * many for missing in self._sets()]
         self.ends = [[Ends((none,) * len(Came)) for none in nothing]]
@@ -179,10 +193,10 @@ class Bounds:
             return [NEVER] * len(self.pool.helps)
         return [of_help(help_, at) for help_ in self.pool.helps]
 
-    def unhelped(self, at: int, place: int) -> int:
-        """Return what it costs that a candidate comes at a place unhelped."""
-        cost = of_alone(self.pool.candidates[place], at, self.frame.length)
-        return cost - ALONE - LAST_ALONE if self._surprise(at) else cost
+    def _unhelped(self, at: int) -> list[int]:
+        """Return what it costs that each candidate comes at a place unhelped."""
+        costs = [of_alone(one, at, self.frame.length) for one in self.pool.candidates]
+        return [cost - ALONE - LAST_ALONE for cost in costs] if self._surprise(at) else costs
 
     def _before(self, at: int, missing: int) -> Ends:
         """Return the ends from place `at` on."""
@@ -195,14 +209,13 @@ class Bounds:
             ]
             for how in Came
         )
-        alone = sorted(
-            (more + self.unhelped(at, place), place)
-            for place, more in enumerate(rest[Came.UNHELPED])
-            if more < NEVER
-        )
-        least, cost = alone[0][0] if alone else NEVER, self.costs[at].__getitem__
+        promises = list(map(add, rest[Came.UNHELPED], self.alone[at]))
+        alone = sorted((more, place) for place, more in enumerate(promises) if more < NEVER)
+        least, cost = alone[0][0] + STRANGE if alone else NEVER, self.costs[at].__getitem__
+        kept = [min(map(promises.__getitem__, places)) for places in standing(self.pool)]
         behind: tuple[list[int], ...] = tuple([] for _ in Came)
-        for groups in _grouped(self.pool):
+        for groups, stands in zip(_grouped(self.pool), self.pool.stands, strict=True):
+            nearest = min((least, *map(kept.__getitem__, stands)))
             ends = [
                 (
                     group,
@@ -213,7 +226,7 @@ class Bounds:
                 for group in groups
             ]
             for how in Came if at > 1 else (Came.OTHERWISE,):
-                unhelped = least + (LOOSE if how is Came.UNHELPED else 0)
+                unhelped = nearest + (LOOSE if how is Came.UNHELPED else 0)
                 found = (end + group.more(how) for group, end in ends)
                 behind[how].append(min(unhelped, min(found, default=NEVER)))
         return Ends(behind, rest, alone)

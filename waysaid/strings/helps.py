@@ -24,13 +24,15 @@ _PARTS = tuple(Fraction(1, bottom) for bottom in (2, 3, 4, 5, 6, 8, 10, 12))
 _WHOLES = (1, 2)
 _LEFT = (1, 2, 3)
 """So many more to share out may be seen as left over. Our choice."""
-_PERCENTS = tuple(Fraction(each, 100) for each in (1, 5, 10, 25, 50))
+_PERCENTS = tuple(Fraction(each, 100) for each in (1, 5, 10, 20, 25, 50))
 _TIMES = tuple(
     (times, kind, by)
     for times, kind in ((2, LinkKind.DOUBLE_HALF), (10, LinkKind.TEN_TIMES))
     for by in (Fraction(times), Fraction(1, times))
 )
-_TRADES = tuple((times, by) for times in (2, 3, 10) for by in (Fraction(times), Fraction(1, times)))
+_TRADES = tuple(
+    (times, by) for times in (2, 3, 4, 10) for by in (Fraction(times), Fraction(1, times))
+)
 
 
 class Help(NamedTuple):

@@ -12,7 +12,7 @@ from waysaid.strings.link import LinkKind
 from waysaid.strings.look import Look, Part, look
 from waysaid.strings.shape import Counts, Key, Shape, undoes
 from waysaid.strings.topic import Topic
-from waysaid.strings.topic_numbers import problems_of
+from waysaid.strings.topic_numbers import other_forms_of, problems_of
 from waysaid.ways import Family, grades_of
 
 _FIRST_RESORT = frozenset(
@@ -50,6 +50,8 @@ _OWN = {
 """The kinds of link in which a family shows; in one inside a way where none is named. Our choice.
 """
 
+ENOUGH = 2000
+"""From so many problems a string is to be chosen. Our choice."""
 RIVAL = 10
 """A family costs at most so many tenths more than the easiest way to be its rival."""
 
@@ -85,7 +87,8 @@ class Pool:
     `places` says where each problem stands among the candidates; `steps` is by how much numbers
     change from one to another. `leads[place]` are the places of the
     candidates that the one at `place` helps with, and `by[place]` how it helps with each: places in
-    `helps`, which has each different help once.
+    `helps`, which has each different help once. `stands` are the numbers of each, a
+    number for each number that stands at a place of a form.
     """
 
     candidates: tuple[Candidate, ...]
@@ -94,12 +97,17 @@ class Pool:
     by: tuple[tuple[int, ...], ...]
     steps: tuple[Exact, ...]
     places: Mapping[Problem, int]
+    stands: tuple[tuple[int, ...], ...]
 
     def helped(self, before: int) -> dict[int, Help]:
         """Return those that a candidate helps with, each with its help."""
         helps = self.helps
         pairs = zip(self.leads[before], self.by[before], strict=True)
         return {place: helps[number] for place, number in pairs}
+
+    def keeps(self, before: int, place: int) -> bool:
+        """Tell whether a number stays where it was from one problem to another of its form."""
+        return any(one in self.stands[place] for one in self.stands[before])
 
     def met(self, places: Sequence[int]) -> tuple[Help | None, ...]:
         """Return the help with which each problem of a string meets the one before; first None."""
@@ -120,9 +128,24 @@ def pool_with(grade: int, topic: Topic, family: Family, more: tuple[Problem, ...
 
 @lru_cache(maxsize=64)
 def problems_in(grade: int, topic: Topic) -> tuple[Problem, ...]:
-    """Return every problem of a grade, each once, that a string of the topic may hold."""
-    every = dict.fromkeys(problems_of(topic))
-    return tuple(problem for problem in every if grades_of(problem).holds(grade))
+    """Return every problem of a grade, each once, that a string of the topic may hold.
+
+    Where those as they are written most are fewer than `ENOUGH`, the same facts in other forms too.
+    """
+    plain = plain_in(grade, topic)
+    if len(plain) >= ENOUGH:
+        return plain
+    return tuple(dict.fromkeys((*plain, *_of_grade(grade, other_forms_of(topic)))))
+
+
+@lru_cache(maxsize=64)
+def plain_in(grade: int, topic: Topic) -> tuple[Problem, ...]:
+    """Return the problems of a grade, each once, in the form in which the topic mostly has them."""
+    return _of_grade(grade, problems_of(topic))
+
+
+def _of_grade(grade: int, problems: Iterable[Problem]) -> tuple[Problem, ...]:
+    return tuple(one for one in dict.fromkeys(problems) if grades_of(one).holds(grade))
 
 
 def candidates_of(problems: Iterable[Problem], family: Family) -> tuple[Candidate, ...]:
@@ -207,7 +230,20 @@ class _Tied:
     def pool(self, index: "_Index") -> Pool:
         """Return the pool."""
         leads, by = tuple(self.leads), tuple(self.by)
-        return Pool(index.candidates, tuple(self.known), leads, by, index.steps, index.places)
+        stands = _stands(index.candidates)
+        return Pool(
+            index.candidates, tuple(self.known), leads, by, index.steps, index.places, stands
+        )
+
+
+def _stands(candidates: Iterable[Candidate]) -> tuple[tuple[int, ...], ...]:
+    """Return for each number of each candidate the same where it stands at the same place."""
+    known: dict[tuple[str, int, Exact], int] = {}
+    keys = (one.shape.key for one in candidates)
+    return tuple(
+        tuple(known.setdefault((key.form, *one), len(known)) for one in enumerate(key.numbers))
+        for key in keys
+    )
 
 
 def _best(found: Iterator[tuple[int, Help]], own: frozenset[LinkKind]) -> dict[int, Help]:

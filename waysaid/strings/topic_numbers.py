@@ -49,6 +49,20 @@ def problems_of(topic: Topic) -> Iterator[Problem]:
     yield from _MADE[topic]()
 
 
+def other_forms_of(topic: Topic) -> Iterator[Problem]:
+    """Yield the facts of a topic in the other forms that standards name; none for most topics.
+
+    `ccss` asks in grade 3 for the unknown factor of three numbers (3.OA.A.4: 8 x _ = 48), for three
+    factors (3.OA.B.5: 3 x 5 x 2) and for tens times ones (3.NBT.A.3).
+    """
+    if topic in (Topic.PRODUCTS, Topic.PRODUCT_FACTS):
+        yield from _missing_factors()
+    if topic in (Topic.QUOTIENTS, Topic.PRODUCT_FACTS):
+        yield from _missing_shares()
+    if topic is Topic.PRODUCTS:
+        yield from _three_factors()
+
+
 def _of(sign: Sign, left: Number | Operation, right: Number) -> Problem:
     return Operation(sign, left, right)
 
@@ -81,6 +95,30 @@ def _products() -> Iterator[Problem]:
     yield from (_of(TIMES, a, b) for a, b in _tables())
     yield from (_of(TIMES, a, b) for a in _GROUPS for b in _OF_GROUPS)
     yield from (_of(TIMES, a, b) for a in range(13, 51) for b in _OF_GROUPS)
+
+
+def _missing_factors() -> Iterator[Problem]:
+    tens = [(ones, ten) for ones in range(2, 10) for ten in range(10, 100, 10)]
+    for a, b in (*_tables(), *tens, *((ten, ones) for ones, ten in tens)):
+        yield Equation(Operation(TIMES, a, BLANK), a * b)
+        yield Equation(Operation(TIMES, BLANK, a), a * b)
+
+
+def _missing_shares() -> Iterator[Problem]:
+    for a, b in _tables():
+        yield Equation(Operation(OVER, a * b, BLANK), a)
+        yield Equation(Operation(OVER, BLANK, a), b)
+
+
+def _three_factors() -> Iterator[Problem]:
+    """Yield three factors with a product to a hundred, or two that make ones, and a ten."""
+    for a, b, c in product(range(2, 26), repeat=3):
+        if a * b * c <= 100:
+            yield _of(TIMES, Operation(TIMES, a, b), c)
+    for a, b, ten in product((2, 3, 4), (2, 3, 4), range(10, 100, 10)):
+        if a * b < 10:
+            for one, other, last in ((a, b, ten), (a, ten, b), (ten, a, b)):
+                yield _of(TIMES, Operation(TIMES, one, other), last)
 
 
 def _quotients() -> Iterator[Problem]:

@@ -9,7 +9,6 @@ from enum import StrEnum
 
 from waysaid.number import Language
 from waysaid.strings.helps import Help
-from waysaid.strings.link import LinkKind
 from waysaid.strings.pool import Candidate, Pool
 
 
@@ -24,6 +23,7 @@ class Row(StrEnum):
     RISE = "what is left to do rises gently"
     ALONE = "helped by the one before"
     LOOSE = "what comes unhelped helps the next"
+    KEPT = "what comes unhelped keeps a number"
     OWN = "helped in the way that shows the focus"
     AGAIN = "links that vary"
 
@@ -42,6 +42,7 @@ _IN_SPANISH = {
     Row.RISE: "lo que queda por hacer sube poco a poco",
     Row.ALONE: "el problema anterior ayuda",
     Row.LOOSE: "lo que llega sin ayuda sirve para el siguiente",
+    Row.KEPT: "lo que llega sin ayuda conserva un número",
     Row.OWN: "la ayuda muestra la idea",
     Row.AGAIN: "las relaciones varían",
 }
@@ -74,8 +75,11 @@ RIVALS = 3
 """So many families should come near the easiest way, so that there is something to compare."""
 CLOSED_OFF = 2
 """What each family short of that costs."""
-ALONE = 20
+ALONE = 16
 """What a problem costs that the one before does not help with: something new begins."""
+STRANGE = 6
+"""What it costs besides where no number stays where it was: with 60 / 6 and 36 / 6 the class still
+shares out among six, and sees that the two belong together."""
 LAST_ALONE = 20
 """What it costs besides where that is the last: nothing comes of it any more."""
 LOOSE = 40
@@ -89,9 +93,8 @@ AGAIN = 5
 """What it costs where one problem meets the next by the very change by which it was met: the third
 is then only said again."""
 WANDERS = 14
-"""What it costs where they meet by the same kind of link with another change: no rule is in it."""
-STAYS = 14
-"""What it costs where three in a row have one answer: whoever heard it need not work any more."""
+"""What it costs where they meet by the same kind of link with another change: no rule is in it.
+Where both numbers change and the answer stays, the rule is that as much moves over each time."""
 
 _Costs = Iterator[tuple[Row, int]]
 
@@ -107,7 +110,10 @@ def of_help(help_: Help, at: int) -> int:
 
 
 def of_alone(one: Candidate, at: int, length: int) -> int:
-    """Return what it leaves wanting that a candidate comes at a place of a string unhelped."""
+    """Return what it leaves wanting that a candidate comes at a place of a string unhelped.
+
+    It is `STRANGE` more where it keeps no number of the one before.
+    """
     return sum(cost for _, cost in _alone(one, at, length))
 
 
@@ -130,6 +136,8 @@ def rows_of(pool: Pool, places: Sequence[int], easy: int) -> dict[Row, int]:
     helps = pool.met(places)
     for at, place in enumerate(places):
         one, help_ = pool.candidates[place], helps[at]
+        if at and help_ is None and not pool.keeps(places[at - 1], place):
+            rows[Row.KEPT] += STRANGE
         for row, cost in _place(one, at, len(places), easy):
             rows[row] += cost
         if at:
@@ -174,7 +182,4 @@ def _run(before: Help | None, help_: Help | None) -> _Costs:
         if help_ is None or not help_.own:
             yield Row.LOOSE, LOOSE
     elif help_ is not None and before.kind is help_.kind:
-        if help_.kind is LinkKind.BOTH_CHANGE:
-            yield Row.AGAIN, STAYS
-        else:
-            yield Row.AGAIN, AGAIN if before.size == help_.size else WANDERS
+        yield Row.AGAIN, AGAIN if before.size == help_.size else WANDERS

@@ -12,7 +12,7 @@ from waysaid.number import Blank, Exact, Problem, exact, sides, written
 from waysaid.strings.best import Asked, best_string
 from waysaid.strings.bounds import Frame
 from waysaid.strings.link import LinkKind
-from waysaid.strings.pool import Pool, pool_of, problems_in
+from waysaid.strings.pool import Pool, plain_in, pool_of
 from waysaid.strings.starter import GRADES
 from waysaid.strings.topic import Topic
 from waysaid.strings.wanting import EASY
@@ -70,7 +70,7 @@ def candidates(idea: Idea) -> tuple[Problem, ...]:
     later = min(GRADES[-1], idea.ccss.grade + 1)
     return tuple(
         problem
-        for problem in problems_in(_grade(idea), Topic(idea.topic))
+        for problem in plain_in(_grade(idea), Topic(idea.topic))
         if idea.over < largest(problem) and fits(problem, idea) and grades_of(problem).holds(later)
     )
 
