@@ -130,7 +130,8 @@ def test_parquet_without_duckdb_is_told_in_one_sentence(monkeypatch, tmp_path):
         with pytest.raises(TableError) as refused:
             ask(tmp_path / "table.parquet")
         assert refused.value.fault is TableFault.NO_DUCKDB
-        assert "waysaid[reports]" in str(refused.value)
+        for language in Language:
+            assert "“pipx inject waysaid duckdb”" in refused.value.sentence(language)
     assert not list(tmp_path.iterdir())
 
 

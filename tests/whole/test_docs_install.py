@@ -49,8 +49,9 @@ def test_a_teacher_installs_and_opens_it(teacher):
 def test_a_teacher_who_wants_parquet_is_told_how_to_have_it(teacher):
     write = "waysaid evidence monday.json --out shown.parquet"
     teacher.types('waysaid talk-file "37 + 25" --out monday.json')
-    assert "DuckDB" in teacher.types(f"! {write} 2>&1")
-    teacher.types(said("docs/reference/evidence.md", "pipx inject"))
+    bring = said("docs/reference/evidence.md", "pipx inject")
+    assert f"“{bring}”" in teacher.types(f"! {write} 2>&1")
+    teacher.types(bring)
     teacher.types(write)
     assert (teacher.folder / "shown.parquet").read_bytes().startswith(b"PAR1")
 

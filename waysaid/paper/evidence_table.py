@@ -260,8 +260,8 @@ _SAID: Mapping[Language, Mapping[TableFault, str]] = {
         "writes it would fit.",
         TableFault.NO_FOLDER: "There are no tables; Parquet files in folders named grade=0 to "
         "grade=6 would fit.",
-        TableFault.NO_DUCKDB: "Parquet needs DuckDB, which is not installed here: install "
-        "waysaid[reports], or take CSV.",
+        TableFault.NO_DUCKDB: "Parquet needs DuckDB, which is not installed here: take CSV, or "
+        "bring it with “pipx inject waysaid duckdb”.",
     },
     Language.ES: {
         TableFault.TOO_LARGE: "La tabla pasa de 50 MB; valdría una más pequeña.",
@@ -277,7 +277,7 @@ _SAID: Mapping[Language, Mapping[TableFault, str]] = {
         "una como las que escribe Waysaid.",
         TableFault.NO_FOLDER: "No hay tablas; valdrían archivos Parquet en carpetas llamadas "
         "grade=0 a grade=6.",
-        TableFault.NO_DUCKDB: "Parquet necesita DuckDB, que aquí no está instalado: instale "
-        "waysaid[reports], o tome CSV.",
+        TableFault.NO_DUCKDB: "Parquet necesita DuckDB, que aquí no está instalado: tome CSV, o "
+        "tráigalo con “pipx inject waysaid duckdb”.",
     },
 }

@@ -30,7 +30,7 @@ def test_what_is_not_installed_is_told_on_a_page(told, monkeypatch):  # noqa: F8
     monkeypatch.setitem(sys.modules, "duckdb", None)
     page = told.owner.get("/class/evidence.parquet")
     assert page.status_code == 409
-    assert "waysaid[reports]" in page.text
+    assert "“pipx inject waysaid duckdb”" in page.text
 
 
 def test_the_page_of_what_is_kept_offers_both(cast):
