@@ -3,6 +3,7 @@
 import json
 import subprocess
 import sys
+import tomllib
 import types
 from xml.etree import ElementTree as ET
 
@@ -11,6 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.hearing.problems import seeded
+from tests.whole.house import ROOT
 from waysaid.cli.answers import MOST_WAYS, chosen
 from waysaid.cli.command import QUESTIONS, Question
 from waysaid.cli.given import BadInputError
@@ -309,6 +311,12 @@ def started(monkeypatch):
 def test_the_app_is_started_as_asked(run, started, argv, how):
     assert run(*argv) == (0, "", "")
     assert started == [how]
+
+
+def test_the_version_is_that_of_the_package(run, started):
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    assert run("--version") == (0, f"waysaid {project['version']}\n", "")
+    assert started == []
 
 
 def test_the_command_answers_from_a_process_of_its_own():

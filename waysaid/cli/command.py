@@ -99,6 +99,8 @@ def main(argv: Sequence[str] | None = None) -> int:
 
 
 def _run(asked: argparse.Namespace) -> int:
+    if asked.version:
+        return _tell_version()
     if asked.command in (None, "demo"):
         return _launch(asked)
     if asked.command == "adduser":
@@ -106,6 +108,14 @@ def _run(asked: argparse.Namespace) -> int:
     if asked.lines is not None:
         return _answer_lines(asked)
     return _answer_one(asked)
+
+
+def _tell_version() -> int:
+    # Only here: a question must not wait for what is installed to be looked through.
+    from importlib.metadata import version
+
+    print(f"waysaid {version('waysaid')}")
+    return 0
 
 
 def _launch(asked: argparse.Namespace) -> int:
@@ -214,6 +224,7 @@ def parser() -> argparse.ArgumentParser:
         prog="waysaid",
         description="Hear how children worked something out. Without a command: open the app.",
     )
+    whole.add_argument("--version", action="store_true", help="say which version it is, and end")
     _start_options(whole, None)
     commands = whole.add_subparsers(dest="command", metavar="COMMAND")
     demo = commands.add_parser("demo", help="open the app with an invented class")
