@@ -21,14 +21,17 @@ sys.path.insert(0, str(ROOT))
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright  # noqa: E402
 
 from scripts.bench_line import bench_line  # noqa: E402
+from scripts.bench_size import sized, tell  # noqa: E402
 from scripts.bench_ways import ratio, spread  # noqa: E402
 from tests.browser import FLAGS, program  # noqa: E402
 from tests.plain_user import is_root  # noqa: E402
 from tests.site.server import running  # noqa: E402
 from tests.talks.hall import SCREEN, TABLET, Hall  # noqa: E402
 
-TAPS = 80
-STARTS = 3
+TAPS = sized(80, 4)
+STARTS = sized(3, 1)
+EVENTS = sized((100, 500), (2, 4))
+"""After how many events the server's memory is read."""
 RSS = "VmRSS:"
 PAINTED = """(ready) => new Promise((done) => {
   const look = () => ready() && (watch.disconnect(), requestAnimationFrame(() => {
@@ -261,7 +264,7 @@ def rss(pid: int) -> int:
 
 
 def bench_memory(folder: Path, browser: Browser) -> dict[str, Any]:
-    """Read the server's memory after the start, after 100 events with three screens, after 500."""
+    """Read the server's memory after the start, then after events with three screens open."""
     hall = Hall(folder)
     pid = hall.server.process.pid
     found = {"after_start_kb": rss(pid)}
@@ -270,10 +273,10 @@ def bench_memory(folder: Path, browser: Browser) -> dict[str, Any]:
     for path in (talk.desk_path, f"/board/{talk.board}", f"/one/{talk.one}"):
         context.new_page().goto(hall.origin + path)
     hall.teacher.get(talk.desk_path)
-    for number in range(500):
-        problem = f"p{1 + number // 100}"
+    for number in range(EVENTS[-1]):
+        problem = f"p{1 + number // EVENTS[0]}"
         body: dict[str, Any] = {"kind": "problem-shown", "problem": problem}
-        if number % 100:
+        if number % EVENTS[0]:
             way = {"child": None, "steps": [], "answer": str(number), "picture": "words"}
             body = {
                 "kind": "way-shared", "id": f"w{number}", "problem": problem,
@@ -282,7 +285,7 @@ def bench_memory(folder: Path, browser: Browser) -> dict[str, Any]:
         sent = {"client": "bench", "events": [{"sequence": number, **body}]}
         answer = hall.teacher.post(f"/talks/{talk.id}/events", sent)
         assert answer.status == 200, answer.text
-        if number + 1 in (100, 500):
+        if number + 1 in EVENTS:
             time.sleep(1)
             found[f"after_{number + 1}_events_kb"] = rss(pid)
     hall.server.kill()
@@ -334,7 +337,7 @@ def main() -> None:
             found["memory"] = bench_memory(Path(folder) / "memory", browser)
         browser.close()
     found["machine"]["load_after"] = [round(one, 2) for one in os.getloadavg()]
-    print(json.dumps(found, indent=2))
+    tell(found)
 
 
 if __name__ == "__main__":

@@ -5,7 +5,6 @@ core, in milliseconds unless a name says otherwise, so that other work on the ma
 count. Pools and models are made beforehand, untimed for both; the bounds of a pool are in our time.
 """
 
-import json
 import resource
 import sys
 import time
@@ -18,30 +17,34 @@ from typing import Any, TypeVar
 ROOT = Path(__file__).resolve().parents[1]
 sys.path.insert(0, str(ROOT))
 
+from scripts.bench_size import sized, tell  # noqa: E402
 from scripts.bench_ways import ratio, spread  # noqa: E402
 from tests.strings.solver import Model, solved  # noqa: E402
 from tests.strings.test_compose import EVERY, GRADES  # noqa: E402
 from waysaid.number import Operation, Sign  # noqa: E402
+from waysaid.strings import Topic  # noqa: E402
 from waysaid.strings.best import Asked, best_string, bounds_of  # noqa: E402
 from waysaid.strings.bounds import Frame  # noqa: E402
 from waysaid.strings.pool import Pool, pool, pool_of, problems_in  # noqa: E402
 from waysaid.strings.wanting import EASY  # noqa: E402
 from waysaid.ways import Family  # noqa: E402
 
-BESIDE = 20
+WHOLE = sized(EVERY, [pair for pair in EVERY if pair[0] is Topic.IMAGES][:2])
+"""What is composed from whole pools."""
+BESIDE = sized(20, 2)
 """Wishes that are given to both."""
-FEW = 120
+FEW = sized(120, 30)
 """Candidates of each of those: the solver does not prove a whole pool in minutes."""
 PATIENCE_S = 120.0
 _Found = TypeVar("_Found")
-SIDES = (73, 231, 731)
+SIDES = sized((73, 231, 731), (10, 20))
 """Sums of two numbers up to each: some 2,700, ten and a hundred times as many."""
 
 
 def whole_pools() -> dict[str, Any]:
     """Compose once for every topic and family, from the whole pool of a grade."""
     cold, best, nodes, unproven = [], [], [], []
-    for topic, family in EVERY:
+    for topic, family in WHOLE:
         found, taken = _taken(partial(pool, GRADES[topic], topic, family))
         cold.append(taken)
         asked = Asked(Frame(5, EASY[GRADES[topic]]))
@@ -114,13 +117,10 @@ def grown() -> list[dict[str, Any]]:
 
 
 if __name__ == "__main__":
-    print(
-        json.dumps(
-            {
-                "whole_pools": whole_pools(),
-                "beside_a_solver": beside_a_solver(),
-                "growth": grown(),
-            },
-            indent=2,
-        )
+    tell(
+        {
+            "whole_pools": whole_pools(),
+            "beside_a_solver": beside_a_solver(),
+            "growth": grown(),
+        }
     )

@@ -5,7 +5,6 @@ the others are copies of them with ids of their own. Each class is asked once, w
 hand; "cold" has no problem's ways worked out before. Times are milliseconds of the server, one run.
 """
 
-import json
 import os
 import sys
 import tempfile
@@ -29,6 +28,7 @@ from django.core.management import call_command  # noqa: E402
 from django.db import connection, transaction  # noqa: E402
 from django.test import Client  # noqa: E402
 
+from scripts.bench_size import sized, tell  # noqa: E402
 from scripts.bench_ways import spread  # noqa: E402
 from waysaid.growth import Lesson, lessons, past, suggested_next  # noqa: E402
 from waysaid.site import evidence  # noqa: E402
@@ -43,7 +43,7 @@ from waysaid.site.models import (  # noqa: E402
 )
 from waysaid.site.views.pages_home import make_class  # noqa: E402
 
-CLASSES, TALKS, SIMULATED = 167, 60, 5
+CLASSES, TALKS, SIMULATED = sized((167, 60, 5), (4, 3, 2))
 STEP = 1_000_000
 """What the ids of each copy are moved by, so that none meets another."""
 
@@ -149,7 +149,7 @@ def main() -> None:
         "evidence": ShownRow.objects.count(),
         "ways_a_talk": round(ways / Talk.objects.count(), 1),
     }
-    print(json.dumps({"district": told, **bench_classes(owner)}, indent=2))
+    tell({"district": told, **bench_classes(owner)})
 
 
 if __name__ == "__main__":

@@ -5,7 +5,6 @@ milliseconds, each utterance once, as a line is met on the desk: the problem's w
 they are when a talk is on. Nothing is best of several but the imports, which are all given.
 """
 
-import json
 import os
 import statistics
 import subprocess
@@ -23,6 +22,7 @@ sys.path.insert(0, str(ROOT))
 
 from text_to_num import alpha2digit  # noqa: E402
 
+from scripts.bench_size import sized, tell  # noqa: E402
 from scripts.bench_ways import ratio, spread, timed  # noqa: E402
 from tests.hearing.said import WRITTEN, sentences  # noqa: E402
 from tests.hearing.soup import strings  # noqa: E402
@@ -32,9 +32,11 @@ from waysaid.hearing.lexicon import lexicon_of  # noqa: E402
 from waysaid.hearing.spoken import forget  # noqa: E402
 from waysaid.number import Language, Problem, parse  # noqa: E402
 
-SPOKEN = 1_000
-FUZZ = 5_000
-IMPORTS = 5
+APART = sized(1, 300)
+"""Of so many sentences one is read."""
+SPOKEN = sized(1_000, 16)
+FUZZ = sized(5_000, 10)
+IMPORTS = sized(5, 1)
 IMPORT = "import time; s = time.thread_time_ns(); import {0}; print(time.thread_time_ns() - s)"
 WAITING = 20
 """Words of a line that is to be previewed at once."""
@@ -162,7 +164,7 @@ def bench_imports() -> dict[str, Any]:
 
 def main() -> None:
     """Run every part."""
-    lines, start = list(written()), time.process_time()
+    lines, start = list(written())[::APART], time.process_time()
     for language in Language:
         lexicon_of(language)
     found = {
@@ -173,7 +175,7 @@ def main() -> None:
         "any_string": bench_fuzz(),
         "memory": bench_memory(lines),
     }
-    print(json.dumps(found, indent=2, ensure_ascii=False))
+    tell(found)
 
 
 if __name__ == "__main__":

@@ -4,12 +4,13 @@ from typing import Any
 
 from playwright.sync_api import Browser, Page
 
+from scripts.bench_size import sized
 from scripts.bench_ways import spread
 from tests.hearing.said import WRITTEN, sentences
 from tests.talks.hall import TABLET, Hall
 from waysaid.number import Language
 
-LINES = 120
+LINES = sized(120, 2)
 LONGEST = 20
 """Words of a line that is to be previewed at once."""
 SOON = 50

@@ -5,7 +5,6 @@ them; the same rows are put in an SQLite table with an index that covers the que
 time of one asking after one that is not counted; loading is told apart. Print one JSON object.
 """
 
-import json
 import sqlite3
 import sys
 import tempfile
@@ -18,10 +17,11 @@ sys.path.insert(0, str(ROOT))
 
 import duckdb  # noqa: E402
 
+from scripts.bench_size import sized, tell  # noqa: E402
 from waysaid.paper import months  # noqa: E402
 from waysaid.ways import Family  # noqa: E402
 
-PIECES = 10_000_000
+PIECES = sized(10_000_000, 70_000)
 GRADES, FILES = 7, 10
 PLAIN = """
 SELECT family, grade, substr(day, 1, 4), substr(day, 6, 2), count(*) AS times, count(DISTINCT talk)
@@ -97,7 +97,7 @@ def main() -> None:
             "drawn_s": drawn,
             "sqlite_loaded_s": loaded,
         }
-        print(json.dumps({"months": told}, indent=2))
+        tell({"months": told})
 
 
 if __name__ == "__main__":

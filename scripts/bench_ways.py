@@ -5,7 +5,6 @@ name says otherwise, so that other work on the machine does not count; `wall_s` 
 """
 
 import gc
-import json
 import random
 import re
 import resource
@@ -24,15 +23,16 @@ sys.path.insert(0, str(ROOT))
 
 import sympy  # noqa: E402
 
+from scripts.bench_size import sized, tell  # noqa: E402
 from tests.ways.every_kind import KINDS, asked_of_every_kind  # noqa: E402
 from waysaid.number import parse  # noqa: E402
 from waysaid.slips import foresee, slips  # noqa: E402
 from waysaid.ways import effort_of, ways  # noqa: E402
 
-PROBLEMS = 5000
-SIZES = (25_000, 50_000, 100_000)
+PROBLEMS = sized(5000, 64)
+SIZES = sized((25_000, 50_000, 100_000), (64, 128))
 CORES = 2
-CHUNK = 500
+CHUNK = sized(500, 32)
 NOT_READ = frozenset({"both sides", "claims", "quick images", "comparisons", "estimates"})
 """Kinds that SymPy's reader has no sentence for."""
 
@@ -148,7 +148,7 @@ def main() -> None:
     found: dict[str, Any] = {"ways": bench_ways(), "slips": bench_slips()}
     if "--short" not in sys.argv:
         found["whole"] = bench_whole()
-    print(json.dumps(found, indent=2))
+    tell(found)
 
 
 if __name__ == "__main__":

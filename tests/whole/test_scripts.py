@@ -1,6 +1,7 @@
 """The scripts of the house: the report of a sweep, the plain checks, the make targets."""
 
 import importlib.util
+import json
 import re
 import subprocess
 import sys
@@ -101,3 +102,15 @@ def test_the_wheel_holds_the_package_and_nothing_of_the_tests(tmp_path):
         if path.suffix in kept and "__pycache__" not in path.parts
     }
     assert expected <= names
+
+
+@pytest.mark.parametrize(
+    ("word", "many", "note"), [("quick", 2, {"small_run": True}), ("test", 9, {}), ("sweep", 9, {})]
+)
+def test_a_measurement_is_small_where_it_is_asked_to_be_and_says_so(
+    monkeypatch, capsys, word, many, note
+):
+    monkeypatch.setenv("WAYSAID_COUNTS", word)
+    bench = script("bench_size")
+    bench.tell({"seen": bench.sized(9, 2)})
+    assert json.loads(capsys.readouterr().out) == {**note, "seen": many}

@@ -17,8 +17,8 @@ SHARES = ((0, 1, 2, 3), (4, 5, 6))
 """The grades that each core works, in order: what one leaves the next takes up again."""
 
 
-def answer_bank(given: Given) -> Answer:
-    """Lay out a year of 180 days for each grade and write them into the folder `out`.
+def answer_bank(given: Given, shares: Sequence[Sequence[int]] = SHARES) -> Answer:
+    """Lay out a year of 180 days for each grade of `shares` and write them into the folder `out`.
 
     `curriculum` is ccss and `seed` 1 where they are not given. Raises `BadInputError`, also where a
     statement of a year does not hold.
@@ -26,13 +26,13 @@ def answer_bank(given: Given) -> Answer:
     folder = Path(words_in(given, "out", "a folder to write into"))
     curriculum = kind_of(Curriculum, given.get("curriculum", Curriculum.CCSS), "curriculum")
     seed = whole_in(given, "seed", 1)
-    with ProcessPoolExecutor(len(SHARES), mp_context=get_context("spawn")) as pool:
-        shares = list(pool.map(partial(_years, curriculum, seed), SHARES))
-    made = [one for share in shares for one in share]
+    with ProcessPoolExecutor(len(shares), mp_context=get_context("spawn")) as pool:
+        worked = list(pool.map(partial(_years, curriculum, seed), shares))
+    made = [one for share in worked for one in share]
     wrong = [said for _, faulty, _ in made for said in faulty]
     if wrong:
         raise BadInputError(f"the bank is not written, since a statement is false: {wrong[0]}")
-    grades = [grade for share in SHARES for grade in share]
+    grades = [grade for share in shares for grade in share]
     files = [f"grade-{grade}.json" for grade in grades]
     for name, (said, _, _) in zip(files, made, strict=True):
         write_in(folder, name, said)
