@@ -12,7 +12,7 @@ from pathlib import Path
 from tests.postgres import answers
 from tests.site.server import Server, started
 
-SECONDS = 300
+SECONDS = 900
 """How long a command may take before a test gives it up; not a measure of anything."""
 
 

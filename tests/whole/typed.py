@@ -11,14 +11,20 @@ import markdown
 
 from tests.whole.house import ROOT
 
-PAGES = [ROOT / "README.md", *sorted(ROOT.glob("docs/**/*.md"))]
+PAGES = [
+    ROOT / "README.md",
+    ROOT / "CONTRIBUTING.md",
+    ROOT / "SECURITY.md",
+    *sorted(ROOT.glob("docs/**/*.md")),
+]
 GENERATED = ROOT / "docs/reference/command-line.md"
 """Its blocks are what each command says of itself: nothing to type."""
 
 PROGRAM = re.compile(
     r"(?:[A-Z_]+=\S+ )*(?:\.?/?[\w.-]+/)*"
-    r"(?:waysaid|make|pip|pipx|uv|python3?|pg_\w+|psql|(?:create|drop)(?:db|user)|sudo|apt(?:-get)?"
-    r"|systemctl|useradd|git|docker|brew|npm|curl|bash|sh|cd|set|export|[\w-]+\.(?:py|sh)) "
+    r"(?:waysaid|make|pip|pipx|uv|python3?|pg_\w+|psql|(?:create|drop)(?:db|user)|sudo"
+    r"|apt(?:-get)?|systemctl|useradd|git|pre-commit|docker|brew|npm|curl|bash|sh|cd|set|export"
+    r"|[\w-]+\.(?:py|sh)) "
 )
 """How a line begins that is to be typed, by the programs and words of a shell one may expect."""
 
@@ -59,7 +65,8 @@ def inline_commands(page: Path) -> list[str]:
     if page == GENERATED:
         return []
     text = page.read_text(encoding="utf-8")
-    return [each for each in re.findall(r"`([^`\n]+)`", text) if PROGRAM.match(each)]
+    found = [" ".join(each.split()) for each in re.findall(r"(?<!`)`((?:[^`\n]|\n(?!\n))+)`", text)]
+    return [each for each in found if PROGRAM.match(each)]
 
 
 def lost_lines(page: Path) -> list[str]:
