@@ -310,8 +310,10 @@ def _unit(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _whole(state: State, item: Item, world: World) -> Iterator[State]:
-    """Pass over one whole, that a number is only held against: what it is worth is a number."""
+    """Pass over one whole, that a number is only held against; or take it, where it is asked of."""
     yield state.and_costs(weights.IGNORED)
+    if 1 in world.facts.numbers and state.frame.empty:
+        yield state.framed(Frame(left=Quantity(1, item.span)), weights.NEXT)
 
 
 def _denied(state: State, item: Item, world: World) -> Iterator[State]:

@@ -14,6 +14,7 @@ from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.moved import moved, pair_of, restated
 from waysaid.hearing.spoken.outline import (
     added_on,
+    against_mark,
     counted,
     exchanged,
     from_double,
@@ -83,7 +84,8 @@ def likeliest(
         marks -= _ON_PAPER
     if across(state.drafts, world):
         return None
-    family = doublings(state.drafts, world) or _likeliest(state, found, marks, world)
+    held = Family.BENCHMARK if against_mark(state, world) else None
+    family = held or doublings(state.drafts, world) or _likeliest(state, found, marks, world)
     if family is Family.BENCHMARK and put_right(without_last_names(state.drafts), world):
         return Family.ADJUST
     if family is Family.BREAK_UP and marks & _ON_PAPER and digits_multiplied(state.drafts, world):
@@ -219,6 +221,8 @@ def _explaining(state: State, marks: frozenset[Meaning], world: World) -> Family
     the words alone.
     """
     loose = _loose(state, world)
+    if not state.drafts and isinstance(world.facts.problem, Compare):
+        marks -= {Meaning.BOTH}
     if not state.drafts and loose <= {world.facts.answer}:
         loose = frozenset()
         if not isinstance(world.facts.problem, Image | Claim | Compare):

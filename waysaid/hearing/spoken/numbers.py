@@ -23,7 +23,7 @@ from waysaid.hearing.spoken.verdict import JUDGING, judged_behind
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
 from waysaid.hearing.worth import worth
-from waysaid.number import Form, Operation, Sign, Written, exact
+from waysaid.number import Compare, Form, Operation, Sign, Written, exact
 
 
 def number(state: State, said: Quantity, world: World) -> Iterator[State]:
@@ -189,7 +189,11 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
     if some is not None:
         yield from closed(state.framed(some), world)
     one_group = frame.sign in HOPS and said.value in world.sizes
-    if frame.right is not None and frame.right.value == 1 and (one_group or _one_part(frame, said)):
+    if (
+        frame.right is not None
+        and frame.right.value == 1
+        and (one_group or _one_part(frame, said, world))
+    ):
         yield state.framed(replace(frame, right=said))
     if frame.right is not None and said.many and frame.sign in HOPS:
         whole = hop_of(frame.right, said, world) if frame.sign is Sign.MINUS else None
@@ -211,9 +215,11 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield after.framed(Frame(left=said))
 
 
-def _one_part(frame: Frame, said: Quantity) -> bool:
+def _one_part(frame: Frame, said: Quantity, world: World) -> bool:
     """Tell whether a number names the part of which one more was said: and one more fifth."""
-    return frame.sign in HOPS and frame.result is None and is_part(said) and not said.many
+    hop = frame.sign in HOPS and frame.result is None
+    compared = isinstance(world.facts.problem, Compare)
+    return hop and is_part(said) and not said.many and not compared
 
 
 def _of_tops(state: State, said: Quantity, world: World) -> Iterator[State]:

@@ -4,6 +4,7 @@ from fractions import Fraction
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.frame import HOPS
+from waysaid.hearing.spoken.gap import MARKS
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.part import base_of, share_of
 from waysaid.hearing.spoken.state import State
@@ -165,6 +166,18 @@ def said_truly(state: State, world: World) -> bool:
         return False
     true = Order.SAME if left == right else Order.MORE if left > right else Order.LESS
     return state.verdict is true
+
+
+def against_mark(state: State, world: World) -> bool:
+    """Tell one number compared that is a half or a whole, and the other held against it.
+
+    Of 0.5 and 0.45: it's a half, and the other isn't quite.
+    """
+    if not isinstance(world.facts.problem, Compare) or state.verdict is Order.SAME:
+        return False
+    only = state.drafts[0] if len(state.drafts) == 1 else None
+    named = only is not None and not only.whole and not isinstance(only.left, Operation)
+    return named and only is not None and only.result in MARKS and not state.scaled
 
 
 def share_repeated(drafts: tuple[Draft, ...], world: World) -> Family | None:

@@ -10,6 +10,7 @@ from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.scale import by_two
+from waysaid.hearing.spoken.sized import sizes
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import with_step
 from waysaid.hearing.spoken.world import World
@@ -59,6 +60,8 @@ def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int
             yield from known or ((one, weights.POINTED) for one in reversed(numbers))
         case Meaning.FIRST:
             yield from ((one, 0) for one in numbers[:1])
+        case Meaning.LAST | Meaning.OTHER if isinstance(world.facts.problem, Image):
+            yield from ((one, weights.POINTED) for one in sizes(state, world) if state.drafts)
         case Meaning.LAST:
             yield from ((one, 0) for one in numbers[-1:])
         case Meaning.LARGER_ONE:

@@ -50,7 +50,7 @@ def search(items: Lattice, world: World) -> list[State]:
         trail.waiting.append(_listened(place, trail, world))
     keep(trail)
     kept: Beam = {}
-    for state in _best(trail.waiting[-1].get(len(items), {}), trail.width):
+    for state in _best(trail.waiting[-1].get(len(items), {}), trail):
         for done in _finished(state, world):
             _keep(kept, (done, done.cost, done.undo, done.heard), trail.said)
     return [one[0] for one in sorted(kept.values(), key=lambda one: one[1])[: trail.width]]
@@ -61,7 +61,7 @@ def _listened(place: int, trail: Trail, world: World) -> dict[int, Beam]:
     here, waiting = trail.items[place], trail.waiting[place]
     beams = {at: dict(beam) for at, beam in waiting.items() if at > place}
     eased = {item: _eased(item, here, world) for item in here if _may_stand(item, world)}
-    for state in _best(waiting.get(place, {}), trail.width):
+    for state in _best(waiting.get(place, {}), trail):
         for item, meant in eased.items():
             if item.end <= len(trail.items):
                 beam = beams.setdefault(item.end, {})
@@ -136,17 +136,22 @@ def _keep(beam: Beam, taken: Taken, said: Said) -> None:
         beam[key] = taken
 
 
-def _best(beam: Beam, width: int) -> list[State]:
+def _best(beam: Beam, trail: Trail) -> list[State]:
     """Return the states that cost the least, with their changes made."""
-    return [
-        state.come_by(cost, undo, heard)
-        for state, cost, undo, heard in sorted(beam.values(), key=_so_far)[:width]
-    ]
+    compared = isinstance(trail.world.facts.problem, Compare)
+    likely = sorted(beam.values(), key=_so_far if compared else _with_number)
+    return [state.come_by(cost, undo, heard) for state, cost, undo, heard in likely[: trail.width]]
 
 
 def _so_far(taken: Taken) -> int:
     """Return what a state costs, and what the numbers alone will cost of it at the least."""
-    loose = len(taken[0].bare) - (taken[0].frame.sign is not None or not taken[0].frame.left)
+    return taken[1] + weights.RESTATED * max(0, len(taken[0].bare) - 1)
+
+
+def _with_number(taken: Taken) -> int:
+    """Return the same where a number just said is one of them; numbers compared are named alone."""
+    frame = taken[0].frame
+    loose = len(taken[0].bare) - (frame.sign is not None or not frame.left)
     return taken[1] + weights.RESTATED * max(0, loose)
 
 
