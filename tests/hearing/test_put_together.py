@@ -18,6 +18,12 @@ def test_results_put_together_without_naming_them_are_a_step_and_no_answer(tens,
     assert answer is None
 
 
+def test_a_plain_add_puts_its_own_numbers_together():
+    line = "two times ten is 20. two times five is 10. twenty add ten and I got 30"
+    steps, _, _ = heard("1/2 of 60", line)
+    assert steps[-1] == "20 + 10 = 30"
+
+
 def test_what_they_come_to_stays_as_it_was_said():
     line = "thirty times five is 150 and four times five is twenty, then add them together, 160"
     steps, answer, family = heard("34 x 5", line)

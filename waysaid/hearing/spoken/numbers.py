@@ -169,9 +169,7 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
         return
     yield from _part_taken(state, said, world)
     yield from _of_tops(state, said, world)
-    begun = frame.left is not None and frame.left.value == said.value != frame.comes_to
-    more = weights.ARRIVED if begun else 0
-    done = state.framed(replace(frame, result=said, wants=Slot.NONE), more)
+    done = state.framed(replace(frame, result=said, wants=Slot.NONE))
     yield from closed(done, world)
     for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
         total = climbed(after, said, world) is not None or ends_earlier(after, said)
