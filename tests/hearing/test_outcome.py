@@ -52,6 +52,20 @@ ANSWERS = [
     ("53 - 27", "thirty three because I took twenty off, take off seven is twenty six", "26"),
     ("46 + 29", "I pretended it was thirty and got seventy six and then I gave one back", None),
     ("46 + 29", "forty six and thirty is seventy six take one seventy five", "75"),
+    ("46 + 29", "I made it thirty and got seventy six and then I took away one", None),
+    ("83 - 38", "eighty three take away forty is forty three but do I add two or take two", None),
+    ("400 - 198", ("four hundred take away a hundred is three hundred and there's ninety eight "
+     "and that's, um, I don't know"), None),
+    ("400 - 198", ("four hundred take away a hundred is three hundred and there's the ninety eight "
+     "and um I got stuck"), None),
+    ("99 + 156", ("le paso uno del ciento cincuenta y seis al noventa y nueve y ya son cien más "
+     "ciento cincuenta y cinco"), None),
+    ("35 + 20 + 65", ("treinta y cinco más sesenta y cinco hacen cien y el otro son "
+     "veinte más"), None),
+    ("14 x 5", "catorce por diez ciento cuarenta y como cinco es la mitad pues setenta", "70"),
+    ("11 x 8", "ochenta y ocho, se repite el ocho", "88"),
+    ("46 + 27", "yo también saqué setenta y tres pero primero las unidades, seis y siete trece",
+     "73"),
     ("0.6 ? 0.58", "point six because shorter ones are bigger", ">"),
     ("47 / 6", "eight sixes is forty eight so it's eight minus one, it's seven and five left over",
      "7 r 5"),
@@ -61,7 +75,7 @@ ANSWERS = [
 
 @pytest.mark.parametrize(("problem", "line", "answer"), ANSWERS)
 def test_the_answer_is_the_one_said_and_none_where_none_was(problem, line, answer):
-    spanish = any(word in line for word in (" por ", " más ", "aprendí"))
+    spanish = any(word in line for word in (" por ", " más ", "aprendí", " repite ", "también"))
     heard = read(parse(problem), line, Language.ES if spanish else Language.EN)
     assert heard.answer_text == answer
 

@@ -54,8 +54,14 @@ def _said_last(drafts: tuple[Draft, ...]) -> Draft:
     Two off the fourteen onto the twenty eight, twelve: what is left of the fourteen was said last.
     """
     late = max(reversed(drafts), key=lambda draft: draft.span[1])
-    used = any(late.stands in leaves(draft.left) for draft in drafts if draft is not late)
-    return drafts[-1] if used else late
+    if not _goes_on(late, drafts):
+        return late
+    return next((draft for draft in reversed(drafts) if not _goes_on(draft, drafts)), drafts[-1])
+
+
+def _goes_on(draft: Draft, drafts: tuple[Draft, ...]) -> bool:
+    """Tell whether another step goes on from what a step comes to."""
+    return any(draft.stands in leaves(other.left) for other in drafts if other is not draft)
 
 
 def _fills(last: Draft, facts: Facts) -> bool:

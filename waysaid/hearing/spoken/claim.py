@@ -1,5 +1,7 @@
 """The answer that a line tells by where its numbers stand: before its reasons, or at the end."""
 
+from collections.abc import Iterable
+
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.trail import Lattice
@@ -60,25 +62,32 @@ _ALSO = frozenset({Meaning.FILLER, Meaning.ONE, Meaning.HALF})
 """What the words of a number may mean too, and it stays one: a half."""
 
 
-def acts_last(phrases: list[Phrase], items: Lattice) -> frozenset[Exact]:
+def acts_last(phrases: list[Phrase], items: Lattice) -> tuple[frozenset[Exact], frozenset[Exact]]:
     """Return what the last number of a line may be where it belongs to an act; else nothing.
 
     Of `got fifty six and then I gave one back` it is the one, and what the act comes to was not
-    said. Of `take one sixty one` it may be the 61 as well.
+    said. Of `take one sixty one` it may be the 61 as well. With it, what the act is plainly of:
+    none of what is put in, for that is the answer too.
     """
     before: set[Meaning] = set()
     last: Item | None = None
+    plainly = False
     for phrase in phrases:
         said = {one.meaning for one in phrase if one.meaning}
         if any(one.numeral for one in phrase):
             acts = phrase[0].pause is Pause.NONE and not before.isdisjoint(_ACTS)
+            plainly = before.isdisjoint((Meaning.ADD, Meaning.MORE))
             last, before = phrase[0] if acts else None, set()
-        elif said and said.isdisjoint((Meaning.FILLER, Meaning.IT)):
+        elif said.isdisjoint((Meaning.FILLER, Meaning.IT)):
             before = said
     if last is None:
-        return frozenset()
+        return frozenset(), frozenset()
     ends = (one for here in items for one in here if one.end == last.end)
-    return frozenset(exact(one.numeral.leaf) for one in ends if one.numeral)
+    return _values(ends), _values(one for one in items[last.start] if plainly)
+
+
+def _values(items: Iterable[Item]) -> frozenset[Exact]:
+    return frozenset(exact(one.numeral.leaf) for one in items if one.numeral)
 
 
 _ACTS = frozenset({Meaning.ADD, Meaning.TAKE, Meaning.GIVE, Meaning.PLUS, Meaning.MINUS})

@@ -134,6 +134,7 @@ def _likeliest(
     return (
         related(drafts, world)
         or both_rounded(drafts, world)
+        or from_double(drafts, world)
         or _explaining(state, marks, world)
         or restated(drafts, world)
         or from_neighbour(drafts, world)
@@ -146,7 +147,6 @@ def _likeliest(
         or in_turn(drafts, world)
         or multiplied_up(drafts, world)
         or opposite(drafts, world, exactly=False)
-        or from_double(drafts, world)
         or (Family.COUNTING if counts else None)
     )
 

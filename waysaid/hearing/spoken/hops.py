@@ -71,7 +71,7 @@ def more(state: State, item: Item, world: World) -> Iterator[State]:
         yield state.framed(than, 1)
         if other in world.signs or state.drafts:
             for turned in _behind(state, other, world):
-                yield turned.and_costs(1)
+                yield turned.and_costs(1 if state.drafts else weights.UNSAID)
         yield state.and_costs(weights.IGNORED)
     elif frame.whole is not None and frame.left is not None and frame.sign is None:
         yield from _compared(state, sign)

@@ -12,7 +12,19 @@ from waysaid.number import Operation, Sign, leaves
 
 def kept(drafts: tuple[Draft, ...], talk: Talk) -> tuple[Draft, ...]:
     """Return the steps that stand."""
-    return _said_once(tuple(one for one in drafts if not _said_again(one, drafts, talk)))
+    stand = tuple(one for one in drafts if not _said_again(one, drafts, talk))
+    return _said_once(_without_result_withdrawn(stand, talk))
+
+
+def _without_result_withdrawn(drafts: tuple[Draft, ...], talk: Talk) -> tuple[Draft, ...]:
+    """Return the steps, the last without a result that was taken back and no other said.
+
+    Of `18 times 10 is 181, I mean 18 times 10` the result does not stand.
+    """
+    last = drafts[-1] if drafts else None
+    if last is None or last.result is None or last.whole or last.span[1] != talk.withdrawn:
+        return drafts
+    return (*drafts[:-1], replace(last, result=None))
 
 
 def named_whole(drafts: tuple[Draft, ...], talk: Talk) -> tuple[Draft, ...]:

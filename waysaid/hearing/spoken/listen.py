@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from waysaid.hearing.draft import Draft
+from waysaid.hearing.draft import COUNTED, Draft
 from waysaid.hearing.lexicon import lexicon_of
 from waysaid.hearing.match import Match, matched
 from waysaid.hearing.meaning import Meaning
@@ -16,13 +16,14 @@ from waysaid.hearing.spoken.kept import kept, named_whole
 from waysaid.hearing.spoken.outcome import outcome
 from waysaid.hearing.spoken.outline import share_repeated
 from waysaid.hearing.spoken.part import divided
+from waysaid.hearing.spoken.places import as_digits
 from waysaid.hearing.spoken.search import search
 from waysaid.hearing.spoken.sharing import multiplied, parts_joined, parts_shared
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.talk import Talk, talk_of
 from waysaid.hearing.spoken.world import World, asks, world_of
 from waysaid.hearing.word import words_of
-from waysaid.number import Language, Problem, Remainder
+from waysaid.number import Language, Problem, Remainder, leaves
 from waysaid.ways import Family, Step
 
 WEIGHED = 6
@@ -47,13 +48,20 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
     world = world_of(problem)
     items = lattice(words_of(line, lexicon), lexicon)
     talk = talk_of(items)
-    found = [_explained(state, talk, world) for state in search(items, world)[:WEIGHED]]
+    states = sorted(search(items, world)[:WEIGHED], key=_taken_back)
+    found = [_explained(state, talk, world) for state in states]
     return tuple(sorted(found, key=lambda one: one.cost))
+
+
+def _taken_back(state: State) -> int:
+    """Return how much of a line a state takes back: of those alike in cost, the least is heard."""
+    return sum(end - start for start, end in state.dropped)
 
 
 def _explained(state: State, talk: Talk, world: World) -> Explained:
     drafts = counted_from(named_whole(kept(state.drafts, talk), talk), world)
     drafts = given(told_anew(drafts, talk.marks, world), talk.marks, world)
+    drafts = as_digits(drafts, [one.quantity.value for one in state.bare])
     if world.groups and not state.bare:
         drafts = parts_joined(parts_shared(drafts, world), talk.joins)
     state = state._replace(drafts=drafts)
@@ -61,8 +69,7 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     answer = outcome(state, talk, match, world)
     family = _family(state, match, talk.marks, world)
     cost = state.cost + _unlikely(state, match, family, world)
-    if family is Family.COUNTING:
-        cost += _signed_counts(state, talk)
+    cost += _signed_counts(state, talk, family)
     if not talk.marks.isdisjoint(_DIGIT_BY_DIGIT):
         cost += weights.ON_PAPER * sum(draft.by_digits for draft in state.drafts)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
@@ -79,12 +86,22 @@ def _without_recap(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]
     return drafts[:-1] if asks(drafts[-1].left, world) else drafts
 
 
-def _signed_counts(state: State, talk: Talk) -> int:
-    """Return what it costs that numbers beside a plain sign are counted: three plus six."""
-    return weights.IGNORED * sum(
-        draft.counted and any(draft.span[0] <= start < draft.span[1] for start in talk.worked)
-        for draft in state.drafts
+def _signed_counts(state: State, talk: Talk, family: Family | None) -> int:
+    """Return what it costs that numbers beside a plain sign are counted: three plus six.
+
+    Or, counted by ones, behind a word for a result: one and two equals three.
+    """
+    counts = family is Family.COUNTING
+    by_one = [draft for draft in state.drafts if draft.open == COUNTED and 1 in leaves(draft.left)]
+    return weights.IGNORED * (
+        sum(_any_in(draft, talk.worked) for draft in state.drafts if counts and draft.counted)
+        + sum(_any_in(draft, talk.results) for draft in by_one)
     )
+
+
+def _any_in(draft: Draft, places: frozenset[int]) -> bool:
+    """Tell whether one of the places is among the words of a step."""
+    return any(draft.span[0] <= start < draft.span[1] for start in places)
 
 
 def _matched(drafts: tuple[Draft, ...], world: World) -> Match:

@@ -10,6 +10,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken.blank import blank_filled, is_total
 from waysaid.hearing.spoken.compared import on_comparison
+from waysaid.hearing.spoken.frame import Quantity
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
 from waysaid.hearing.spoken.world import World, asks
@@ -43,7 +44,7 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
         return on_comparison(verdict, state, talk, world.facts.problem)
     said = _worked_out(verdict, state, talk, match, world)
     before = _before_reasons(state, talk, world)
-    if before is not None:
+    if before is not None and not _begins(before, state, match, world):
         return said if _alike(said, before) else before
     if said is None:
         return _ended_on(state, talk, match, world)
@@ -82,6 +83,17 @@ def _before_reasons(state: State, talk: Talk, world: World) -> Number | None:
     return first.leaf
 
 
+def _begins(claimed: Number, state: State, match: Match, world: World) -> bool:
+    """Tell whether a number before its reasons is only what the first of more steps comes to.
+
+    Of 76 - 45, `thirty because I took forty off seventy` is the beginning of the work.
+    """
+    value = exact(claimed)
+    if value == world.facts.answer or not (match.stops_short or _slip_begun(state, world)):
+        return False
+    return any(draft.result is not None and draft.forced == value for draft in state.drafts)
+
+
 def _alike(said: AnswerSaid | None, other: Number) -> bool:
     """Tell whether an answer is the same number, maybe written another way: 3/9, so 1/3."""
     return isinstance(said, int | Fraction | Written) and exact(said) == exact(other)
@@ -93,7 +105,11 @@ def _acted_on(said: AnswerSaid, state: State, talk: Talk, world: World) -> bool:
         return False
     if state.claimed is not None or Meaning.BECAUSE in talk.marks:
         return False
-    return exact(said) not in talk.acts and said != _told_first(state, world)
+    value = exact(said)
+    ends = [draft.stands for draft in state.drafts]
+    used = value in ends[:-1] and value != ends[-1]
+    acted = (used or value in talk.acted) and value != world.facts.answer
+    return (acted or value not in talk.acts) and said != _told_first(state, world)
 
 
 def _ended_on(state: State, talk: Talk, match: Match, world: World) -> Number | None:
@@ -123,7 +139,7 @@ def _worked_out(
         verdict = None
     if not state.drafts and not promised and _of_a_story(state, talk):
         return verdict
-    if talk.lost and not (state.drafts and promised):
+    if talk.lost:
         return _told_first(state, world)
     if not state.drafts and not promised and _seconds(state, talk):
         return verdict
@@ -205,16 +221,28 @@ def _told_first(state: State, world: World) -> Number | None:
             return result
     late = state.drafts[-1] if len(state.drafts) > 1 else None
     if late is not None and all(late.span[1] <= one.span[0] for one in state.drafts[:-1]):
-        return late.ends
+        used = any(late.stands in leaves(one.left) for one in state.drafts[:-1])
+        return None if used else late.ends
     first = state.bare[0] if state.bare else None
-    if first is None or first.after or not state.drafts or first.quantity.many:
+    if first is None or first.after or first.quantity.many:
         return None
+    if not state.drafts:
+        return _new_alone(first, state, world)
     value, leaf, ends = first.quantity.value, first.quantity.leaf, state.drafts[-1].stands
     if value in world.facts.numbers:
         meant = value == world.facts.answer and ends in world.facts.numbers
     else:
         meant = value in (world.facts.answer, ends)
     return leaf if meant and not isinstance(leaf, Operation | Blank) else None
+
+
+def _new_alone(first: Bare, state: State, world: World) -> Number | None:
+    """Return the answer said first, where all numbers behind it are the problem's: 77, two 7s."""
+    leaf = first.quantity.leaf
+    behind = state.bare[1:]
+    if first.quantity.value != world.facts.answer or isinstance(leaf, Operation | Blank):
+        return None
+    return leaf if behind and all(_named_again(one, state, world) for one in behind) else None
 
 
 def _said_again(state: State, talk: Talk) -> Number | None:
@@ -239,6 +267,7 @@ def _standing(state: State, talk: Talk, world: World) -> State:
     claimed = state.claimed
     gone = claimed is not None and (
         claimed.span[1] in talk.taken_back
+        or _outdone(claimed, talk)
         or any(
             draft.span[0] > claimed.span[0]
             and claimed.value in leaves(draft.left)
@@ -250,15 +279,24 @@ def _standing(state: State, talk: Talk, world: World) -> State:
     return state._replace(bare=bare, claimed=None if gone else claimed)
 
 
+def _outdone(claimed: Quantity, talk: Talk) -> bool:
+    """Tell whether `so` promised another number in the end than was claimed."""
+    last = talk.promised.numeral if talk.promised else None
+    return last is not None and exact(last.leaf) != claimed.value
+
+
 def _stands_alone(one: Bare, state: State, talk: Talk, world: World) -> bool:
     """Tell whether a number alone was not taken back, nor only worked with, nor cut short."""
-    if one.quantity.span in talk.cut or one.quantity.span[1] in talk.vague:
+    if one.quantity.span in talk.cut or one.quantity.span[1] in talk.vague | talk.handed:
         return False
     if world.whole and not isinstance(one.quantity.leaf, int):
         return False
     if one.quantity.span in talk.denied and not state.drafts:
         return False
-    meant = one.final or one.quantity.value == world.facts.answer
+    if one.quantity.span[1] in talk.extra and one.quantity.value in world.facts.numbers:
+        return False
+    signed = one.quantity.span[0] in talk.joins
+    meant = (one.final and not signed) or one.quantity.value == world.facts.answer
     promised = meant and bool(state.drafts)
     if one.quantity.span[0] in talk.worked and not promised:
         return False

@@ -266,8 +266,13 @@ def shared_of(world: World) -> tuple[Exact, Exact] | None:
 
 
 def from_double(drafts: tuple[Draft, ...], world: World) -> Family | None:
-    """Tell a double in a picture, and what it has more or less: two sixes, and one is missing."""
-    if not isinstance(world.facts.problem, Image) or len(drafts) != 2:
+    """Tell a double in a picture, and what it has more or less: two sixes, and one is missing.
+
+    Or one near what is taken from, or to be reached: seven and seven is fourteen, for 15 - 7.
+    """
+    if not isinstance(world.facts.problem, Image):
+        return Family.NEAR_DOUBLE if _near_whole(drafts[0], world) else None
+    if len(drafts) != 2:
         return None
     first, second = (pair_of(draft) for draft in drafts)
     if first is None or second is None or second[1] not in HOPS:
@@ -275,6 +280,17 @@ def from_double(drafts: tuple[Draft, ...], world: World) -> Family | None:
     twice = first[1] is Sign.PLUS and first[0] == first[2]
     twice = twice or (first[1] is Sign.TIMES and 2 in (first[0], first[2]))
     return Family.NEAR_DOUBLE if twice and second[0] == drafts[0].stands else None
+
+
+def _near_whole(draft: Draft, world: World) -> bool:
+    """Tell whether a step doubles a number, in a problem that starts from a sum of two."""
+    pair = pair_of(draft)
+    asked = world.facts.asked
+    if pair is None or draft.open or world.groups or not world.whole:
+        return False
+    taken = isinstance(asked, Operation) and asked.sign is Sign.MINUS
+    missing = isinstance(world.facts.problem, Equation)
+    return (taken or missing) and pair[1] is Sign.PLUS and pair[0] == pair[2]
 
 
 def opposite(drafts: tuple[Draft, ...], world: World, exactly: bool = True) -> Family | None:

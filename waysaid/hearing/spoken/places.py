@@ -2,12 +2,13 @@
 
 from collections.abc import Iterator
 
+from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Exact, Sign, exact
+from waysaid.number import Exact, Operation, Sign, exact, leaves
 
 PLACES = (10, 100)
 """The places whose digits are told without their place: common practice, no source."""
@@ -47,6 +48,54 @@ def in_other_places(state: State, said: Frame, moved: Frame) -> State:
     changed = [part for part, one, other in pairs if one and other and one.leaf != other.leaf]
     parts = tuple(part for part in Part if part in changed or part in draft.open)
     return replace(state, drafts=(*state.drafts[:-1], replace(draft, open=parts)))
+
+
+def as_digits(drafts: tuple[Draft, ...], alone: list[Exact | None]) -> tuple[Draft, ...]:
+    """Return the steps, those told as digits as such where the work goes on with their digits.
+
+    Of 27 + 35 `two and three is five, five and twelve` is 2 + 3 = 5, and no fifty; and so is four
+    and three where the end is to write digits beside digits: seven and thirteen, 713. `alone` are
+    the numbers said alone.
+    """
+    found = []
+    for draft in drafts:
+        digits = _digits_of(draft)
+        kept = digits is not None and any(
+            _joins(step, digits.stands, other.stands)
+            or _beside(digits.stands, other.stands) in alone
+            for other in drafts
+            for step in drafts
+        )
+        found.append(digits if kept and digits is not None else draft)
+    return tuple(found)
+
+
+def _digits_of(draft: Draft) -> Draft | None:
+    """Return a step of places as it was told, in digits; None where it was not told so."""
+    left = draft.left
+    if not draft.by_digits or not isinstance(left, Operation) or draft.result is None:
+        return None
+    numbers = (left.left, left.right, draft.result)
+    whole = [one for one in numbers if isinstance(one, int)]
+    place = next((one for one in PLACES[::-1] if all(part % one == 0 for part in whole)), 1)
+    told = {Part.LEFT, Part.RIGHT, Part.RESULT} <= {*draft.open}
+    if len(whole) < len(numbers) or place == 1 or not told:
+        return None
+    one, other, result = (number // place for number in whole)
+    return replace(draft, left=Operation(left.sign, one, other), open=(), result=result)
+
+
+def _joins(step: Draft, one: Exact | None, other: Exact | None) -> bool:
+    """Tell whether a step puts a digit together with what another step came to."""
+    return not step.by_digits and sorted(leaves(step.left), key=str) == sorted(
+        (one, other), key=str
+    )
+
+
+def _beside(one: Exact | None, other: Exact | None) -> Exact | None:
+    """Return the number that two whole ones make, written side by side; none that places make."""
+    whole = isinstance(one, int) and isinstance(other, int) and other >= 10
+    return int(f"{one}{other}") if whole else None
 
 
 def _carried(left: Quantity, standing: Quantity | None, place: int) -> bool:

@@ -23,7 +23,7 @@ from waysaid.hearing.spoken.verdict import JUDGING
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
 from waysaid.hearing.worth import worth
-from waysaid.number import Claim, Compare, Form, Operation, has_form
+from waysaid.number import Claim, Compare, Form, Operation, Sign, has_form
 
 WIDTH = 24
 """The states kept for each word of a line of ordinary length. Our choice, by trial."""
@@ -144,15 +144,28 @@ def _best(beam: Beam, trail: Trail) -> list[State]:
 
 
 def _so_far(taken: Taken) -> int:
-    """Return what a state costs, and what the numbers alone will cost of it at the least."""
-    return taken[1] + weights.RESTATED * max(0, len(taken[0].bare) - 1)
+    """Return what a state costs, and what is still to pay of it: numbers alone, what cannot be."""
+    return taken[1] + _owed(taken[0].frame) + weights.RESTATED * max(0, len(taken[0].bare) - 1)
 
 
 def _with_number(taken: Taken) -> int:
     """Return the same where a number just said is one of them; numbers compared are named alone."""
     frame = taken[0].frame
     loose = len(taken[0].bare) - (frame.sign is not None or not frame.left)
-    return taken[1] + weights.RESTATED * max(0, loose)
+    return taken[1] + _owed(frame) + weights.RESTATED * max(0, loose)
+
+
+def _owed(frame: Frame) -> int:
+    """Return what a frame is still to pay: that of a number opened into more than it is."""
+    return weights.FALSE if _too_much(frame) else 0
+
+
+def _too_much(frame: Frame) -> bool:
+    """Tell whether a number is being opened into more than it is: seven is fifteen and."""
+    if frame.whole is None or frame.left is None or frame.sign is not Sign.PLUS:
+        return False
+    whole, part = frame.whole.value, frame.left.value
+    return whole is not None and part is not None and part > whole
 
 
 def _taken(state: State, item: Item, world: World) -> Iterator[Taken]:
@@ -162,7 +175,7 @@ def _taken(state: State, item: Item, world: World) -> Iterator[Taken]:
         return
     if item.numeral is not None:
         value = worth(item.numeral.leaf)
-        if value is not None and value < 0 and state.frame.wants is not Slot.RESULT:
+        if value is not None and value < 0 and not _below_nothing(state.frame):
             noise += weights.IGNORED
         said = Quantity(item.numeral.leaf, item.span, many=item.numeral.many, noise=item.noise)
         undo = (state, state.undo[1] if state.undo else state)
@@ -179,6 +192,14 @@ def _taken(state: State, item: Item, world: World) -> Iterator[Taken]:
             begins = begins or (state.frame.empty and after.frame.sign is not None)
             back = (state.undo[0], state) if begins and state.undo else after.undo
             yield after, after.cost + noise, back, after.heard
+
+
+def _below_nothing(frame: Frame) -> bool:
+    """Tell whether a number below nothing may be meant: the result of 8 take away 10 alone."""
+    if frame.wants is not Slot.RESULT or (frame.left is None and frame.sign is Sign.PLUS):
+        return False
+    comes = frame.comes_to
+    return comes is None or comes < 0
 
 
 def _corrected(state: State, item: Item) -> Iterator[State]:

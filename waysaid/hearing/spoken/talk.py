@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken.behind import ends_before, handed, lost, says
 from waysaid.hearing.spoken.claim import acts_last, claim, ended_on
 from waysaid.hearing.spoken.denied import denied, unlike
 from waysaid.hearing.spoken.item import Item, is_number
@@ -18,11 +19,12 @@ class Talk:
 
     `unfinished` is whether something was begun behind the last number: `is forty and then I`;
     `hangs` whether the line ends so; `asked` whether it begins with a question word;
-    `taken_back` where numbers end behind which a word takes them back and another number comes;
+    `taken_back` where numbers end behind which a word takes them back and another number comes,
+    and `withdrawn` the last such place;
     `promised` is the last number, where a word such as `so` comes before it; `got` whether a word
-    such as `is` comes right before a number; `done` whether it
-    ends with words such as `and that's it`; `doubtful` where words stand that are a number and
-    plainly something else as well: one of `a different one`;
+    such as `is` comes right before a number, and `results` where such numbers begin; `done`
+    whether it ends with words such as `and that's it`; `doubtful` where words stand that are a
+    number and plainly something else as well: one of `a different one`;
     `worked` where numbers begin right behind or before a sign: both of `two times nine`;
     `cut` where numbers stand that are the beginning of a longer one: 800 of 814; `longest` the
     longest numbers and where they end; `lost` is whether the work was given up behind the last
@@ -31,10 +33,13 @@ class Talk:
     plain plus or minus right behind which numbers begin; `judged` the verdict on a claim that ends
     the line, or that one number is not another; `denied` where numbers stand that are only denied
     or held against: it can't be 43, it's less than 40, 43 is too big;
+    `handed` where numbers end that are only given or taken back: I gave one back; `extra` where
+    they end and `more` comes right behind: thirty more;
     `wonders` is whether a verdict is only asked for, or not known: I don't know which is bigger;
     `claim` is the first number, where its reasons come right behind it; `acts` what the last
-    number may be, where it belongs to an act and nobody said what that comes to; `ends` the number
-    that ends the line behind a pause or a word for a result.
+    number may be, where it belongs to an act and nobody said what that comes to, and `acted` what
+    the act itself is of; `ends` the number that ends the line behind a pause or a word for a
+    result.
     """
 
     marks: frozenset[Meaning]
@@ -45,13 +50,17 @@ class Talk:
     taken_back: frozenset[int]
     promised: Item | None
     got: bool
+    results: frozenset[int]
     done: bool
     doubtful: frozenset[tuple[int, int]]
     worked: frozenset[int]
+    handed: frozenset[int]
+    extra: frozenset[int]
     cut: frozenset[tuple[int, int]]
     longest: frozenset[tuple[int, Number]]
     lost: bool
     vague: frozenset[int]
+    withdrawn: int | None
     seconded: int
     joins: dict[int, Sign]
     wonders: bool
@@ -59,12 +68,15 @@ class Talk:
     denied: frozenset[tuple[int, int]]
     claim: Item | None
     acts: frozenset[Exact]
+    acted: frozenset[Exact]
     ends: Item | None
 
 
 def talk_of(items: Lattice) -> Talk:
     """Return what else was said in a line."""
     phrases = list(_phrases(items))
+    results = _results(items)
+    acts, acted = acts_last(phrases, items)
     strange = sum(all(item.meaning is None and not item.numeral for item in here) for here in items)
     return Talk(
         marks=_marks(items),
@@ -73,22 +85,27 @@ def talk_of(items: Lattice) -> Talk:
         hangs=_hangs(items),
         asked=_asked(items),
         taken_back=_taken_back(items),
+        withdrawn=_withdrawn(items),
         promised=_promised(items),
-        got=_got(items),
+        got=bool(results),
+        results=results,
         done=_done(items),
         doubtful=_doubtful(items),
         worked=_worked(items),
+        handed=handed(items),
+        extra=ends_before(items, Meaning.MORE),
         cut=_cut(items),
         longest=_longest(items),
-        lost=_lost(items),
-        vague=_vague(items),
+        lost=lost(items),
+        vague=ends_before(items, Meaning.VAGUE),
         seconded=_seconded(items),
         joins=_joins(items),
         wonders=_wonders(items),
         judged=_judged(items),
         denied=frozenset(denied(items)),
         claim=claim(phrases),
-        acts=acts_last(phrases, items),
+        acts=acts,
+        acted=acted,
         ends=ended_on(phrases),
     )
 
@@ -175,13 +192,16 @@ def _done(items: Lattice) -> bool:
     return any(one.meaning is Meaning.DONE and not one.noise for one in ends)
 
 
-def _got(items: Lattice) -> bool:
-    """Tell whether a word such as `is` comes right before a number."""
-    return any(
-        one.meaning is Meaning.EQUALS and not one.noise and is_number(items[one.end])
+def _results(items: Lattice) -> frozenset[int]:
+    """Return where numbers begin that a word such as `is` comes right before."""
+    return frozenset(
+        items[one.end][0].span[0]
         for here in items
         for one in here
         if one.end < len(items)
+        and one.meaning is Meaning.EQUALS
+        and not one.noise
+        and is_number(items[one.end])
     )
 
 
@@ -236,9 +256,17 @@ def _taken_back(items: Lattice) -> frozenset[int]:
     )
 
 
+def _withdrawn(items: Lattice) -> int | None:
+    """Return where the last number ends that is plainly taken back; None where none is."""
+    return max(_taken_back(items), default=None)
+
+
 def _takes_back(here: tuple[Item, ...]) -> bool:
+    """Tell whether the longest words take something back, and mean nothing else more plainly."""
     longest = max((one.end for one in here if one.meaning), default=0)
-    return any(one.meaning is Meaning.CORRECT and one.end == longest for one in here)
+    said = [one for one in here if one.meaning and one.end == longest]
+    plain = min((one.noise for one in said), default=0)
+    return any(one.meaning is Meaning.CORRECT and one.noise == plain for one in said)
 
 
 def _cut(items: Lattice) -> frozenset[tuple[int, int]]:
@@ -261,30 +289,7 @@ def _longest(items: Lattice) -> frozenset[tuple[int, Number]]:
     return frozenset(
         (one.span[1], one.numeral.leaf)
         for one in whole
-        if one.numeral and not _says(items, one.end, Meaning.MORE)
-    )
-
-
-def _says(items: Lattice, place: int, meaning: Meaning) -> bool:
-    """Tell whether a word that plainly means so begins at a place."""
-    here = items[place] if place < len(items) else ()
-    return any(one.meaning is meaning and not one.noise for one in here)
-
-
-def _lost(items: Lattice) -> bool:
-    """Tell whether the work was given up behind the last number: and then I lost count."""
-    numbers = [place for place, here in enumerate(items) if is_number(here)]
-    behind = range(numbers[-1] + 1, len(items)) if numbers else ()
-    return any(_says(items, place, Meaning.LOST) for place in behind)
-
-
-def _vague(items: Lattice) -> frozenset[int]:
-    """Return where numbers end right behind which `something` or `odd` comes: sixty something."""
-    return frozenset(
-        one.span[1]
-        for here in items
-        for one in here
-        if one.numeral and _says(items, one.end, Meaning.VAGUE)
+        if one.numeral and not says(items, one.end, Meaning.MORE)
     )
 
 

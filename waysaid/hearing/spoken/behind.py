@@ -1,0 +1,52 @@
+"""What comes right behind a number, and makes it no answer: back, more, something, I got lost."""
+
+from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken.item import is_number
+from waysaid.hearing.spoken.trail import Lattice
+from waysaid.hearing.word import Pause
+
+
+def says(items: Lattice, place: int, meaning: Meaning) -> bool:
+    """Tell whether a word that plainly means so begins at a place."""
+    here = items[place] if place < len(items) else ()
+    return any(one.meaning is meaning and not one.noise for one in here)
+
+
+def lost(items: Lattice) -> bool:
+    """Tell whether the work was given up behind the last number: and then I lost count.
+
+    So it was where a result was promised and is not known: and that's, um, I don't know.
+    """
+    numbers = [place for place, here in enumerate(items) if is_number(here)]
+    awaited = False
+    for place in range(numbers[-1] + 1, len(items)) if numbers else ():
+        if says(items, place, Meaning.LOST) or (awaited and says(items, place, Meaning.UNSURE)):
+            return True
+        awaited = awaited or says(items, place, Meaning.EQUALS)
+    return False
+
+
+def ends_before(items: Lattice, meaning: Meaning) -> frozenset[int]:
+    """Return where numbers end right behind which a word plainly means so."""
+    return frozenset(
+        one.span[1]
+        for here in items
+        for one in here
+        if one.numeral and says(items, one.end, meaning)
+    )
+
+
+def handed(items: Lattice) -> frozenset[int]:
+    """Return where numbers end right behind which `back` comes, and no other number."""
+    return frozenset(
+        one.span[1]
+        for here in items
+        for one in here
+        if one.numeral and says(items, one.end, Meaning.BACK) and not _goes_back(items, one.end)
+    )
+
+
+def _goes_back(items: Lattice, place: int) -> bool:
+    """Tell whether a number says how far it goes back: twenty, back three."""
+    apart = items[place][0].pause is not Pause.NONE
+    return apart or (place + 1 < len(items) and is_number(items[place + 1]))
