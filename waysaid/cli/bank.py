@@ -17,12 +17,13 @@ SHARES = ((0, 1, 2, 3), (4, 5, 6))
 """The grades that each core works, in order: what one leaves the next takes up again."""
 
 
-def answer_bank(given: Given, shares: Sequence[Sequence[int]] = SHARES) -> Answer:
+def answer_bank(given: Given, shares: Sequence[Sequence[int]] | None = None) -> Answer:
     """Lay out a year of 180 days for each grade of `shares` and write them into the folder `out`.
 
-    `curriculum` is ccss and `seed` 1 where they are not given. Raises `BadInputError`, also where a
-    statement of a year does not hold.
+    All grades where no `shares` are given. `curriculum` is ccss and `seed` 1 where they are not
+    given. Raises `BadInputError`, also where a statement of a year does not hold.
     """
+    shares = SHARES if shares is None else shares
     folder = Path(words_in(given, "out", "a folder to write into"))
     curriculum = kind_of(Curriculum, given.get("curriculum", Curriculum.CCSS), "curriculum")
     seed = whole_in(given, "seed", 1)
