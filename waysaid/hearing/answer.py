@@ -54,14 +54,14 @@ def _said_last(drafts: tuple[Draft, ...]) -> Draft:
     Two off the fourteen onto the twenty eight, twelve: what is left of the fourteen was said last.
     """
     late = max(reversed(drafts), key=lambda draft: draft.span[1])
-    if not _goes_on(late, drafts):
-        return late
-    return next((draft for draft in reversed(drafts) if not _goes_on(draft, drafts)), drafts[-1])
+    behind = {id(draft): drafts[at + 1 :] for at, draft in enumerate(drafts)}
+    ends = [draft for draft in drafts if not _goes_on(draft, behind[id(draft)])]
+    return late if late in ends else ends[-1]
 
 
-def _goes_on(draft: Draft, drafts: tuple[Draft, ...]) -> bool:
-    """Tell whether another step goes on from what a step comes to."""
-    return any(draft.stands in leaves(other.left) for other in drafts if other is not draft)
+def _goes_on(draft: Draft, behind: tuple[Draft, ...]) -> bool:
+    """Tell whether a step behind goes on from what a step comes to."""
+    return any(draft.stands in leaves(other.left) for other in behind)
 
 
 def _fills(last: Draft, facts: Facts) -> bool:
