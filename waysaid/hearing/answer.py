@@ -54,8 +54,7 @@ def _said_last(drafts: tuple[Draft, ...]) -> Draft:
     Two off the fourteen onto the twenty eight, twelve: what is left of the fourteen was said last.
     """
     late = max(reversed(drafts), key=lambda draft: draft.span[1])
-    behind = {id(draft): drafts[at + 1 :] for at, draft in enumerate(drafts)}
-    ends = [draft for draft in drafts if not _goes_on(draft, behind[id(draft)])]
+    ends = [draft for at, draft in enumerate(drafts) if not _goes_on(draft, drafts[at + 1 :])]
     return late if late in ends else ends[-1]
 
 

@@ -15,7 +15,6 @@ from waysaid.ways import Family
 
 GRADES = tuple(range(7))
 """The grades there are talks for: 0 is kindergarten."""
-"""Kindergarten is 0."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -49,7 +49,6 @@ class Talk:
     asked: bool
     taken_back: frozenset[int]
     promised: Item | None
-    got: bool
     results: frozenset[int]
     done: bool
     doubtful: frozenset[tuple[int, int]]
@@ -60,7 +59,6 @@ class Talk:
     longest: frozenset[tuple[int, Number]]
     lost: bool
     vague: frozenset[int]
-    withdrawn: int | None
     seconded: int
     joins: dict[int, Sign]
     wonders: bool
@@ -71,11 +69,20 @@ class Talk:
     acted: frozenset[Exact]
     ends: Item | None
 
+    @property
+    def got(self) -> bool:
+        """Whether a word such as `is` comes right before a number."""
+        return bool(self.results)
+
+    @property
+    def withdrawn(self) -> int | None:
+        """Where the last number ends that is plainly taken back; None where none is."""
+        return max(self.taken_back, default=None)
+
 
 def talk_of(items: Lattice) -> Talk:
     """Return what else was said in a line."""
     phrases = list(_phrases(items))
-    results = _results(items)
     acts, acted = acts_last(phrases, items)
     strange = sum(all(item.meaning is None and not item.numeral for item in here) for here in items)
     return Talk(
@@ -85,10 +92,8 @@ def talk_of(items: Lattice) -> Talk:
         hangs=_hangs(items),
         asked=_asked(items),
         taken_back=_taken_back(items),
-        withdrawn=_withdrawn(items),
         promised=_promised(items),
-        got=bool(results),
-        results=results,
+        results=_results(items),
         done=_done(items),
         doubtful=_doubtful(items),
         worked=_worked(items),
@@ -254,11 +259,6 @@ def _taken_back(items: Lattice) -> frozenset[int]:
         for one in items[place]
         if one.numeral and one.end < last and _takes_back(items[one.end])
     )
-
-
-def _withdrawn(items: Lattice) -> int | None:
-    """Return where the last number ends that is plainly taken back; None where none is."""
-    return max(_taken_back(items), default=None)
 
 
 def _takes_back(here: tuple[Item, ...]) -> bool:
