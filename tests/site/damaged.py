@@ -8,7 +8,7 @@ from datetime import date
 
 from tests.paper.test_calendar import ENDS, calendar, event
 from tests.paper.test_talk_file import WHOLE
-from tests.site.rosters import enrolled, people, school_file, table
+from tests.site.rosters import enrolled, people, school_file, table, undated
 from waysaid.growth import How, Shown
 from waysaid.paper import evidence_csv
 from waysaid.ways import Family
@@ -173,7 +173,7 @@ def one_roster(chance):
 def _twice(name):
     written = io.BytesIO(school_file())
     with zipfile.ZipFile(written, "a") as parts:
-        parts.writestr(f"x/{name}.csv", b"")
+        parts.writestr(undated(f"x/{name}.csv"), b"")
     return written.getvalue()
 
 

@@ -3,7 +3,9 @@
 Some damage leaves a file that can be read: then it is shown, and still nothing is kept.
 """
 
+import itertools
 import re
+import time
 from html import unescape
 
 import pytest
@@ -138,7 +140,9 @@ def test_a_damaged_talk_file_that_is_read_is_read_whole():
             assert read_talk_file(talk_file_bytes(talk)) == talk
 
 
-def test_the_same_damage_comes_in_every_run():
+def test_the_same_damage_comes_in_every_run(monkeypatch):
+    hours = itertools.count(step=3600)
+    monkeypatch.setattr(time, "time", lambda: 1_800_000_000.0 + next(hours))
     makers = (damaged.talk_file, damaged.one_roster, damaged.calendar_file)
     for make in makers:
         assert damaged.several(make, 4) == damaged.several(make, 4)
