@@ -16,8 +16,8 @@ test:  ## set up from nothing, then style, layers, types and every test
 quick:  ## style and the fast tests, under two minutes
 	@scripts/quick.sh
 
-sweep:  ## every property with all its cases; writes docs/reference/sweep.md
-	@scripts/sweep.sh
+sweep:  ## every property with all its cases; writes docs/reference/sweep.md (ALL=1: those that held too)
+	@scripts/sweep.sh $(if $(ALL),--all)
 
 bench:  ## measure speed and memory
 	@scripts/setup.sh python && .venv/bin/python scripts/bench.py

@@ -1,26 +1,24 @@
-"""Turn the JUnit file of a sweep into a table: each property, its cases, its exceptions.
+"""The page of the sweep: each property, its cases, its exceptions, and on what it held."""
 
-Run as `sweep_report.py build/sweep.xml docs/reference/sweep.md`.
-"""
-
-import sys
 import xml.etree.ElementTree as ET
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from pathlib import Path
+from typing import Any, Self
 
 NOTE = "waysaid-sweep"
 EXAMPLES = "waysaid-sweep-examples"
-HEAD = """# What the last sweep tried
+HEAD = """# What the sweep tried
 
 `make sweep` writes this page: every property with all its cases. *Cases* is what the test counted;
-"up to" marks the examples that a generator may draw. *Exceptions* are cases that the test names
-and lets through.
+"up to" marks the examples that a generator may draw. *Exceptions* are cases that the test names and
+lets through. *At* is the commit that the test ran on. A test runs again when it failed or when a
+file changed that it rests on; `make sweep ALL=1` runs all of them again.
 
-{total} properties, {cases} cases, {failed} failed.
+{total} properties, {cases} cases, {failed} failed. {tests} tests in {parts} files ran for
+{hours} h, one beside another; {stale}.
 
-| property | test | cases | exceptions | held |
-|---|---|--:|--:|---|
+| property | test | cases | exceptions | held | at |
+|---|---|--:|--:|---|---|
 """
 
 
@@ -35,11 +33,38 @@ class Row:
     exceptions: int
     held: bool
 
-    def line(self) -> str:
-        """Return the row as Markdown."""
+    def line(self, commit: str) -> str:
+        """Return the row as Markdown, with the commit that it was tried on."""
         cases = f"{'up to ' if self.drawn else ''}{self.cases:,}"
         held = "yes" if self.held else "**no**"
-        return f"| {self.what} | `{self.test}` | {cases} | {self.exceptions:,} | {held} |"
+        what = self.what
+        return f"| {what} | `{self.test}` | {cases} | {self.exceptions:,} | {held} | {commit} |"
+
+
+@dataclass(frozen=True, slots=True)
+class Showed:
+    """What a part of the sweep showed: its digest then, its minutes, and the tests that failed."""
+
+    path: str
+    digest: str
+    commit: str
+    minutes: float
+    tests: int
+    failed: list[str]
+    rows: list[Row]
+
+    @classmethod
+    def read(cls, written: Mapping[str, Any]) -> Self:
+        """Return what was written as one line of JSON."""
+        return cls(**{**written, "rows": [Row(**row) for row in written["rows"]]})
+
+    def holds(self, digest: str) -> bool:
+        """Tell whether the part held, and with the files of this digest."""
+        return not self.failed and self.digest == digest
+
+    def ended(self) -> str:
+        """Say in a few words how it ended."""
+        return f"{len(self.failed)} of {self.tests} failed" if self.failed else "held"
 
 
 def properties(case: ET.Element, name: str) -> list[str]:
@@ -63,27 +88,21 @@ def rows_of(case: ET.Element) -> Iterator[Row]:
             yield Row(what, test, int(count), True, 0, held)
 
 
-def table(junit: Path) -> str:
-    """Return the whole page for a JUnit file."""
-    rows = [row for case in ET.parse(junit).iter("testcase") for row in rows_of(case)]
-    rows.sort(key=lambda row: (row.test, row.what))
-    failed = sum(not row.held for row in rows)
-    cases = sum(row.cases for row in rows)
-    head = HEAD.format(total=f"{len(rows):,}", cases=f"{cases:,}", failed=failed or "none")
-    return head + "".join(f"{row.line()}\n" for row in rows)
-
-
-def main(arguments: list[str]) -> int:
-    """Write the page; return 2 with one sentence when the two paths are not given."""
-    if len(arguments) != 2 or not Path(arguments[0]).is_file():
-        print("Give the JUnit file of a sweep and the page to write.", file=sys.stderr)
-        return 2
-    target = Path(arguments[1])
-    target.parent.mkdir(parents=True, exist_ok=True)
-    target.write_text(table(Path(arguments[0])), encoding="utf-8")
-    print(f"Wrote {target}.")
-    return 0
-
-
-if __name__ == "__main__":
-    sys.exit(main(sys.argv[1:]))
+def page(showed: Sequence[Showed], now: Mapping[str, str]) -> str:
+    """Return the whole page, given the digests of the parts as they are now."""
+    rows = [(row, one.commit) for one in showed for row in one.rows]
+    rows.sort(key=lambda each: (each[0].test, each[0].what))
+    stale = sum(one.digest != now[one.path] for one in showed) + len(now) - len(showed)
+    failed = sum(not row.held for row, _ in rows)
+    head = HEAD.format(
+        total=f"{len(rows):,}",
+        cases=f"{sum(row.cases for row, _ in rows):,}",
+        failed=failed or "none",
+        tests=f"{sum(one.tests for one in showed):,}",
+        parts=len(showed),
+        hours=round(sum(one.minutes for one in showed) / 60, 1),
+        stale=f"{stale} of {len(now)} files wait to be run" if stale else "none waits to be run",
+    )
+    table = "".join(f"{row.line(commit)}\n" for row, commit in rows)
+    lost = [f"- `{one.path}` ({one.commit}): {name}" for one in showed for name in one.failed]
+    return head + table + ("\n## Failed\n\n" + "\n".join(lost) + "\n" if lost else "")

@@ -17,7 +17,7 @@ echo "$1" >>build/set-up
 
 SMALL = (
     *("Makefile", "pyproject.toml", "mypy-site.ini", ".gitignore", ".pre-commit-config.yaml"),
-    *("scripts/*.sh", "scripts/check_files.py", "scripts/sweep_report.py", "requirements/*"),
+    *("scripts/*.sh", "scripts/check_files.py", "scripts/sweep*.py", "requirements/*"),
     *("tests/__init__.py", "tests/conftest.py", "tests/counts.py", "tests/sweep.py"),
     *("tests/postgres.py", "tests/browser.py", "tests/plain_user.py"),
     *("waysaid/__init__.py", "waysaid/number/*.py"),

@@ -100,16 +100,36 @@ def test_the_tests_end_with_their_status(developer, target):
 
 def test_the_sweep_writes_its_report_and_ends_with_the_status_of_its_tests(developer):
     page = developer.folder / "docs" / "reference" / "sweep.md"
-    row = "| twice a number is even | `test_twice` | 1,500 | 0 | yes |"
-    developer.types("make sweep")
+    row = "| twice a number is even | `test_twice` | 1,500 | 0 | yes | no commit |"
+    assert "2 parts, 0 of them held" in developer.types("make sweep")
     assert row in page.read_text(encoding="utf-8")
     (developer.folder / "build" / "set-up").unlink()
     (developer.folder / "tests" / "test_wrong.py").write_text(WRONG, encoding="utf-8")
-    developer.types("! make sweep 2>&1")
+    assert "test_wrong.py: 1 of 1 failed" in developer.types("! make sweep 2>&1")
     told = page.read_text(encoding="utf-8")
     assert "2 properties, 1,507 cases, 1 failed." in told
     assert row in told
-    assert "| twice a number is odd | `test_wrong` | 7 | 0 | **no** |" in told
+    assert "| twice a number is odd | `test_wrong` | 7 | 0 | **no** | no commit |" in told
+    assert "- `tests/test_wrong.py` (no commit): test_twice_a_number_is_odd" in told
+
+
+def test_a_sweep_runs_again_what_failed_and_what_rests_on_a_change(developer):
+    number = developer.folder / "waysaid" / "number"
+    resting = developer.folder / "tests" / "test_sign.py"
+    resting.write_text(f"from waysaid.number.expression import Sign\n{PROPERTY}", encoding="utf-8")
+    developer.types("scripts/sweep.sh tests/test_twice.py tests/test_sign.py")
+
+    def waited(more=""):
+        said = developer.types(f"scripts/sweep.sh {more} tests/test_twice.py tests/test_sign.py")
+        return [name for name in ("twice", "sign") if f"test_{name}.py: held" in said]
+
+    assert waited() == []
+    assert waited("--all") == ["twice", "sign"]
+    (number / "sample.txt").write_text("read as it runs", encoding="utf-8")
+    assert waited() == ["sign"]
+    with (developer.folder / "tests" / "counts.py").open("a", encoding="utf-8") as counts:
+        counts.write("# Changed.\n")
+    assert waited() == ["twice", "sign"]
 
 
 def test_the_commit_hooks_look_at_a_commit(developer):

@@ -5,7 +5,9 @@ import json
 import re
 import subprocess
 import sys
+import xml.etree.ElementTree as ET
 import zipfile
+from dataclasses import asdict, replace
 
 import pytest
 
@@ -31,21 +33,23 @@ JUNIT = """<testsuites><testsuite>
 """
 
 
-def test_the_report_of_a_sweep_has_a_row_for_each_property(tmp_path):
-    junit, page = tmp_path / "sweep.xml", tmp_path / "docs" / "sweep.md"
-    junit.write_text(JUNIT, encoding="utf-8")
-    assert script("sweep_report").main([str(junit), str(page)]) == 0
-    text = page.read_text(encoding="utf-8")
-    assert "2 properties, 54,500 cases, 1 failed." in text
-    assert text.splitlines()[-2:] == [
-        "| undo takes back | `talk/test_fold` | up to 5,000 | 0 | **no** |",
-        "| every way gives the answer | `ways/test_ways` | 49,500 | 2 | yes |",
+def test_the_report_of_a_sweep_has_a_row_for_each_property():
+    report = script("sweep_report")
+    cases = list(ET.fromstring(JUNIT).iter("testcase"))
+    part = report.Showed("tests/one.py", "0f", "c0ffee0", 90.0, 3, ["test_undo_takes_back"], [])
+    part.rows.extend(row for case in cases for row in report.rows_of(case))
+    text = report.page([part], {"tests/one.py": "0f", "tests/two.py": "aa"})
+    assert "2 properties, 54,500 cases, 1 failed. 3 tests in 1 files ran for\n1.5 h" in text
+    assert "1 of 2 files wait to be run" in text
+    assert [line for line in text.splitlines() if line.startswith(("| ", "- "))][1:] == [
+        "| undo takes back | `talk/test_fold` | up to 5,000 | 0 | **no** | c0ffee0 |",
+        "| every way gives the answer | `ways/test_ways` | 49,500 | 2 | yes | c0ffee0 |",
+        "- `tests/one.py` (c0ffee0): test_undo_takes_back",
     ]
-
-
-def test_the_report_without_a_sweep_says_what_it_needs(capsys, tmp_path):
-    assert script("sweep_report").main([str(tmp_path / "none.xml"), "page.md"]) == 2
-    assert capsys.readouterr().err == "Give the JUnit file of a sweep and the page to write.\n"
+    assert report.Showed.read(json.loads(json.dumps(asdict(part)))) == part
+    assert not part.holds("0f")
+    assert replace(part, failed=[]).holds("0f")
+    assert not replace(part, failed=[]).holds("aa")
 
 
 @pytest.mark.parametrize(
