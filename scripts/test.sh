@@ -5,5 +5,6 @@ source "$(dirname "$0")/common.sh"
 
 scripts/setup.sh all
 scripts/lint.sh
-exec env WAYSAID_COUNTS=test "$PY" -m pytest -n 2 --dist loadfile --no-loadscope-reorder \
+# Three at a time on two cores: a third of the time a test waits for a browser or a server.
+exec env WAYSAID_COUNTS=test "$PY" -m pytest -n 3 --dist loadfile --no-loadscope-reorder \
     --durations=25 --durations-min=5 "$@"

@@ -13,7 +13,8 @@ from itertools import combinations, permutations
 from math import lcm
 from operator import eq, gt, lt
 
-from tests.ways.exact_judge import numbers, value
+from tests.ways import exact_judge
+from tests.ways.exact_judge import value
 from tests.ways.judge import explained
 from tests.ways.judge_groups import explained_by_groups
 
@@ -22,7 +23,10 @@ FINDING = frozenset(
     | {"give-and-take", "shift-both", "double-halve", "scale-both", "partners"}
 )
 """Families whose last step may have the answer within, as 7 + 6 = 13 has the 6."""
-COUNTED = frozenset(map(Fraction, (0, 1, 2, 5, 10, 100, 1000)))
+Exact = int | Fraction
+"""A number; where it is whole it is kept as such, which is several times as fast."""
+
+COUNTED = frozenset((0, 1, 2, 5, 10, 100, 1000))
 LANDMARKS = frozenset(Fraction(one, 100) for one in (1, 5, 10, 20, 25, 50, 75, 100))
 HALF = Fraction(1, 2)
 LARGEST_UNIT = 10_000
@@ -40,6 +44,20 @@ class Heard:
     steps: tuple[str, ...]
     answer: str
     left_over: tuple[int, int] | None = None
+
+
+@lru_cache(maxsize=1 << 12)
+def numbers(printed: str) -> frozenset[Exact]:
+    """Return every number of a printed problem, expression or equation."""
+    return frozenset(map(_plain, exact_judge.numbers(printed)))
+
+
+def _size(number: Exact) -> Exact:
+    return -number if number < 0 else number
+
+
+def _plain(number: Fraction) -> Exact:
+    return number.numerator if number.denominator == 1 else number
 
 
 def faults_of(problem: str, ways: list[Heard]) -> Iterator[str]:
@@ -68,31 +86,31 @@ def _faults(problem: str, way: Heard) -> Iterator[str]:
 def _from_nowhere(problem: str, way: Heard) -> Iterator[str]:
     given = _given(problem)
     told = _Told(problem, set(given) | _how_many(problem), set(_digits(problem)))
-    gone = Fraction(0)
+    gone: Exact = 0
     for step in way.steps:
         strange = [one for one in _new(step) if not told.knows(one)]
         if strange:
-            left = {abs(one - gone) for one in given | _multiples(problem)}
+            left = {_size(one - gone) for one in given | _multiples(problem)}
             strange = [one for one in strange if not told.explains(one, left, numbers(step))]
         if len(strange) > _free(problem, way, step):
             yield f"where do {', '.join(map(str, strange))} come from?"
-        told.known |= {abs(number) for number in numbers(step)}
+        told.known |= {_size(number) for number in numbers(step)}
         told.digits |= _digits(step)
         gone += _gone(step)
 
 
-def _how_many(problem: str) -> set[Fraction]:
+def _how_many(problem: str) -> set[int]:
     """Return how many numbers are put together, three or more: 18 + 16 + 20 is near 3 x 20."""
     together = problem.count(" + ") + 1
-    return {Fraction(together)} if together > 2 else set()
+    return {together} if together > 2 else set()
 
 
-def _multiples(problem: str) -> frozenset[Fraction]:
+def _multiples(problem: str) -> frozenset[int]:
     """Return what of a number shared can be shared without rest: 441 of 444 / 9."""
     if not re.fullmatch(r"\d+ / \d+", problem):
         return frozenset()
     whole, part = map(int, problem.split(" / "))
-    return frozenset({Fraction(whole - whole % part)})
+    return frozenset({whole - whole % part})
 
 
 @lru_cache(maxsize=1 << 12)
@@ -172,31 +190,31 @@ def _ends(way: Heard) -> bool:
     return value(right) == answer or (way.family in FINDING and answer in numbers(left))
 
 
-def _given(problem: str) -> frozenset[Fraction]:
+def _given(problem: str) -> frozenset[Exact]:
     """Return the numbers of a problem; of a picture all the counts that may be seen in it."""
     if problem.startswith("image "):
-        return frozenset(map(Fraction, range(1, 2 * counted(problem) + 21)))
-    return frozenset(abs(number) for number in numbers(problem))
+        return frozenset(range(1, 2 * counted(problem) + 21))
+    return frozenset(_size(number) for number in numbers(problem))
 
 
 @lru_cache(maxsize=1 << 12)
-def _new(step: str) -> frozenset[Fraction]:
+def _new(step: str) -> frozenset[Exact]:
     """Return the numbers a step starts from and, where it opens one, those it comes to."""
     left, right = step.split(" = ")
     said = numbers(left)
     if len(numbers(right)) > 1 or len(said) == 1:
         said = said | numbers(right)
-    return frozenset(abs(number) for number in said)
+    return frozenset(_size(number) for number in said)
 
 
 @lru_cache(maxsize=1 << 12)
-def _gone(step: str) -> Fraction:
+def _gone(step: str) -> Exact:
     """Return how much of a number a step deals with."""
     left, right = step.split(" = ")
     for sign in (" + ", " - "):
         if sign in left:
-            return value(left.rsplit(sign, 1)[1])
-    return value(right) if " x " in left else Fraction(0)
+            return _plain(value(left.rsplit(sign, 1)[1]))
+    return _plain(value(right)) if " x " in left else 0
 
 
 def _free(problem: str, way: Heard, step: str) -> int:
@@ -214,7 +232,7 @@ def _free(problem: str, way: Heard, step: str) -> int:
 class _Told:
     """What a listener knows so far: the numbers, and the digits they are written with."""
 
-    def __init__(self, problem: str, known: set[Fraction], digits: set[int]) -> None:
+    def __init__(self, problem: str, known: set[Exact], digits: set[int]) -> None:
         self.known, self.digits = known, digits
         self.grouped = bool(re.search(r" x | / | of |image", problem))
         self.written = self.grouped or bool(re.search(r"\d/\d", problem))
@@ -222,7 +240,7 @@ class _Told:
         self.percents = "%" in problem
         self.pointed = "." in problem
 
-    def knows(self, number: Fraction) -> bool:
+    def knows(self, number: Exact) -> bool:
         """Tell whether a number was said before, or is what anybody counts by."""
         return (
             number in self.known
@@ -232,7 +250,7 @@ class _Told:
             or (self.written and number.numerator == 1 and number.denominator in self.digits)
         )
 
-    def explains(self, number: Fraction, left: set[Fraction], with_it: frozenset[Fraction]) -> bool:
+    def explains(self, number: Exact, left: set[Exact], with_it: frozenset[Exact]) -> bool:
         """Tell whether it is plain where a number comes from.
 
         `left` is what is still to do, `with_it` are the numbers of the same step.
@@ -242,7 +260,7 @@ class _Told:
             return True
         if self.about and any(_easier(number, one, with_it) for one in self.known):
             return True
-        if number in {abs(one - other) for one, other in combinations(known, 2)}:
+        if number in {_size(one - other) for one, other in combinations(known, 2)}:
             return True
         if self.percents and _rate(number, known):
             return True
@@ -252,7 +270,7 @@ class _Told:
             return True
         return any(self._in_units(number, known, unit) for unit in self._units(known))
 
-    def _alike(self, number: Fraction) -> bool:
+    def _alike(self, number: Exact) -> bool:
         """Tell whether parts of both sizes come out even in a number, or it is 25 of one."""
         if number.denominator > 1:
             return False
@@ -261,14 +279,14 @@ class _Told:
             number == lcm(*two) for two in pairs
         )
 
-    def _units(self, known: set[Fraction]) -> set[int]:
+    def _units(self, known: set[Exact]) -> set[int]:
         """Return in how many parts a whole is cut for the numbers to be counted in them."""
         if self.pointed:
             return {1, 10, 100, 1000}
         finest = lcm(*(one.denominator for one in known))
         return {1, finest} if finest <= LARGEST_UNIT else {1}
 
-    def _in_units(self, number: Fraction, known: set[Fraction], unit: int) -> bool:
+    def _in_units(self, number: Exact, known: set[Exact], unit: int) -> bool:
         """Tell whether a number is explained where the others are so many units.
 
         It may be so many units itself, 0.24 as 240 thousandths, or a number of groups.
@@ -285,27 +303,27 @@ class _Told:
         )
 
 
-def _rate(number: Fraction, known: set[Fraction]) -> bool:
+def _rate(number: Exact, known: set[Exact]) -> bool:
     """Tell whether a percent is explained by those that were said: its tens, its ones, a gap."""
     rates = {int(one * 100) for one in known if one < 5 and (one * 100).denominator == 1}
     many = number * 100
     return many.denominator == 1 and (many % 10 == 0 or explained(int(many), rates | {100}))
 
 
-def _nearest(one: Fraction, step: Fraction) -> Fraction:
+def _nearest(one: Exact, step: Fraction) -> Fraction:
     return (one / step + HALF) // 1 * step
 
 
-def _easier(number: Fraction, one: Fraction, known: frozenset[Fraction]) -> bool:
+def _easier(number: Exact, one: Exact, known: frozenset[Exact]) -> bool:
     """Tell whether a number is another rounded at one of its places, or to what shares out near."""
     places = (Fraction(10) ** place for place in range(-2, 6))
     if any(number == _nearest(one, place) for place in places):
         return True
-    near = abs(number - one) <= one * 2 / 5
+    near = 5 * _size(number - one) <= 2 * one
     return near and any(by > 1 and by != number and number % by == 0 for by in known)
 
 
-def _too_many(number: Fraction, known: set[Fraction]) -> bool:
+def _too_many(number: Exact, known: set[Exact]) -> bool:
     """Tell whether a number is what groups lack to a whole number of them: 0.02 of 1.7."""
     return any(
         number in (each * (-groups % 1), each * (groups % 1))
@@ -313,7 +331,7 @@ def _too_many(number: Fraction, known: set[Fraction]) -> bool:
     )
 
 
-def _of_parts(number: Fraction, one: Fraction) -> bool:
+def _of_parts(number: Exact, one: Exact) -> bool:
     """Tell whether a number is a part of another, or what it lacks to a landmark.
 
     Its wholes or what is over them, some of its parts, its top or its bottom, what it lacks to a
@@ -321,10 +339,10 @@ def _of_parts(number: Fraction, one: Fraction) -> bool:
     """
     if one.denominator == 1 and number.denominator == 1:
         return False
-    tops = {Fraction(one.numerator), Fraction(one.denominator), one % 1, one // 1, -(-one // 1)}
-    lacks = {-one % 1, -one % HALF, one % HALF, abs(one - 1), abs(one - HALF)}
+    tops = {one.numerator, one.denominator, one % 1, one // 1, -(-one // 1)}
+    lacks = {-one % 1, -one % HALF, one % HALF, _size(one - 1), _size(one - HALF)}
     if number in tops | lacks:
         return True
     if number < one and number.denominator == one.denominator <= LARGEST_BOTTOM:
         return True
-    return number in (HALF, _nearest(one, HALF), 1 / Fraction(one.denominator))
+    return number in (HALF, _nearest(one, HALF), Fraction(1, one.denominator))
