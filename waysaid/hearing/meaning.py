@@ -92,6 +92,8 @@ class Meaning(StrEnum):
     """The smaller of the problem's numbers: the little number."""
     BOTH = "both"
     """All the problem's numbers: both, each, the two of them."""
+    EACH = "each"
+    """So many for each of those who share: ten each, everybody gets ten."""
     REST = "rest"
     """What is left of a number a part of which was used: the rest, what's left."""
 

@@ -51,8 +51,9 @@ class NumberWords:
     `values` are words with a worth of their own, `heads` what may follow a worth, `scales` words
     that multiply; `parts` names of equal parts, by their bottom number; `units` names of places,
     for two tens and four. `near` are the words that a slip of spelling may stand for, and
-    `ordinary` words that are never one. `measures` are what is counted in wholes and, by
-    `small_measures`, in hundredths: dollars and cents; `coins` are so many hundredths by name.
+    `ordinary` words that are never one; `percents` words for so many hundredths, and how odd.
+    `measures` are what is counted in wholes and, by `small_measures`, in hundredths: dollars and
+    cents; `coins` are so many hundredths by name.
     """
 
     values: Mapping[Phrase, tuple[Value, ...]]
@@ -66,7 +67,7 @@ class NumberWords:
     part_joins: tuple[tuple[Phrase, int], ...]
     over: frozenset[Phrase]
     points: frozenset[Phrase]
-    percents: frozenset[Phrase]
+    percents: tuple[tuple[Phrase, int], ...]
     decimal_marks: str
     group_marks: str
     near: frozenset[str]
@@ -114,7 +115,7 @@ def read_number_words(table: Mapping[str, Any]) -> NumberWords:
         part_joins=_joins(table["part_joins"], []),
         over=frozenset(_each(table["over"])),
         points=points,
-        percents=frozenset(_each(table["percents"])),
+        percents=_joins(table["percents"], table.get("loose_percents", [])),
         decimal_marks=table["decimal_marks"],
         group_marks=table["group_marks"],
         near=frozenset(near),

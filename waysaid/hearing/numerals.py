@@ -217,10 +217,11 @@ def _percents(scan: Scan, wholes: tuple[Whole, ...]) -> Iterator[Numeral]:
     for leaf, many, noise in written_number(scan.texts[0], scan.lexicon):
         if not many and has_form(leaf, Form.DECIMAL):
             values.append((Fraction(exact(leaf)), 1, noise))
-    for sign in scan.lexicon.numbers.percents:
+    for sign, odd in scan.lexicon.numbers.percents:
         for value, end, noise in values:
             if scan.has(sign, end):
-                yield Numeral(percent(value / 100), 0, end + len(sign), False, noise, False)
+                both = max(noise, odd)
+                yield Numeral(percent(value / 100), 0, end + len(sign), False, both, False)
 
 
 def _in_places(scan: Scan, wholes: tuple[Whole, ...]) -> Iterator[Numeral]:

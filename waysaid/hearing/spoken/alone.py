@@ -136,8 +136,9 @@ def _hopped(state: State, number: Quantity, value: Exact, world: World) -> Itera
     size, here = latest.quantity, state.standing.value
     if here is None or size.value is None or not state.drafts:
         return
+    told = state.drafts[-1].result is not None or not world.sizes
     for sign, end in ((Sign.PLUS, here + size.value), (Sign.MINUS, here - size.value)):
-        if end == value and size.value:
+        if end == value and size.value and (told or sign is Sign.PLUS):
             frame = Frame(sign=sign, right=size, result=number, op_said=False)
             before = replace(state, bare=state.bare[:-1])
             start = replace(state.standing, said=False)

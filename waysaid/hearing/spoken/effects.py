@@ -19,6 +19,7 @@ from waysaid.hearing.spoken.placed import place_named
 from waysaid.hearing.spoken.refer import POINTING, both, both_by_two, refer
 from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import HALF, by_two, scaled_by_two, unnamed
+from waysaid.hearing.spoken.sharing import each
 from waysaid.hearing.spoken.sized import groups, how_often, shared_by
 from waysaid.hearing.spoken.state import State, unused
 from waysaid.hearing.spoken.step import reasoned
@@ -165,7 +166,7 @@ def _equals(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
     if frame.sign is not None and frame.right is not None:
         yield state.framed(replace(frame, wants=Slot.RESULT))
-    elif frame.reach and frame.wants is Slot.RIGHT:
+    elif (frame.reach and frame.wants is Slot.RIGHT) or frame.verb is Meaning.EACH:
         yield state
     elif frame.verb is Meaning.HALF or frame.verb is Meaning.DOUBLE:
         yield from _unnamed(state, item, world)
@@ -259,7 +260,8 @@ def _split(state: State, item: Item, world: World) -> Iterator[State]:
 
 def _break(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
-    if item.meaning is Meaning.THEN and frame.sign and not frame.right and not frame.left:
+    begun = frame.sign and not frame.right and not frame.left
+    if item.meaning is Meaning.THEN and (begun or frame.verb is Meaning.SHARE):
         yield state
     if item.meaning is Meaning.SEE and frame.reach and frame.wants is Slot.RIGHT:
         yield state
@@ -383,6 +385,7 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.UNSURE: unsure,
     Meaning.VAGUE: vague,
     Meaning.BOTH: both,
+    Meaning.EACH: each,
     **dict.fromkeys(POINTING, refer),
     **dict.fromkeys(
         (Meaning.LARGER, Meaning.SMALLER, Meaning.EQUAL, Meaning.TRUE, Meaning.FALSE), judged

@@ -41,6 +41,7 @@ from waysaid.hearing.spoken.short import (
     rounded_whole,
 )
 from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.tally import factor_amiss
 from waysaid.hearing.spoken.world import World, asks
 from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation, Sign
 from waysaid.ways import Family
@@ -125,9 +126,7 @@ def _likeliest(
     if found in by_place and places_alike(drafts, world) > (0 if on_paper else 1):
         return Family.COLUMN if on_paper else Family.SPLIT
     counts = found is Family.COUNTING
-    if counts and not counted(drafts):
-        found = None
-    if found is not None:
+    if found is not None and (not counts or counted(drafts)):
         return found
     if percents(state, world):
         return Family.BENCHMARK
@@ -140,6 +139,7 @@ def _likeliest(
         or from_neighbour(drafts, world)
         or counts_put_right(drafts, world)
         or chunks_counted(drafts, world)
+        or factor_amiss(drafts, world)
         or of_parts(drafts, world)
         or exchanged(drafts, world)
         or share_repeated(drafts, world)

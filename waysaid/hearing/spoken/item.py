@@ -38,17 +38,25 @@ def lattice(words: tuple[Word, ...], lexicon: Lexicon) -> tuple[tuple[Item, ...]
         if item.meaning and not item.noise
         for place in range(item.start + 1, item.end)
     }
+    known = {
+        place
+        for here in found
+        for item in here
+        if item.meaning is Meaning.KNEW and not item.noise
+        for place in range(item.start + 1, item.end)
+    }
     doubted = (
-        tuple(_doubtful(item, found) for item in here) if place in inside else here
+        tuple(_doubtful(item, found, place in known) for item in here) if place in inside else here
         for place, here in enumerate(found)
     )
     return _last_heard(tuple(doubted))
 
 
-def _doubtful(item: Item, found: list[tuple[Item, ...]]) -> Item:
+def _doubtful(item: Item, found: list[tuple[Item, ...]], named: bool) -> Item:
     """Return a number as odder that begins inside a plain phrase: has to be, carry the one sixty.
 
-    That is one heard amiss, or a hundred of which only the one was said.
+    That is one heard amiss, or a hundred of which only the one was said, or one that only names a
+    table.
     """
     one = item.numeral
     if one is None:
@@ -58,7 +66,7 @@ def _doubtful(item: Item, found: list[tuple[Item, ...]]) -> Item:
         other.numeral and other.end == item.end and exact(other.numeral.leaf) == _less(one)
         for other in rest
     )
-    return replace(item, noise=item.noise + 1) if one.noise > 1 or short else item
+    return replace(item, noise=item.noise + 1) if one.noise > 1 or short or named else item
 
 
 def _less(numeral: Numeral) -> Exact | None:
@@ -70,11 +78,13 @@ def _less(numeral: Numeral) -> Exact | None:
 def _last_heard(items: tuple[tuple[Item, ...], ...]) -> tuple[tuple[Item, ...], ...]:
     """Return the lattice in which a last word that a number is awaited at is plainly one: is for.
 
-    Only behind another number: what is the plus for.
+    Only behind another number: what is the plus for. Nor where something is shared, too.
     """
     if not items or not any(one.numeral and not one.noise for here in items[:-1] for one in here):
         return items
     before = [one for here in items for one in here if one.end == len(items) - 1]
+    if any(one.meaning is Meaning.SHARE and not one.noise for one in before):
+        return items
     rest = any(one.meaning is Meaning.LEFT_OVER and one.end > one.start + 1 for one in before)
     if not rest and not any(one.meaning in _AWAIT and not one.noise for one in before):
         return items
@@ -241,6 +251,8 @@ def _cut_short(
     numeral: Numeral, readings: tuple[Numeral, ...], words: tuple[Word, ...], lexicon: Lexicon
 ) -> int:
     """Return how odd it is to break off a number inside a longer one: sixty of sixty two."""
+    if _ends_longer(numeral, readings, words) and _promised(numeral.start, words, lexicon):
+        return _CUT
     longer = any(one.end > numeral.end and one.noise <= numeral.noise for one in readings)
     if not longer:
         behind = (one for one in readings if one.end > numeral.end)
@@ -259,6 +271,22 @@ def _cut_short(
     if not joined:
         return 2 if numeral.leaf < 100 else 3
     return 1 if _may_mean(words, whole.end, lexicon, _GO_ON) else 3
+
+
+def _ends_longer(numeral: Numeral, readings: tuple[Numeral, ...], words: tuple[Word, ...]) -> bool:
+    """Tell whether a longer whole number, heard well enough, ends the line: 630 of six thirty."""
+    return any(
+        one.end == len(words) > numeral.end and isinstance(one.leaf, int) and one.noise < _AMISS
+        for one in readings
+    )
+
+
+def _promised(place: int, words: tuple[Word, ...], lexicon: Lexicon) -> bool:
+    """Tell whether `so` stands before a number, or `so it's`: so six thirty."""
+    before = place - 1
+    if before > 0 and _may_mean(words, before, lexicon, (Meaning.EQUALS,), paused=True):
+        before -= 1
+    return before >= 0 and _may_mean(words, before, lexicon, (Meaning.SO,), paused=True)
 
 
 def _stops(place: int, words: tuple[Word, ...], lexicon: Lexicon) -> bool:

@@ -68,12 +68,17 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     match = _matched(state.drafts, world)
     answer = outcome(state, talk, match, world)
     family = _family(state, match, talk.marks, world)
+    if family is Family.KNOWN_FACT and answer is None and not state.drafts:
+        family = family if talk.marks.isdisjoint(_NOT_KNOWN) else None
     cost = state.cost + _unlikely(state, match, family, world)
     cost += _signed_counts(state, talk, family)
     if not talk.marks.isdisjoint(_DIGIT_BY_DIGIT):
         cost += weights.ON_PAPER * sum(draft.by_digits for draft in state.drafts)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
 
+
+_NOT_KNOWN = frozenset((Meaning.NOT, Meaning.UNSURE))
+"""What is said of a fact that is not known after all: I don't know my twelves."""
 
 _DIGIT_BY_DIGIT = frozenset((Meaning.CARRY, Meaning.BORROW, Meaning.WRITE))
 """What is said of work in columns, where a digit is told as the digit it is."""

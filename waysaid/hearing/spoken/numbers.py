@@ -15,8 +15,8 @@ from waysaid.hearing.spoken.part import base_of, base_value, is_part, part_step,
 from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import HALF, by_two, unnamed
-from waysaid.hearing.spoken.sharing import unit_named
-from waysaid.hearing.spoken.sized import hop_of, more_groups
+from waysaid.hearing.spoken.sharing import each_gets, so_many, unit_named
+from waysaid.hearing.spoken.sized import a_piece, hop_of, more_groups
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.step import ends_earlier
 from waysaid.hearing.spoken.verdict import JUDGING, judged_behind
@@ -76,6 +76,8 @@ def _left(state: State, said: Quantity, world: World) -> Iterator[State]:
     frame = state.frame
     if frame.verb in (Meaning.HALF, Meaning.DOUBLE):
         yield from _scaled(state, said, world)
+    elif frame.verb is Meaning.EACH:
+        yield from each_gets(state, said, world)
     elif _less_than_groups(frame, said):
         for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
             yield after.framed(Frame(left=said))
@@ -173,6 +175,7 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
     yield from closed(done, world)
     for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
         total = climbed(after, said, world) is not None or ends_earlier(after, said)
+        total = total or a_piece(frame, said)
         yield after.framed(Frame(left=said), 0 if total else weights.NO_RESULT)
 
 
@@ -279,6 +282,10 @@ def _after_verb(state: State, said: Quantity, world: World) -> Iterator[State]:
     if frame.whole is not None and frame.left is None:
         yield state.framed(replace(frame, left=said))
         return
+    if frame.verb is Meaning.SHARE and frame.left is not None:
+        shared = so_many(frame.left, said, state, world)
+        if shared is not None:
+            yield from closed(state.framed(shared), world)
     if frame.verb is Meaning.SPLIT and frame.left is not None:
         opened = Frame(whole=frame.left, left=said)
         yield state.framed(opened)

@@ -11,10 +11,10 @@ from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken.blank import blank_filled, is_total
 from waysaid.hearing.spoken.compared import on_comparison
 from waysaid.hearing.spoken.frame import Quantity
+from waysaid.hearing.spoken.rest import still_to_share
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
-from waysaid.hearing.spoken.world import World, asks
-from waysaid.hearing.turned import turned
+from waysaid.hearing.spoken.world import World, asks, slip_begun, told_in_tens
 from waysaid.hearing.worth import worth
 from waysaid.number import (
     Blank,
@@ -43,6 +43,7 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     if isinstance(world.facts.problem, Compare):
         return on_comparison(verdict, state, talk, world.facts.problem)
     said = _worked_out(verdict, state, talk, match, world)
+    said = None if still_to_share(said, state, world) else said
     before = _before_reasons(state, talk, world)
     if before is not None and not _begins(before, state, match, world):
         return said if _alike(said, before) else before
@@ -58,9 +59,8 @@ def _ended_apart(
 ) -> Number | None:
     """Return the number that ends the line where the work came to another, said before it."""
     last = _ended_on(state, talk, match, world)
-    if last is None or not isinstance(said, int | Fraction | Written):
-        return None
-    if state.claimed is not None or Meaning.BECAUSE in talk.marks:
+    reasons = state.claimed is not None or Meaning.BECAUSE in talk.marks
+    if last is None or reasons or not isinstance(said, int | Fraction | Written):
         return None
     return None if said == _told_first(state, world) or _alike(said, last) else last
 
@@ -71,7 +71,7 @@ def _before_reasons(state: State, talk: Talk, world: World) -> Number | None:
     Nor is one the answer that the work itself went on from.
     """
     first = talk.claim.numeral if talk.claim else None
-    if first is None or Meaning.CORRECT in talk.marks:
+    if first is None or Meaning.CORRECT in talk.marks or told_in_tens(first, world):
         return None
     value, last = exact(first.leaf), talk.promised
     if any(value in leaves(draft.left) for draft in state.drafts[1:]):
@@ -89,7 +89,7 @@ def _begins(claimed: Number, state: State, match: Match, world: World) -> bool:
     Of 76 - 45, `thirty because I took forty off seventy` is the beginning of the work.
     """
     value = exact(claimed)
-    if value == world.facts.answer or not (match.stops_short or _slip_begun(state, world)):
+    if value == world.facts.answer or not (match.stops_short or slip_begun(state.drafts, world)):
         return False
     return any(draft.result is not None and draft.forced == value for draft in state.drafts)
 
@@ -108,8 +108,10 @@ def _acted_on(said: AnswerSaid, state: State, talk: Talk, world: World) -> bool:
     value = exact(said)
     ends = [draft.stands for draft in state.drafts]
     used = value in ends[:-1] and value != ends[-1]
-    acted = (used or value in talk.acted) and value != world.facts.answer
-    return (acted or value not in talk.acts) and said != _told_first(state, world)
+    acted = value not in talk.acts or (
+        value != world.facts.answer and (used or value in talk.acted)
+    )
+    return acted and said != _told_first(state, world)
 
 
 def _ended_on(state: State, talk: Talk, match: Match, world: World) -> Number | None:
@@ -137,11 +139,12 @@ def _worked_out(
     promised = any(one.final for one in state.bare)
     if isinstance(verdict, Remainder) and _shared_out(state, verdict):
         verdict = None
-    if not state.drafts and not promised and _of_a_story(state, talk):
+    alone = not state.drafts and not promised
+    if alone and _of_a_story(state, talk):
         return verdict
     if talk.lost:
         return _told_first(state, world)
-    if not state.drafts and not promised and _seconds(state, talk):
+    if alone and _seconds(state, talk):
         return verdict
     claimed = state.claimed.leaf if state.claimed and not promised else None
     if state.claimed and any(one.span[1] <= state.claimed.span[0] for one in state.drafts):
@@ -155,7 +158,7 @@ def _worked_out(
     if (talk.hangs or talk.asked) and not worked and not promised:
         return verdict
     heard = Heard(state.drafts, _said(state.bare), _answers(state, world), verdict)
-    short = not talk.done and (match.stops_short or _slip_begun(state, world))
+    short = not talk.done and (match.stops_short or slip_begun(state.drafts, world))
     said = answer_said(heard, world.facts, short)
     if said is None and first is None and not short:
         said = _last_said(state, world)
@@ -301,11 +304,6 @@ def _stands_alone(one: Bare, state: State, talk: Talk, world: World) -> bool:
     if one.quantity.span[0] in talk.worked and not promised:
         return False
     return one.quantity.span[1] not in talk.taken_back
-
-
-def _slip_begun(state: State, world: World) -> bool:
-    """Tell whether the steps are the beginning of a slip to expect, and not its end."""
-    return tuple(turned(draft.equation) for draft in state.drafts) in world.unfinished
 
 
 def _said(bare: tuple[Bare, ...]) -> tuple[Said, ...]:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.state import State
@@ -18,6 +19,8 @@ def lacked(state: State, item: Item, world: World) -> Iterator[State]:
     start = _full(state, item, world.facts.problem)
     if frame.bare is not None:
         yield state.framed(Frame(left=start, sign=Sign.MINUS, right=frame.left))
+    elif frame.paired and frame.sign is Sign.PLUS and frame.result is None:
+        yield state.framed(replace(frame, sign=Sign.MINUS))
     elif frame.empty:
         yield state.framed(Frame(left=start, sign=Sign.MINUS, wants=Slot.RIGHT), 1)
 

@@ -23,7 +23,7 @@ def place_named(state: State, item: Item, world: World) -> Iterator[State]:
     if item.meaning and world.hop is not None and len(world.facts.numbers) == 2:
         named = () if world.groups else _named(item.meaning, world)
     if not named or not all(named):
-        yield state
+        yield state.and_costs(weights.IGNORED if frame.bare is not None and world.sizes else 0)
         return
     yield state.and_costs(weights.UNSAID if world.whole else weights.NEXT)
     left, right = (Quantity(one, item.span, said=False) for one in named)

@@ -6,7 +6,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import both_changed
-from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.scale import by_two
@@ -15,7 +15,7 @@ from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import with_step
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
-from waysaid.number import Blank, Compare, Image, Number, exact, leaves
+from waysaid.number import Blank, Compare, Image, Number, Sign, exact, leaves
 
 POINTING = (
     Meaning.IT,
@@ -134,6 +134,9 @@ def both(state: State, item: Item, world: World) -> Iterator[State]:
         yield state.and_costs(weights.IGNORED)
         return
     hop = frame.sign is not None and frame.right is not None
+    if Sign.OVER in world.signs and (frame.sign in HOPS or frame.bare is not None):
+        yield state.and_costs(1)
+        return
     if frame.wants is Slot.LEFT and hop:
         yield both_changed(replace(state, frame=Frame()), replace(frame, wants=Slot.NONE), world)
     elif frame.wants is Slot.LEFT:

@@ -6,6 +6,7 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.outline import shared_of
+from waysaid.hearing.spoken.tally import tallied
 from waysaid.hearing.spoken.world import World
 from waysaid.number import Exact, Operation, Sign, exact
 from waysaid.ways import Family
@@ -18,6 +19,7 @@ def related(drafts: tuple[Draft, ...], world: World) -> Family | None:
         or _counted_off(drafts, world)
         or _quartered(drafts, world)
         or _doubled_once(drafts, world)
+        or tallied(drafts, world)
     )
 
 

@@ -4,11 +4,13 @@ from collections.abc import Iterator
 
 from waysaid.hearing.draft import RESULT_ALONE, Draft
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.sharing import rest_shared
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
@@ -99,6 +101,8 @@ def _taken_off(state: State, rest: Quantity, world: World) -> State:
     left = Operation(Sign.MINUS, exact(there), exact(used))
     draft = Draft(left, RESULT_ALONE, rest.span, rest.leaf)
     cost = -1 if worth(left) == rest.value else weights.SLIP
+    if cost < 0 and state.drafts and state.drafts[-1].result is None:
+        cost -= weights.UNSAID
     return state.stepped(draft, cost, standing=rest)
 
 
@@ -112,10 +116,39 @@ def _there(state: State, world: World) -> Exact:
 
 def _used(state: State) -> Exact | None:
     """Return what the last groups came to, or where the count stopped."""
-    if not state.drafts:
+    known = {*counts(state)}
+    drafts = [one for one in state.drafts if not (one.counted and {*leaves(one.left)} <= known)]
+    if not drafts:
         return None
-    last = state.drafts[-1]
+    last = drafts[-1]
     product = isinstance(last.left, Operation) and last.left.sign is Sign.TIMES
     if not product and not last.counted:
         return None
     return last.stands if all(one != last.stands for one in leaves(last.left)) else None
+
+
+def still_to_share(said: AnswerSaid | None, state: State, world: World) -> bool:
+    """Tell whether a number is only what is not shared yet: ten each, 28 left; then the 24.
+
+    One that was promised is the answer, right or wrong.
+    """
+    if Sign.OVER not in world.signs or len(world.facts.numbers) != 2 or not isinstance(said, int):
+        return False
+    last = state.bare[-1] if state.bare else None
+    if said == world.facts.answer or (last and last.final and last.quantity.value == said):
+        return False
+    whole, divisor = world.facts.numbers
+    used = sum(_shared(pair_of(draft), draft.stands, divisor) for draft in state.drafts)
+    ended = pair_of(state.drafts[-1]) if state.drafts else None
+    if ended and ended[:2] == (whole, Sign.MINUS) and state.drafts[-1].stands == said:
+        return True
+    return 0 < used < whole and exact(whole - used) == said
+
+
+def _shared(pair: tuple[Exact, Sign, Exact] | None, ends: Exact | None, divisor: Exact) -> Exact:
+    """Return how much a step shares out; nothing where it is no sharing, or no groups."""
+    if pair is None or divisor not in pair:
+        return 0
+    if pair[1] is Sign.TIMES:
+        return ends or 0
+    return pair[0] if pair[1:] == (Sign.OVER, divisor) else 0

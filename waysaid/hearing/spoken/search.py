@@ -20,7 +20,7 @@ from waysaid.hearing.spoken.sharing import rest_told
 from waysaid.hearing.spoken.state import Said, State
 from waysaid.hearing.spoken.trail import Beam, Lattice, Taken, Trail, begun, keep
 from waysaid.hearing.spoken.verdict import JUDGING
-from waysaid.hearing.spoken.world import World
+from waysaid.hearing.spoken.world import World, told_in_tens
 from waysaid.hearing.word import Pause
 from waysaid.hearing.worth import worth
 from waysaid.number import Claim, Compare, Form, Operation, Sign, has_form
@@ -100,7 +100,7 @@ def _eased(item: Item, here: tuple[Item, ...], world: World) -> Item:
     24 tens are rather a product. That a number stands in a way makes it no likelier
     to be cut out of a longer one: that would mend wrong work.
     """
-    if item.numeral is not None and item.numeral.places and world.sizes and not world.pointed:
+    if item.numeral is not None and told_in_tens(item.numeral, world):
         return replace(item, noise=item.noise + _SPELLED)
     if item.numeral is not None and world.pointed:
         if world.parted and item.numeral.places and has_form(item.numeral.leaf, Form.DECIMAL):

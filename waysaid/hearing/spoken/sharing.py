@@ -4,10 +4,12 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from waysaid.hearing.draft import COUNTED, RESULT_ALONE, Draft
+from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
+from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
@@ -181,6 +183,31 @@ def dealt(state: State, number: Quantity, world: World) -> Iterator[State]:
     draft = Draft(left, (Part.OP, Part.RIGHT), span, number.leaf)
     if number.value != world.facts.numbers[0]:
         yield state.stepped(draft, weights.HOPPED, bare=state.bare[:-1], standing=number)
+
+
+def each(state: State, item: Item, world: World) -> Iterator[State]:
+    """Take a number before or behind as what each gets of those who share: ten each."""
+    yield state
+    if Sign.OVER not in world.signs or len(world.facts.numbers) != 2:
+        return
+    frame = state.frame
+    given = frame.left is None and frame.sign is Sign.PLUS and frame.result is None
+    count = frame.right if given and frame.paired else frame.bare
+    count = frame.left if frame.verb is Meaning.SHARE and frame.sign is None else count
+    if count is not None:
+        yield from each_gets(state, count, world)
+    elif frame.empty:
+        yield state.framed(Frame(verb=Meaning.EACH, wants=Slot.LEFT))
+
+
+def each_gets(state: State, count: Quantity, world: World) -> Iterator[State]:
+    """Yield the product of what each gets and how many share, or the number alone."""
+    divisor = world.facts.numbers[-1]
+    if isinstance(count.leaf, int) and divisor != 1:
+        right = Quantity(divisor, count.span, said=False)
+        yield state.framed(Frame(left=count, sign=Sign.TIMES, right=right), weights.NEXT)
+    if state.frame.bare is None:
+        yield state.framed(Frame(left=count))
 
 
 def both_sides(state: State, number: Quantity, world: World) -> Iterator[State]:

@@ -7,7 +7,7 @@ from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.outline import shared_of
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Exact, Image, Operation, Sign
+from waysaid.number import Blank, Exact, Image, Operation, Sign, signed_terms
 from waysaid.ways import Family
 
 _MOST_OFF = 3
@@ -53,23 +53,27 @@ def from_neighbour(drafts: tuple[Draft, ...], world: World) -> Family | None:
 def chunks_counted(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell groups taken out and then counted, a product right or wrong: ten fours, seven fours."""
     shared = shared_of(world)
-    pairs = [pair_of(draft) for draft in drafts]
-    if shared is None or len(pairs) < 3 or None in pairs:
+    parts = [pair for pair in map(pair_of, drafts[:-1]) if pair is not None]
+    terms = signed_terms(drafts[-1].left) if drafts and not drafts[-1].whole else None
+    if shared is None or len(drafts) < 3 or len(parts) < len(drafts) - 1 or not terms:
         return None
-    *parts, last = [pair for pair in pairs if pair is not None]
     signs = {sign for _, sign, _ in parts}
-    if last[1] is not Sign.PLUS or len(signs) != 1:
+    if len(terms) < 2 or len(signs) != 1 or any(sign is not Sign.PLUS for sign, _ in terms):
         return None
     if signs == {Sign.TIMES} and all(shared[1] in pair[::2] for pair in parts):
         counts = [pair[2] if pair[0] == shared[1] else pair[0] for pair in parts]
-        return Family.CHUNK_OUT if sorted(counts) == sorted(last[::2]) else None
+        alike = sorted(counts) == sorted(one for _, one in terms if not isinstance(one, Blank))
+        return Family.CHUNK_OUT if alike else None
     if signs == {Sign.OVER} and all(pair[2] == shared[1] for pair in parts):
         return Family.BREAK_UP
     return None
 
 
 def counts_put_right(drafts: tuple[Draft, ...], world: World) -> Family | None:
-    """Tell more groups than are shared, and some counted off: 100 / 4 = 25, 25 - 2, for 92 / 4."""
+    """Tell more groups than are shared, and some counted off: 100 / 4 = 25, 25 - 2, for 92 / 4.
+
+    Or what was too much taken off the groups as it is: 25 - 8.
+    """
     shared = shared_of(world)
     first, second = (pair_of(draft) for draft in drafts) if len(drafts) == 2 else (None, None)
     if shared is None or first is None or second is None or second[1] not in HOPS:
@@ -80,7 +84,9 @@ def counts_put_right(drafts: tuple[Draft, ...], world: World) -> Family | None:
         count = first[2] if first[0] == shared[1] else first[0]
     else:
         return None
-    near = second[0] == count and second[2] <= _MOST_OFF
+    whole = first[0] if first[1] is Sign.OVER else drafts[0].forced
+    over = whole is not None and second[2] == abs(whole - shared[0])
+    near = second[0] == count and (second[2] <= _MOST_OFF or over)
     return Family.NEAR_FACT if near and drafts[0].stands != shared[0] else None
 
 

@@ -124,6 +124,18 @@ def _hops(state: State, world: World) -> Iterator[State]:
         yield state.framed(replace(frame, right=right))
 
 
+def a_piece(frame: Frame, said: Quantity) -> bool:
+    """Tell whether a number is what one place of a factor comes to: 180, of 36, for 6 x 36."""
+    if frame.sign is not Sign.TIMES or frame.left is None or frame.right is None:
+        return False
+    for one, other in ((frame.left.leaf, frame.right.leaf), (frame.right.leaf, frame.left.leaf)):
+        if not isinstance(one, int) or not isinstance(other, int) or one < 10 or not one % 10:
+            continue
+        if said.value in ((one - one % 10) * other, one % 10 * other):
+            return True
+    return False
+
+
 def hop_of(times: Quantity, size: Quantity, world: World) -> Quantity | None:
     """Return what some groups come to that are put on or taken off: minus two fives."""
     if size.value not in world.sizes or not isinstance(times.leaf, int):

@@ -21,6 +21,8 @@ def verb(state: State, item: Item, world: World) -> Iterator[State]:
     sign = Sign.MINUS if item.meaning is Meaning.TAKE else Sign.PLUS
     frame = state.frame
     gives = item.meaning is Meaning.GIVE and not world.groups
+    if frame.verb is Meaning.EACH:
+        yield state
     if frame.left and frame.right is None and frame.sign and frame.wants is Slot.RIGHT:
         own = frame.left.value in world.facts.numbers and isinstance(frame.left.leaf, int)
         if own and frame.whole is None and not frame.reach and item.meaning is not Meaning.GIVE:
@@ -40,8 +42,14 @@ _SCALES = {Meaning.MULTIPLY: Sign.TIMES, Meaning.SHARE: Sign.OVER}
 
 
 def scaling(state: State, item: Item, world: World) -> Iterator[State]:
-    """Multiply, share: its first number comes, then the other behind `by`."""
+    """Multiply, share: its first number comes, then the other behind `by`.
+
+    Those who share may be named before it: six kids share them.
+    """
     frame = state.frame
+    share = item.meaning is Meaning.SHARE and Sign.OVER in world.signs
+    if share and frame.bare is not None and frame.bare.value == world.facts.numbers[-1]:
+        yield state.framed(Frame())
     if frame.bare is not None and item.meaning is not None:
         yield state.framed(replace(frame, sign=_SCALES[item.meaning], wants=Slot.RIGHT), 1)
     for after in closed(state, world):

@@ -5,7 +5,9 @@ from fractions import Fraction
 from functools import lru_cache
 from typing import Any
 
+from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import Facts, facts_of
+from waysaid.hearing.numerals import Numeral
 from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.hearing.worth import worth
@@ -110,6 +112,19 @@ def asks(side: Expression, world: World) -> bool:
     """Tell whether a side of a step is all that is asked, in either order of a sum or product."""
     asked = world.facts.asked
     return asked is not None and turned_side(side) == turned_side(asked)
+
+
+def slip_begun(drafts: tuple[Draft, ...], world: World) -> bool:
+    """Tell whether steps are the beginning of a slip to expect, and not its end."""
+    return tuple(turned(draft.equation) for draft in drafts) in world.unfinished
+
+
+def told_in_tens(numeral: Numeral, world: World) -> bool:
+    """Tell whether a number told in its places is rather a product, as groups are worked with.
+
+    Of 16 x 15, 24 tens are 24 x 10.
+    """
+    return numeral.places and bool(world.sizes) and not world.pointed
 
 
 def _base(asked: Expression | None) -> Number | None:
