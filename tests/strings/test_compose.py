@@ -264,7 +264,7 @@ def test_a_must_of_another_operation_makes_the_string_of_that():
     assert composed.topic is Topic.DIFFERENCES
 
 
-@pytest.mark.parametrize(("minutes", "many"), [(10, 4), (12, 4), (15, 6), (30, 7)])
+@pytest.mark.parametrize(("minutes", "many"), [(10, 4), (12, 5), (15, 6), (30, 7)])
 def test_the_time_gives_the_length(minutes, many):
     assert len(compose(Wish(2, Family.BRIDGE, minutes=minutes)).problems) == many
 

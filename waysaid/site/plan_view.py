@@ -15,7 +15,7 @@ from waysaid.site.planning import Row, focus_of_plan, largest, problems_of
 from waysaid.site.talk_rows import printed
 from waysaid.site.wording import Wording
 from waysaid.slips import foresee, slip_answer, slip_note
-from waysaid.strings import Link, link_question, link_says, links
+from waysaid.strings import Link, link_question, link_says, links, minutes_of
 from waysaid.ways import Family, Way
 
 SMALL = Frame(800, 360, 55)
@@ -37,8 +37,6 @@ PICTURES = (
 MOST_WAYS = 8
 MOST_SLIPS = 4
 FAMILIES_NAMED = 3
-MINUTES_EACH, MINUTES_ROUND = 2, 2
-"""Minutes for a problem, and for beginning and end: common practice, no source."""
 ROUND_SIZES = (10, 20, 100, 1000)
 
 
@@ -175,7 +173,7 @@ def summary(plan: Plan, wording: Wording) -> list[str]:
     top = largest(problems)
     size = next((each for each in ROUND_SIZES if top <= each), top)
     many = len(problems)
-    minutes = MINUTES_EACH * many + MINUTES_ROUND
+    minutes = minutes_of(many)
     parts = [wording.name(focus)] if focus is not None else []
     parts.append(_("to %(size)s") % {"size": size})
     parts.append(ngettext("%(many)s problem", "%(many)s problems", many) % {"many": many})

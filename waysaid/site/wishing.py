@@ -20,6 +20,7 @@ from waysaid.strings import (
     Topic,
     Wish,
     WishError,
+    minutes_of,
     topic_name,
     topics_of,
 )
@@ -117,7 +118,7 @@ def choices(wording: Wording) -> dict[str, object]:
             (each.value, wording.name(each), " ".join(topics_of(each))) for each in FOCUSES
         ],
         "wish_topics": [(each.value, topic_name(each, wording.language)) for each in HOMES],
-        "wish_lengths": range(SHORTEST, LONGEST + 1),
+        "wish_lengths": [(many, minutes_of(many)) for many in range(SHORTEST, LONGEST + 1)],
     }
 
 

@@ -21,7 +21,7 @@ from waysaid.strings.starter import (
 )
 from waysaid.strings.topic import FOCUSES, HOMES, Topic, topic_name, topics_of
 from waysaid.strings.wanting import Row, row_name
-from waysaid.strings.wish import LONGEST, SHORTEST, USUAL, Wish, WishError
+from waysaid.strings.wish import LONGEST, SHORTEST, USUAL, Wish, WishError, minutes_of
 from waysaid.strings.year import (
     Cause,
     Curriculum,
@@ -102,6 +102,7 @@ __all__ = [
     "link_question",
     "link_says",
     "links",
+    "minutes_of",
     "move_says",
     "noticing",
     "numbered_days",

@@ -13,9 +13,9 @@ USUAL = 5
 """How many it has where nobody says."""
 MOST_MUSTS = 3
 """How many problems may be asked for by name: our choice, to bound the work."""
-TALK_A_PROBLEM = 5, 2
-"""Minutes for problems: 5 for 2, so that ten to fifteen minutes hold the four to six problems of a
-talk (common practice, no source)."""
+MINUTES_EACH, MINUTES_AROUND = 2, 2
+"""Minutes for a problem, and for beginning and end, so that ten to fifteen minutes hold the four to
+six problems of a talk (common practice, no source)."""
 
 ON_A_LINE = frozenset(
     {
@@ -66,8 +66,12 @@ class Wish:
 
 def in_minutes(minutes: int) -> int:
     """Return how many problems there is time for in so many minutes."""
-    time, problems = TALK_A_PROBLEM
-    return minutes * problems // time
+    return max(0, minutes - MINUTES_AROUND) // MINUTES_EACH
+
+
+def minutes_of(many: int) -> int:
+    """Return how many minutes a talk of so many problems takes."""
+    return MINUTES_EACH * many + MINUTES_AROUND
 
 
 class WishError(ValueError):
@@ -166,7 +170,7 @@ _SAID = {
         "grade": "Grade {0} is none of ours: a grade from 0 (kindergarten) to 6 would fit.",
         "length": "A string of {0} problems is not composed: from {1} to {2} would fit.",
         "minutes": "{0} minutes and {1} problems do not go together: leave out one of the two, or "
-        "take two and a half minutes for each problem.",
+        "take two minutes for each problem and two for what is around them.",
         "focus": "No string is composed for ‘{0}’: leave it out, or take one of {1}.",
         "topic": "‘{0}’ and ‘{1}’ do not go together: leave out ‘{0}’, or take one of {2}.",
         "line": "A number line day and ‘{0}’ in focus do not go together: leave out the number "
@@ -194,7 +198,7 @@ _SAID = {
         "grade": "El grado {0} no existe aquí: valdría uno de 0 (preescolar) a 6.",
         "length": "No se compone una cadena de {0} problemas: valdrían de {1} a {2}.",
         "minutes": "{0} minutos y {1} problemas no van juntos: quite uno de los dos deseos, o "
-        "cuente dos minutos y medio por problema.",
+        "cuente dos minutos por problema y dos para empezar y terminar.",
         "focus": "No se compone ninguna cadena para ‘{0}’: quítelo, o elija entre {1}.",
         "topic": "‘{0}’ y ‘{1}’ no van juntos: quite ‘{0}’, o elija entre {2}.",
         "line": "Un día de recta numérica y ‘{0}’ no van juntos: quite la recta.",
