@@ -15,7 +15,7 @@ from typing import Any
 
 import pytest
 from playwright._impl._driver import compute_driver_executable
-from playwright.sync_api import Browser, BrowserContext, Page, Route, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, Route, expect, sync_playwright
 
 from tests.plain_user import is_root
 from tests.postgres import missing
@@ -33,6 +33,8 @@ FLAGS = (
     "--no-first-run",
 )
 SCREEN = {"width": 1920, "height": 1080}
+PATIENCE = 60_000
+"""Milliseconds that a test waits for a page: many, for a machine on which others work too."""
 VIOLATIONS = """async rules => {
   const found = await axe.run(document, {rules, resultTypes: ["violations"]});
   return found.violations;
@@ -91,6 +93,7 @@ def browser() -> Iterator[Browser]:
     with pytest.MonkeyPatch.context() as patch, sync_playwright() as playwright:
         # Playwright keeps an event loop in this thread, where Django would refuse its database.
         patch.setenv("DJANGO_ALLOW_ASYNC_UNSAFE", "true")
+        expect.set_options(timeout=PATIENCE)
         running = playwright.chromium.launch(executable_path=path, args=flags, headless=True)
         yield running
         running.close()
@@ -109,6 +112,7 @@ def open_page(browser: Browser, watch: Watch) -> Iterator[Callable[..., Page]]:
 
     def make(**options: Any) -> Page:
         context = browser.new_context(**({"viewport": SCREEN} | options))
+        context.set_default_timeout(PATIENCE)
         watch.add(context)
         contexts.append(context)
         return context.new_page()

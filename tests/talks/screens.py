@@ -10,7 +10,7 @@ from playwright.sync_api import Locator, Page
 HERE = Path(__file__).parent
 LOOK = (HERE / "look.js").read_text(encoding="utf-8")
 SAYS = (HERE / "says.js").read_text(encoding="utf-8")
-PATIENCE = 15.0
+PATIENCE = 60.0
 """Seconds a test waits for what should come; not a measure of anything."""
 BREATH = 0.02
 

@@ -76,7 +76,6 @@ def enter(house: House, open_page: Callable[..., Page]) -> Callable[..., Page]:
 
     def go(path: str, **options: Any) -> Page:
         page = house.let_in(open_page(**({"viewport": {"width": 1180, "height": 820}} | options)))
-        page.set_default_timeout(15_000)
         page.goto(house.origin + path)
         return page
 
