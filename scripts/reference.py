@@ -19,6 +19,8 @@ from waysaid.drawing import Frame, Picture, Telling, draw, suits, svg
 from waysaid.number import Language, answer_text, parse, say
 from waysaid.slips import Likely, Slip, SlipName, foresee, slip_answer, slip_note, slip_question
 from waysaid.strings import Curriculum, Idea, LinkKind, idea_name, ideas_asked, link_says, links
+from waysaid.strings.pool import ENOUGH, plain_in, problems_in
+from waysaid.strings.topic import Topic, topic_name
 from waysaid.talk import Body
 from waysaid.ways import (
     FAMILY_NOTES,
@@ -355,6 +357,30 @@ def _idea_row(idea: Idea) -> tuple[str, ...]:
     return (_code(idea.slug), *names, *codes, ", ".join(idea.needs))
 
 
+def candidates_page() -> str:
+    """Return from how many problems a string is chosen, by its kind and the grade."""
+    about = (
+        "From how many problems a string of a kind is chosen in a grade. Where those in the form "
+        f"that a kind mostly has are fewer than {ENOUGH:,}, the same in other forms are added "
+        "(`waysaid/strings/topic_forms.py`): behind the number is then that of those in the usual "
+        "form. Where there is no number, no string of the kind is composed."
+    )
+    grades = range(7)
+    heads = ("kind", *(f"grade {grade}" if grade else "kindergarten" for grade in grades))
+    rows = [
+        (topic_name(topic, Language.EN), *(_candidates(grade, topic) for grade in grades))
+        for topic in Topic
+    ]
+    return _page("Candidates", about, [_table(heads, rows)])
+
+
+def _candidates(grade: int, topic: Topic) -> str:
+    every, plain = len(problems_in(grade, topic)), len(plain_in(grade, topic))
+    if every == plain:
+        return f"{every:,}" if every else ""
+    return f"{every:,} ({plain:,})"
+
+
 PAGES: dict[str, Callable[[], str]] = {
     **{f"ways/{each.value}.md": partial(family_page, each) for each in Family},
     **{f"ways/{each.value}.svg": partial(family_drawing, each) for each in Family},
@@ -365,6 +391,7 @@ PAGES: dict[str, Callable[[], str]] = {
     "events.md": events_page,
     "command-line.md": command_page,
     "ideas.md": ideas_page,
+    "candidates.md": candidates_page,
 }
 
 if __name__ == "__main__":

@@ -10,12 +10,12 @@ from waysaid.strings.bounds import Frame
 from waysaid.strings.link import Link
 from waysaid.strings.links import links
 from waysaid.strings.look import look
-from waysaid.strings.pool import Pool, candidates_of, pool, pool_with, problems_in
+from waysaid.strings.pool import Candidate, Pool, candidates_of, pool, pool_with, problems_in
 from waysaid.strings.reasons import reasons
 from waysaid.strings.topic import Topic, topics_of
 from waysaid.strings.wanting import EASY, Row, rows_of
 from waysaid.strings.wish import Wish, WishError, check, clash, no_answer, nothing, unlike
-from waysaid.ways import Family
+from waysaid.ways import Family, grades_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,11 +120,17 @@ def pool_for(wish: Wish, topic: Topic) -> Pool:
     forms = {one.shape.key.form for one in found.candidates}
     for problem in more:
         made = candidates_of((problem,), wish.focus)
-        if not made:
+        if not made or _too_low(made[0], wish.grade):
             raise no_answer(wish, problem)
         if problem in wish.musts and made[0].shape.key.form not in forms:
             raise unlike(wish, problem, topic)
     return pool_with(wish.grade, topic, wish.focus, more) if more else found
+
+
+def _too_low(one: Candidate, grade: int) -> bool:
+    """Tell whether an answer is below zero in a grade that has no such numbers yet."""
+    answer = one.shape.answer
+    return answer is not None and answer < 0 and grade < grades_of(one.problem).first
 
 
 def _named(wish: Wish) -> tuple[Problem, ...]:

@@ -12,7 +12,8 @@ from waysaid.strings.link import LinkKind
 from waysaid.strings.look import Look, Part, look
 from waysaid.strings.shape import Counts, Key, Shape, undoes
 from waysaid.strings.topic import Topic
-from waysaid.strings.topic_numbers import other_forms_of, problems_of
+from waysaid.strings.topic_forms import other_forms_of
+from waysaid.strings.topic_numbers import problems_of
 from waysaid.ways import Family, grades_of
 
 _FIRST_RESORT = frozenset(
@@ -149,7 +150,7 @@ def _of_grade(grade: int, problems: Iterable[Problem]) -> tuple[Problem, ...]:
 
 
 def candidates_of(problems: Iterable[Problem], family: Family) -> tuple[Candidate, ...]:
-    """Return the problems that can be candidates, each once: those with an answer from 0 up."""
+    """Return the problems that can be candidates, each once: those with an answer."""
     found = []
     for problem in dict.fromkeys(problems):
         try:

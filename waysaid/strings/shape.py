@@ -29,7 +29,7 @@ class Shape(NamedTuple):
     """A problem by its numbers.
 
     `turns` has 1 for each number that is added or multiplied and -1 for one that is taken away or
-    divides. `answer` is None where it is no number from 0 up. `fact` is its one fact of three
+    divides. `answer` is None where it is no number. `fact` is its one fact of three
     numbers, if it is one. `percent` is whether it is so many per cent of a number, `pointed` and
     `parted` whether it has numbers with a point, and fractions.
     """
@@ -70,7 +70,7 @@ def shape_of(problem: Problem) -> Shape:
         Key(seen.form, numbers),
         tuple(1 if term.sign in _COUNT_AS_THEY_ARE else -1 for term in terms),
         counts,
-        None if seen.answer is None or seen.answer < 0 else seen.answer,
+        seen.answer,
         seen.fact,
         bool(terms) and has_form(terms[0].shown, Form.PERCENT),
         any(has_form(leaf, Form.DECIMAL) for leaf in given),

@@ -49,20 +49,6 @@ def problems_of(topic: Topic) -> Iterator[Problem]:
     yield from _MADE[topic]()
 
 
-def other_forms_of(topic: Topic) -> Iterator[Problem]:
-    """Yield the facts of a topic in the other forms that standards name; none for most topics.
-
-    `ccss` asks in grade 3 for the unknown factor of three numbers (3.OA.A.4: 8 x _ = 48), for three
-    factors (3.OA.B.5: 3 x 5 x 2) and for tens times ones (3.NBT.A.3).
-    """
-    if topic in (Topic.PRODUCTS, Topic.PRODUCT_FACTS):
-        yield from _missing_factors()
-    if topic in (Topic.QUOTIENTS, Topic.PRODUCT_FACTS):
-        yield from _missing_shares()
-    if topic is Topic.PRODUCTS:
-        yield from _three_factors()
-
-
 def _of(sign: Sign, left: Number | Operation, right: Number) -> Problem:
     return Operation(sign, left, right)
 
@@ -86,43 +72,19 @@ def _with_hundreds(sign: Sign) -> Iterator[Problem]:
         yield from (_of(sign, number, other) for other in (*_ADDED, *smaller))
 
 
-def _tables() -> Iterator[tuple[int, int]]:
+def tables() -> Iterator[tuple[int, int]]:
     """Yield every two factors from 2 up whose product is at most a hundred."""
     yield from ((a, b) for a in range(2, 51) for b in range(2, 100 // a + 1))
 
 
 def _products() -> Iterator[Problem]:
-    yield from (_of(TIMES, a, b) for a, b in _tables())
+    yield from (_of(TIMES, a, b) for a, b in tables())
     yield from (_of(TIMES, a, b) for a in _GROUPS for b in _OF_GROUPS)
     yield from (_of(TIMES, a, b) for a in range(13, 51) for b in _OF_GROUPS)
 
 
-def _missing_factors() -> Iterator[Problem]:
-    tens = [(ones, ten) for ones in range(2, 10) for ten in range(10, 100, 10)]
-    for a, b in (*_tables(), *tens, *((ten, ones) for ones, ten in tens)):
-        yield Equation(Operation(TIMES, a, BLANK), a * b)
-        yield Equation(Operation(TIMES, BLANK, a), a * b)
-
-
-def _missing_shares() -> Iterator[Problem]:
-    for a, b in _tables():
-        yield Equation(Operation(OVER, a * b, BLANK), a)
-        yield Equation(Operation(OVER, BLANK, a), b)
-
-
-def _three_factors() -> Iterator[Problem]:
-    """Yield three factors with a product to a hundred, or two that make ones, and a ten."""
-    for a, b, c in product(range(2, 26), repeat=3):
-        if a * b * c <= 100:
-            yield _of(TIMES, Operation(TIMES, a, b), c)
-    for a, b, ten in product((2, 3, 4), (2, 3, 4), range(10, 100, 10)):
-        if a * b < 10:
-            for one, other, last in ((a, b, ten), (a, ten, b), (ten, a, b)):
-                yield _of(TIMES, Operation(TIMES, one, other), last)
-
-
 def _quotients() -> Iterator[Problem]:
-    yield from (_of(OVER, a * b, a) for a, b in _tables())
+    yield from (_of(OVER, a * b, a) for a, b in tables())
     yield from (_of(OVER, a * b, a) for a in range(2, 10) for b in range(13, 251))
     yield from (_of(OVER, a * b, a) for a in _GROUPS for b in _OF_GROUPS)
     yield from (_of(OVER, a * b, a) for a in range(14, 49) for b in _OF_GROUPS)
@@ -138,7 +100,7 @@ def _sum_facts() -> Iterator[Problem]:
 
 def _product_facts() -> Iterator[Problem]:
     beyond = ((a, b) for a in range(2, 13) for b in (*range(2, 65), 70, 75, 80, 90, 100))
-    for a, b in (*_tables(), *beyond):
+    for a, b in (*tables(), *beyond):
         yield _of(TIMES, a, b)
         yield _of(OVER, a * b, a)
         yield _of(OVER, a * b, b)

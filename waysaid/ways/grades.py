@@ -10,6 +10,7 @@ from fractions import Fraction
 from typing import TypeGuard
 
 from waysaid.number import (
+    BLANK,
     About,
     Blank,
     Claim,
@@ -106,7 +107,8 @@ def _asked(problem: Problem) -> tuple[int, str]:
             return max((1, "1.OA.7"), *(_work(side) for side in sides(problem)))
         case Equation():
             filled = _filled(problem)
-            return _of_ten(filled) or max(_worked(filled), _below_zero(problem))
+            worked = max(_worked(filled), _in_parts(filled), _below_zero(problem))
+            return _of_ten(filled) or worked
         case _:
             return max(_worked(problem), _below_zero(problem))
 
@@ -124,6 +126,13 @@ def _filled(problem: Equation) -> Equation:
         answer = answer_of(problem)
         return fill(problem, answer) if isinstance(answer, int) else problem
     return problem
+
+
+def _in_parts(filled: Equation) -> tuple[int, str]:
+    """Return the grade of a part that is missing, by all numbers there are: 10 - _ = 2.7."""
+    numbers = _numbers(*sides(filled))
+    worked = (one for one in sides(filled) if isinstance(one, Operation) and BLANK in written(one))
+    return max((_with_numbers(one, numbers) for one in worked), default=(0, "K.OA.5"))
 
 
 def _of_ten(filled: Equation) -> tuple[int, str] | None:
@@ -190,7 +199,11 @@ def _work(side: Expression) -> tuple[int, str]:
 
 
 def _operation(operation: Operation) -> tuple[int, str]:
-    numbers = _numbers(operation)
+    return _with_numbers(operation, _numbers(operation))
+
+
+def _with_numbers(operation: Operation, numbers: list[Number]) -> tuple[int, str]:
+    """Return the grade of an operation that these numbers are in."""
     if any(has_form(one, Form.PERCENT) for one in numbers) or operation.sign is Sign.OF:
         return _of(numbers)
     places = _places(numbers)

@@ -1,7 +1,6 @@
 """Strings for what composing does not reach: starters, strings of ours, and their like.
 
-`twins` are too few; in `more-or-less-than-half` two problems together make a third, which no help
-knows; `through-zero` has answers below zero, and no candidate has.
+In `more-or-less-than-half` two problems together make a third, which no help knows.
 
 The like of a string has one change made alike to all its problems, so that what connects them
 stays. In each of its problems the family must come as near to the easiest way as it did, where one

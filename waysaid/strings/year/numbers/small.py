@@ -116,11 +116,19 @@ def _balanced() -> Iterator[Problem]:
             yield Equation(Operation(Sign.PLUS, one, other), ten)
 
 
+def _twins() -> Iterator[Problem]:
+    """Yield doubles to ten, and one of the two with the whole."""
+    for one in range(1, 6):
+        yield plus(one, one)
+        yield Equation(Operation(Sign.PLUS, one, BLANK), 2 * one)
+
+
 SMALL: Mapping[str, Callable[[], Iterator[Problem]]] = {
     "one-and-two-more": lambda: _steps_on(3),
     "one-and-two-less": lambda: _steps_back(3),
     "start-with-the-bigger": lambda: _turned(3),
     "pairs-in-five": lambda: _totals((3, 4, 5), least=0),
+    "twins": _twins,
     "five-and-some": _five_and_some,
     "pairs-in-ten": lambda: _totals((8, 9, 10)),
     "away-from-ten": lambda: _away((8, 9, 10)),

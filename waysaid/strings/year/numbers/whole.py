@@ -118,6 +118,13 @@ def _a_little_less() -> Iterator[Problem]:
             yield minus(number, thousands * 1000 - less)
 
 
+def _through_zero() -> Iterator[Problem]:
+    """Yield as much taken away as there is, and more."""
+    for whole in (*range(3, 10), 12, 14, 15, 18, 20, 23, 25, 30, 36, 40, 45, 50):
+        for more in (0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 24, 30):
+            yield minus(whole, whole + more)
+
+
 def _balanced_products() -> Iterator[Problem]:
     """Yield products of which one number is halved on the other side, so that the other doubles."""
     for half, other in product(range(3, 26), (3, 4, 5, 6, 7, 8, 15, 25)):
@@ -170,6 +177,7 @@ WHOLE: Mapping[str, Callable[[], Iterator[Problem]]] = {
     "small-gaps-between-large": _small_gaps,
     "no-zeros-to-cross": _thousands_away,
     "a-little-less-is-taken": _a_little_less,
+    "through-zero": _through_zero,
     "balance-of-products": _balanced_products,
     "about-a-sum": _about_sums,
     "factors-that-are-friends": _friends,
