@@ -65,6 +65,18 @@ AT_HOME = [(topic, HOMES[topic][0]) for topic in Topic]
 WHOLE = [pair for pair in AT_HOME if pair[0] in SLICE] if count(test=100, sweep=0) else AT_HOME
 """Those that are composed from the whole pool of a grade."""
 EVERY = [(topic, family) for topic in Topic for family in HOMES[topic]]
+IN_OTHER_FORMS = [
+    (3, Topic.PRODUCTS),
+    (3, Topic.QUOTIENTS),
+    (3, Topic.COMPARISONS),
+    (6, Topic.SUMS),
+    (6, Topic.MISSING),
+]
+"""Where most candidates are in other forms than the usual one."""
+IN_GRADES = [(GRADES[topic], topic, family) for topic, family in EVERY]
+IN_GRADES += [(*pair, family) for pair in IN_OTHER_FORMS for family in HOMES[pair[1]]]
+LINKED = [(GRADES[topic], topic, family) for topic, family in AT_HOME]
+LINKED += [(*pair, HOMES[pair[1]][0]) for pair in IN_OTHER_FORMS]
 
 
 def of_topics(pairs):
@@ -76,9 +88,9 @@ def wish(topic: Topic, family: Family, **more: object) -> Wish:
     return replace(Wish(GRADES[topic], family, topic=topic), **more)
 
 
-def small_pool(topic: Topic, family: Family, dice: Random) -> Pool:
+def small_pool(grade: int, topic: Topic, family: Family, dice: Random) -> Pool:
     """Return a few problems that lie close to each other, so that some help with others."""
-    problems = problems_in(GRADES[topic], topic)
+    problems = problems_in(grade, topic)
     start = dice.randrange(len(problems) - 40)
     return pool_of(dice.sample(problems[start : start + 40], FEW), family)
 
@@ -86,7 +98,7 @@ def small_pool(topic: Topic, family: Family, dice: Random) -> Pool:
 @pytest.mark.parametrize("seed", range(count(test=40, sweep=2000)))
 def test_no_string_of_a_small_pool_leaves_less_wanting(seed):
     dice = Random(seed)
-    small = small_pool(*dice.choice(EVERY), dice)
+    small = small_pool(*dice.choice(IN_GRADES), dice)
     many = len(small.candidates)
     length, easy = dice.choice((3, 4)), dice.randint(5, 25)
     named = dice.sample(range(many), dice.randint(0, 2))
@@ -191,9 +203,9 @@ def test_what_comes_out_helps_with_what_has_some_left_over():
     assert pool_of((parse("20 / 5"), parse("24 / 5")), Family.THINK_TIMES).met((0, 1))[1] is None
 
 
-@pytest.mark.parametrize(("topic", "family"), of_topics(AT_HOME))
-def test_every_help_is_a_link(topic, family):
-    dice, problems = Random(7), problems_in(GRADES[topic], topic)
+@pytest.mark.parametrize(("grade", "topic", "family"), LINKED)
+def test_every_help_is_a_link(grade, topic, family):
+    dice, problems = Random(7), problems_in(grade, topic)
     start = dice.randrange(max(1, len(problems) - NEAR))
     found = pool_of(problems[start : start + NEAR], family)
     for _ in range(count(test=40, sweep=2000)):
