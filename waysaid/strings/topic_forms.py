@@ -36,9 +36,9 @@ def other_forms_of(topic: Topic) -> Iterator[Problem]:
 
     `ccss` asks in grade 3 for the unknown of three numbers (3.OA.A.4: 8 x _ = 48), for quotients as
     unknown factors (3.OA.B.6), for what is the same by the order of the steps (3.OA.B.5: 3 x 5 x 2,
-    15 x 2 = 3 x _), for all products of ones (3.OA.C.7), for tens times ones (3.NBT.A.3), and for fractions of like parts or tops and
-    whole numbers beside them (3.NF.A.3); in grade 4 for long sums (4.NBT.B.4); in grade 6 for
-    unknowns of decimals (6.EE.B.7, from memory).
+    15 x 2 = 3 x _), for all products of ones (3.OA.C.7), for tens times ones (3.NBT.A.3), and for
+    fractions of like parts or tops and whole numbers beside them (3.NF.A.3); in grade 4 for long
+    sums (4.NBT.B.4); in grade 6 for unknowns of decimals (6.EE.B.7, from memory).
     """
     for made in _FORMS.get(topic, ()):
         yield from made()
