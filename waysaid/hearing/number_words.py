@@ -53,7 +53,8 @@ class NumberWords:
     for two tens and four. `near` are the words that a slip of spelling may stand for, and
     `ordinary` words that are never one; `percents` words for so many hundredths, and how odd.
     `measures` are what is counted in wholes and, by `small_measures`, in hundredths: dollars and
-    cents; `coins` are so many hundredths by name.
+    cents; `coins` are so many hundredths by name. `between` are words that may stand between a
+    count and its part: two more quarters.
     """
 
     values: Mapping[Phrase, tuple[Value, ...]]
@@ -77,6 +78,7 @@ class NumberWords:
     measures: frozenset[Phrase]
     small_measures: frozenset[Phrase]
     measure_joins: tuple[Phrase, ...]
+    between: frozenset[str]
     coins: Mapping[Phrase, tuple[Value, ...]]
 
     @property
@@ -96,6 +98,7 @@ def read_number_words(table: Mapping[str, Any]) -> NumberWords:
     _merge(values, _glued(table["heads"], values, heads))
     scales = _scales(table["scales"], plurals)
     parts = _values(table["parts"], [], 0)
+    _merge(parts, _values(table.get("parts_misheard", {}), [], 2))
     units = _values(table["units"], [], 0)
     coins = _values(table.get("coins", {}), [], 0)
     articles = frozenset(_each(table["articles"]))
@@ -125,6 +128,7 @@ def read_number_words(table: Mapping[str, Any]) -> NumberWords:
         measures=frozenset(_each(table.get("measures", []))),
         small_measures=frozenset(_each(table.get("small_measures", []))),
         measure_joins=tuple(_each(table.get("measure_joins", [""]))),
+        between=frozenset(table.get("between", [])),
         coins={phrase: tuple(found) for phrase, found in coins.items()},
     )
 

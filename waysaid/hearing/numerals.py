@@ -148,6 +148,8 @@ def _parted(scan: Scan, at: int) -> Iterator[Numeral]:
         if phrase in words.articles:
             yield from _named(scan, Whole(1, end), 0)
         for part in words.parts.get(phrase, ()):
+            if part.noise:
+                continue
             noise = 0 if part.value in {2, 4} else 1
             yield Numeral(Fraction(1, part.value), at, end, False, noise, False)
     for one in wholes_at(scan, at):

@@ -12,7 +12,7 @@ from waysaid.hearing.hear import hear
 from waysaid.hearing.lexicon import lexicon_of
 from waysaid.hearing.match import matched
 from waysaid.hearing.reading import Reading, Rival, Told
-from waysaid.hearing.spoken import Explained, Share, listen, shares
+from waysaid.hearing.spoken import Explained, Share, alike, listen, shares
 from waysaid.hearing.token import LONGEST_LINE, spelling_of
 from waysaid.number import Language, Order, Problem, Unreadable, parse_equation, text
 from waysaid.ways import Family, Step
@@ -31,7 +31,8 @@ def read(
     `5 r 1`, `>` or `true` for an answer; see `waysaid.hearing.hear`. Any other line is words of the
     language; see `waysaid.hearing.spoken`. Words that hold no mathematics, and signs without a
     letter that are long or come to less than two steps, give no steps and no answer. Shorthand is
-    sure of the family where a way has its steps, and as likely as not where none has. `before` is
+    sure of the family where a way has its steps, and as likely as not where none has: then it is,
+    for parts of a whole, the family that words with the same steps would have. `before` is
     what the children of the class said of the problem, by name, for `same as Noor`. `leaning` says
     how often a family was meant in this class; it only orders readings that the words leave equal.
     Never raises.
@@ -68,7 +69,7 @@ def _shorthand(problem: Problem, line: str) -> Reading | None:
     told = _told(match.steps, heard.drafts)
     answer = answer_said(heard, facts, match.stops_short)
     sure = _EVEN if match.family is None and heard.drafts else 100
-    return Reading(told, answer, match.family, line, sure)
+    return Reading(told, answer, match.family or alike(problem, heard.drafts), line, sure)
 
 
 _EVEN = 50

@@ -70,6 +70,7 @@ class Slash(Enum):
     """When `a/b` written close together is a division, and not a fraction."""
 
     NEVER = "in a problem with fractions, or one that compares"
+    OF_A_WHOLE = "where nothing is left over of a whole number that is multiplied by a part"
     SHARES_OUT = "where nothing is left over, for a part of a number"
     TOP_HEAVY = "where a is not less than b, in a problem without fractions"
     ON_A_SIDE = "there, or with an equals sign behind it, in a problem that divides"
@@ -98,6 +99,8 @@ def spelling_of(problem: Problem) -> Spelling:
     of = isinstance(problem, Operation) and problem.sign is Sign.OF
     renamed = parts or isinstance(problem, Compare)
     slash = Slash.SHARES_OUT if of else Slash.NEVER if renamed else Slash.TOP_HEAVY
+    if parts and isinstance(problem, Operation) and problem.sign is Sign.TIMES:
+        slash = Slash.OF_A_WHOLE
     large = any(isinstance(one, int) and abs(one) >= _GROUPED for one in numbers)
     over = isinstance(problem, Operation) and problem.sign is Sign.OVER
     if over and not parts:
@@ -226,7 +229,7 @@ class _Cutter:
         if _comes_to(before) == int(plain.split(maxsplit=1)[0]):
             return False
         top, bottom = map(int, plain.rsplit(maxsplit=1)[-1].split("/"))
-        if self.spelling.slash is Slash.NEVER:
+        if self.spelling.slash in (Slash.NEVER, Slash.OF_A_WHOLE):
             return True
         of = self.spelling.slash is Slash.SHARES_OUT
         return top < bottom and (of or not self._goes_on(end))
@@ -242,6 +245,10 @@ class _Cutter:
         top, bottom = map(int, plain.split("/"))
         if any(self.line[slice(*token.span)] == plain for token in before):
             return False
+        if self.spelling.slash is Slash.OF_A_WHOLE:
+            begins = not before or before[-1].mark is Mark.BREAK
+            whole = begins and (top in self.spelling.wholes or _comes_to(before[:-2]) == top)
+            return whole and top > bottom > 0 == top % bottom and self._goes_on(end)
         begins = not before or before[-1].mark is not Mark.SIGN
         result = bool(before) and before[-1].mark is Mark.EQUALS
         if self.spelling.slash is Slash.SHARES_OUT and result and _comes_to(before) != top:

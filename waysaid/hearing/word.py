@@ -6,6 +6,7 @@ from enum import IntEnum
 
 from waysaid.hearing.fold import fold, letters
 from waysaid.hearing.lexicon import Lexicon
+from waysaid.hearing.meaning import Meaning
 
 
 class Pause(IntEnum):
@@ -53,6 +54,7 @@ def words_of(line: str, lexicon: Lexicon) -> tuple[Word, ...]:
 
     A number written in digits is one word, as are `3/4`, `1 1/4`, `0.65`, `15%`, `6s` and a sign.
     Spans are exact slices of the line. What is no word in any way (pictures, brackets) is left out.
+    A word between a count and its part comes behind both: `two more quarters` is two quarters more.
     """
     flat = fold(line)
     found: list[Word] = []
@@ -69,7 +71,29 @@ def words_of(line: str, lexicon: Lexicon) -> tuple[Word, ...]:
         elif kind != "none":
             found.append(Word(_text(kind, flat[start:end]), (start, end), pause))
             pause = Pause.NONE
+    for place in range(len(found) - 2):
+        if _parted(found[place : place + 3], lexicon):
+            between, part = found[place + 1 : place + 3]
+            found[place + 1] = Word(part.text, (between.span[0], part.span[1]), Pause.NONE)
+            found[place + 2] = Word(between.text, part.span, Pause.NONE)
     return tuple(found)
+
+
+def _parted(words: list[Word], lexicon: Lexicon) -> bool:
+    """Tell whether a word parts a count from what is counted: two more quarters, ten more cents.
+
+    One more is a hop of its own: one more quarter.
+    """
+    count, between, part = words
+    numbers = lexicon.numbers
+    if between.text not in numbers.between or between.pause or part.pause:
+        return False
+    values = numbers.values.get((count.text,), ())
+    one = count.text == "1" or any(value.value == 1 for value in values)
+    more = any(meaning is Meaning.MORE for meaning, _ in lexicon.phrases.get((between.text,), ()))
+    counted = (count.text.isdigit() or bool(values)) and not (one and more)
+    name = (part.text,)
+    return counted and name in (numbers.parts.keys() | numbers.small_measures | numbers.percents)
 
 
 def _text(kind: str, piece: str) -> str:

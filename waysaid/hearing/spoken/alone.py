@@ -16,6 +16,7 @@ from waysaid.hearing.spoken.gap import missing
 from waysaid.hearing.spoken.meant import climbed, pretended
 from waysaid.hearing.spoken.part import so_many_parts
 from waysaid.hearing.spoken.pieces import joined
+from waysaid.hearing.spoken.put_on import part_put_on
 from waysaid.hearing.spoken.reached import reached
 from waysaid.hearing.spoken.shares import shared_alone
 from waysaid.hearing.spoken.sharing import both_scaled, both_sides, dealt
@@ -68,6 +69,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     for after in (
         *said_anew(state, number, world),
         *side_anew(state, number, value, world),
+        *part_put_on(state, number, world),
         *missing(state, number, world),
         *point_put_back(state, number, value, world),
         *_repeated(state, number, value, world),

@@ -39,7 +39,7 @@ def said_anew(state: State, number: Quantity, world: World) -> Iterator[State]:
     before = state.standing
     judged = isinstance(world.facts.problem, Compare | Claim)
     if not judged:
-        yield from _alone_anew(state, number)
+        yield from _alone_anew(state, number, world)
     if judged or before is None or not state.drafts or _named_by(state.drafts[-1], number):
         return
     if not _other_writing(before.leaf, number.leaf):
@@ -49,7 +49,7 @@ def said_anew(state: State, number: Quantity, world: World) -> Iterator[State]:
     yield state.stepped(draft, standing=number)
 
 
-def _alone_anew(state: State, number: Quantity) -> Iterator[State]:
+def _alone_anew(state: State, number: Quantity, world: World) -> Iterator[State]:
     """Yield the other name of a number said alone just before: twelve eighths, one and a half."""
     last = state.latest
     if last is None:
@@ -58,6 +58,8 @@ def _alone_anew(state: State, number: Quantity) -> Iterator[State]:
         return
     draft = Draft(last.quantity.leaf, (), (last.quantity.span[0], number.span[1]), number.leaf)
     yield state.stepped(draft, bare=state.bare[:-1], standing=number)
+    for before in asked_alone(replace(state, bare=state.bare[:-1]), last.quantity, world):
+        yield before.stepped(draft, -weights.NEXT, standing=number)
 
 
 def _named_by(draft: Draft, number: Quantity) -> bool:
@@ -179,12 +181,13 @@ def told_anew(
 ) -> tuple[Draft, ...]:
     """Return the steps, before them the names that a child changed the problem's numbers to.
 
-    Only where the change itself was said: I made them sixths, 3/6 and 2/6.
+    Only where the change itself was said: I made them sixths, 3/6 and 2/6; both decimals.
     """
     asked = world.facts.asked
     if Meaning.DOUBLE in marks and world.groups:
         drafts = doubled(drafts)
-    if Meaning.UNIT not in marks or not isinstance(asked, Operation):
+    form = Meaning.PARTS in marks and not marks.isdisjoint((Meaning.ROUND, Meaning.BOTH))
+    if not (form or Meaning.UNIT in marks) or not isinstance(asked, Operation):
         return drafts
     known = {text(one.left) for one in drafts if not isinstance(one.left, Operation)}
     for place, draft in enumerate(drafts):
@@ -193,7 +196,8 @@ def told_anew(
         names = [one for one in written(draft.left) if isinstance(one, int | Fraction | Written)]
         changed = [
             Draft(own, (Part.LEFT,), draft.span, name)
-            for own, name in zip(world.facts.written, names, strict=False)
+            for own in dict.fromkeys(world.facts.written)
+            for name in dict.fromkeys(names)
             if _other_writing(own, name) and text(own) not in known
         ]
         return (*drafts[:place], *changed, *drafts[place:])
@@ -209,6 +213,18 @@ def reckoned_anew(state: State, number: Quantity, value: Exact, world: World) ->
         return
     draft = Draft(anew, RESULT_ALONE, number.span, number.leaf)
     yield state.stepped(draft, weights.JOINED, standing=number)
+
+
+def asked_alone(state: State, number: Quantity, world: World) -> Iterator[State]:
+    """Yield what is asked, of which only the result was said, for that is then named anew.
+
+    Of `six eighths, which is three quarters` the first is what 3/8 and 3/8 come to.
+    """
+    asked = world.facts.asked
+    if state.drafts or not isinstance(asked, Operation) or number.value != world.facts.answer:
+        return
+    if bottom_of(number.leaf) is not None and not isinstance(number.leaf, Fraction):
+        yield state.stepped(Draft(asked, RESULT_ALONE, number.span, number.leaf), standing=number)
 
 
 def tops_told(state: State, number: Quantity) -> bool:

@@ -8,6 +8,7 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.alone import alone
 from waysaid.hearing.spoken.anew import (
     as_problem_writes,
+    asked_alone,
     in_parts,
     in_percents,
     in_small_parts,
@@ -17,8 +18,16 @@ from waysaid.hearing.spoken.anew import (
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import EMPTY, HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.meant import cannot, meant, regrouped
-from waysaid.hearing.spoken.part import base_of, is_all, part_step, so_many_of, taken_part
+from waysaid.hearing.spoken.part import (
+    base_of,
+    is_all,
+    part_step,
+    parts_taken,
+    so_many_of,
+    taken_part,
+)
 from waysaid.hearing.spoken.places import in_other_places, in_places
+from waysaid.hearing.spoken.put_on import part_put_on
 from waysaid.hearing.spoken.reached import as_factors
 from waysaid.hearing.spoken.scale import by_two
 from waysaid.hearing.spoken.shares import parts_worked
@@ -166,14 +175,7 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield from _with_left(state, frame, frame.left, world)
         return
     if state.standing is not None:
-        start = replace(state.standing, said=False)
-        yield with_step(state, frame, start, world).and_costs(weights.GOES_ON)
-        yield from _in_groups(state, frame, start, world)
-        for moved in in_places(replace(frame, left=start), state.standing, world):
-            placed = with_step(state, moved, start, world).and_costs(weights.PLACED)
-            yield in_other_places(placed, replace(frame, left=start), moved)
-        for cut in in_parts(replace(frame, left=start), world):
-            yield with_step(state, cut, start, world).and_costs(weights.PLACED)
+        yield from _from_standing(state, frame, replace(state.standing, said=False), world)
     factor = factor_asked(frame, world)
     if factor is not None:
         yield with_step(state, frame, factor, world)
@@ -184,6 +186,20 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         more = weights.BASE + (0 if state.standing is None else weights.BASE)
         more += weights.IGNORED if frame.right.many and frame.sign in HOPS else 0
         yield with_step(state, frame, start, world).and_costs(more)
+
+
+def _from_standing(state: State, frame: Frame, start: Quantity, world: World) -> Iterator[State]:
+    """Yield the step of a frame from what stands: as said, in groups or parts, or in places."""
+    yield with_step(state, frame, start, world).and_costs(weights.GOES_ON)
+    yield from _in_groups(state, frame, start, world)
+    parts = parts_taken(frame, start, world)
+    if parts is not None and state.drafts:
+        yield with_step(state, parts, start, world)
+    for moved in in_places(replace(frame, left=start), state.standing, world):
+        placed = with_step(state, moved, start, world).and_costs(weights.PLACED)
+        yield in_other_places(placed, replace(frame, left=start), moved)
+    for cut in in_parts(replace(frame, left=start), world):
+        yield with_step(state, cut, start, world).and_costs(weights.PLACED)
 
 
 def _in_groups(state: State, frame: Frame, start: Quantity, world: World) -> Iterator[State]:
@@ -203,6 +219,8 @@ def _in_groups(state: State, frame: Frame, start: Quantity, world: World) -> Ite
 def _with_left(state: State, frame: Frame, left: Quantity, world: World) -> Iterator[State]:
     """Yield the step of a frame with its left side said: as said, or digits for their places."""
     yield with_step(state, frame, left, world)
+    for before in part_put_on(state, left, world):
+        yield with_step(before, frame, left, world)
     if frame.result is None and taken_part(frame, world) is not None:
         yield state.and_costs(weights.NEXT)
     yield from parts_worked(state, frame, left, world)
@@ -285,22 +303,10 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield from alone(state, whole, world)
         return
     span = (min(whole.span[0], left.span[0]), max(whole.span[1], left.span[1]))
-    taken = part_step(state, whole, left, world) or part_step(state, left, whole, world)
-    if taken is not None and taken.left is not None:
-        yield with_step(state, taken, taken.left, world)
-        return
-    shared = so_many(whole, left, state, world)
-    if shared is not None and shared.left is not None:
-        yield with_step(state, shared, shared.left, world)
-        return
-    parts = so_many_of(whole, left, state, world)
-    if parts is not None and parts.left is not None:
-        yield with_step(state, parts, parts.left, world)
-        return
-    groups = named_groups(whole, left, state, world)
-    if groups is not None and groups.left is not None:
-        yield with_step(state, groups, groups.left, world)
-        return
+    for step in _worked_out(state, whole, left, world):
+        if step is not None and step.left is not None:
+            yield with_step(state, step, step.left, world)
+            return
     for before, hop, more in meant(whole, left, state, world):
         if hop.left is not None:
             yield with_step(before, hop, hop.left, world).and_costs(more)
@@ -322,3 +328,27 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
     standing = state.standing if opened or cost >= weights.FALSE else left
     spoken = whole if nearly(whole, left) else left
     yield state.stepped(draft, cost, spoken=spoken, standing=standing)
+    for after in () if opened or cost else _come_to(state, whole, world):
+        yield after.stepped(draft, -weights.NEXT, spoken=spoken, standing=standing)
+
+
+def _worked_out(
+    state: State, whole: Quantity, left: Quantity, world: World
+) -> Iterator[Frame | None]:
+    """Yield what `one is other` may tell of groups and parts: a fifth is six, 21 are three."""
+    yield part_step(state, whole, left, world) or part_step(state, left, whole, world)
+    yield so_many(whole, left, state, world)
+    yield so_many_of(whole, left, state, world)
+    yield named_groups(whole, left, state, world)
+
+
+def _come_to(state: State, whole: Quantity, world: World) -> Iterator[State]:
+    """Yield the states in which a number was come to first that is then named anew.
+
+    Of `four fifths, six fifths, eight fifths, which is one and three fifths` it ends the count.
+    """
+    if whole.value in world.facts.numbers:
+        return
+    for after in (*alone(state, whole, world), *asked_alone(state, whole, world)):
+        if len(after.drafts) > len(state.drafts) and after.drafts[-1].stands == whole.value:
+            yield after

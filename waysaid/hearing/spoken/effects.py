@@ -27,7 +27,7 @@ from waysaid.hearing.spoken.verbs import by, half_of_half, scaling, verb
 from waysaid.hearing.spoken.verdict import judged, named_first
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
-from waysaid.number import BLANK, Operation, Sign
+from waysaid.number import BLANK, Compare, Operation, Sign
 
 Effect = Callable[[State, Item, World], Iterator[State]]
 
@@ -197,7 +197,10 @@ def _unnamed(state: State, item: Item, world: World) -> Iterator[State]:
 
 
 def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
-    """Half or double: of both numbers or the one before, where named; else of what comes."""
+    """Half or double: of both numbers or the one before, where named; else of what comes.
+
+    A number that it is to be put on is kept: eight and half of eight.
+    """
     halved = item.meaning is Meaning.HALF
     if halved:
         yield from half_of_half(state, item, world)
@@ -208,6 +211,11 @@ def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
         yield state.framed(Frame(verb=item.meaning, result=whole, wants=Slot.LEFT), weights.NEXT)
     if state.frame.bare is not None and state.frame.left is not None:
         yield state.framed(by_two(halved, state.frame.left, world), 1)
+    kept = state.frame.left
+    own = kept is not None and kept.value in world.facts.numbers and not state.drafts
+    if own and state.frame.wants is Slot.RIGHT and state.frame.sign is Sign.PLUS:
+        for after in closed(state.framed(Frame(left=kept)), world):
+            yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT), -weights.RESTATED)
     for after in closed(state, world):
         yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
 
@@ -237,7 +245,7 @@ def _into(state: State, item: Item, world: World) -> Iterator[State]:
     if left is not None:
         yield state.framed(Frame(right=left, sign=Sign.OVER, wants=Slot.LEFT))
     elif state.frame.verb is Meaning.SPLIT:
-        yield state
+        yield from by(state, item, world)
     else:
         yield state.and_costs(weights.NEXT if Sign.OVER in world.signs else weights.IGNORED)
         for after in closed(state, world):
@@ -313,6 +321,9 @@ def _unit(state: State, item: Item, world: World) -> Iterator[State]:
 
 def _whole(state: State, item: Item, world: World) -> Iterator[State]:
     """Pass over one whole, that a number is only held against; or take it, where it is asked of."""
+    if state.frame.whole is not None and isinstance(world.facts.problem, Compare):
+        yield from closed(state.and_costs(weights.FREE), world)
+        return
     yield state.and_costs(weights.IGNORED)
     if 1 in world.facts.numbers and state.frame.empty:
         yield state.framed(Frame(left=Quantity(1, item.span)), weights.NEXT)

@@ -20,7 +20,8 @@ from waysaid.number import Expression, Operation, leaves
 def even_count(state: State) -> bool:
     """Tell whether every count has at least two steps: two numbers alone are no count."""
     opens = [(), *(draft.open for draft in state.drafts), ()]
-    begun = state.drafts[:1] and state.drafts[0].open == BEGUN
+    first = state.drafts[0] if state.drafts else None
+    begun = first is not None and first.open == BEGUN and 1 in leaves(first.left)
     if begun and opens[2] != COUNTED:
         return False
     return not any(
@@ -120,10 +121,14 @@ def _begun_again(one: Bare, state: State) -> bool:
 
 
 def joined_late(state: State, world: World) -> State:
-    """Return the state with pieces put together of which the sum was said before its pieces."""
+    """Return the state with pieces put together of which the sum was said before its pieces.
+
+    What a later step works with is no such sum: you cut each quarter in half.
+    """
     for one in state.bare:
         value = one.quantity.value
         named = not one.after and value in world.facts.numbers
+        named = named or any(value in leaves(draft.left) for draft in state.drafts[one.after :])
         if one.after == len(state.drafts) or value is None or named:
             continue
         for after in joined(state, one.quantity, value, world):

@@ -31,6 +31,7 @@ from waysaid.hearing.spoken.outline import (
     written_anew,
 )
 from waysaid.hearing.spoken.related import both_rounded, digits_multiplied, related
+from waysaid.hearing.spoken.scaled import halved_on, scaled
 from waysaid.hearing.spoken.short import (
     across,
     chunks_counted,
@@ -112,7 +113,8 @@ def _likeliest(
         return Family.COLUMN
     if not drafts:
         return _explaining(state, marks, world)
-    sure = moved(drafts, world) or opposite(drafts, world) or products_alone(drafts, world)
+    sure = moved(drafts, world) or scaled(drafts, marks, world) or opposite(drafts, world)
+    sure = sure or products_alone(drafts, world) or halved_on(drafts, world)
     if sure is not None:
         return sure
     if written_anew(drafts, world):
@@ -205,8 +207,10 @@ def _at_once(
 ) -> Family | None:
     """Return the family where all was worked out in one step: a fact, or a double.
 
-    A wrong result of fractions or decimals tells no way.
+    A wrong result of fractions or decimals tells no way; one in tenths, that they were renamed.
     """
+    if world.pointed and Meaning.UNIT in marks and draft.stands == world.facts.answer:
+        return Family.RENAME
     if not all(isinstance(one, int) for one in world.facts.numbers):
         return (found or Family.KNOWN_FACT) if draft.stands == world.facts.answer else None
     if found is None and Meaning.DOUBLE in marks:

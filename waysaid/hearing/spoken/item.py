@@ -315,6 +315,7 @@ _GO_ON = (
     Meaning.OVER,
     Meaning.OF,
     Meaning.AGAIN,
+    Meaning.MORE,
 )
 """What comes behind a number that belongs to something else: `50 and seven and five`."""
 

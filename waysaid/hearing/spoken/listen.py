@@ -67,7 +67,7 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     state = state._replace(drafts=drafts)
     match = _matched(state.drafts, world)
     answer = outcome(state, talk, match, world)
-    family = _family(state, match, talk.marks, world)
+    family = _family(state, match, talk, world)
     if family is Family.KNOWN_FACT and answer is None and not state.drafts:
         family = family if talk.marks.isdisjoint(_NOT_KNOWN) else None
     cost = state.cost + _unlikely(state, match, family, world)
@@ -138,14 +138,32 @@ def _unlikely(state: State, match: Match, family: Family | None, world: World) -
     core = _without_recap(without_last_names(state.drafts), world)
     if share_repeated(state.drafts, world):
         return 0
+    if len(core) == 1 < len(state.drafts) and core[0].left == world.facts.asked:
+        return 0
     if match.family or (len(core) < len(state.drafts) and matched(core, world.facts).family):
         return 0
     return weights.IN_PART
 
 
-def _family(state: State, match: Match, marks: frozenset[Meaning], world: World) -> Family | None:
+def _family(state: State, match: Match, talk: Talk, world: World) -> Family | None:
     if not state.drafts and state.knew:
         return None if state.unsure else Family.KNOWN_FACT
     if state.knew and len(state.drafts) == 1 and state.drafts[0].left == world.facts.asked:
         return Family.KNOWN_FACT
+    marks = talk.marks | {Meaning.UNIT} if talk.in_tenths else talk.marks
     return likeliest(state, match.family, marks, world)
+
+
+def alike(problem: Problem, drafts: tuple[Draft, ...]) -> Family | None:
+    """Return the family of steps that no way has, told in signs alone; None where it is not sure.
+
+    It is where fractions, decimals or percents were worked with in several steps.
+    """
+    world = world_of(problem)
+    if len(drafts) < _SEVERAL or all(isinstance(one, int) for one in world.facts.written):
+        return None
+    return likeliest(State(drafts=drafts), None, frozenset(), world)
+
+
+_SEVERAL = 2
+"""From how many steps in signs on a family is told that no way bears out. Our choice."""

@@ -300,7 +300,8 @@ def _after_verb(state: State, said: Quantity, world: World) -> Iterator[State]:
 def _shared(said: Quantity, world: World) -> Frame | None:
     """Return a fraction as the division it may be, where the problem divides whole numbers.
 
-    Wholes and parts, as one and four fifths, are none.
+    Or numbers with a point, which some way makes whole first. Wholes and parts, as one and four
+    fifths, are none.
     """
     leaf = said.leaf
     if not isinstance(leaf, Written) or leaf.form is not Form.PARTS or leaf.whole:
@@ -314,6 +315,8 @@ def _shared(said: Quantity, world: World) -> Frame | None:
     if not (whole and Sign.OVER in world.signs):
         divided = turned_side(Operation(Sign.OVER, int(top), bottom))
         known = divided in world.lefts or top == base_value(world)
-        if not known or top not in world.facts.numbers or top == bottom:
+        pointed = world.pointed and Sign.OVER in world.signs
+        own = world.numbers if pointed else world.facts.numbers
+        if not known or top not in own or top == bottom:
             return None
     return Frame(left=left, sign=Sign.OVER, right=right)

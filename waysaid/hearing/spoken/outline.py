@@ -38,16 +38,37 @@ _COUNT = 3
 
 
 def written_anew(drafts: tuple[Draft, ...], world: World) -> bool:
-    """Tell the problem itself, its numbers written another way: 5/5 - 2/5 for 1 - 2/5."""
-    if len(drafts) != 1:
+    """Tell the problem itself, its numbers written another way: 5/5 - 2/5 for 1 - 2/5.
+
+    Or a part taken of the number that was renamed for it: 3/4 is 6/8, and half of that.
+    """
+    names = [draft for draft in drafts if not isinstance(draft.left, Operation)]
+    core = drafts[len(names) :]
+    if len(core) != 1 or any(draft.whole for draft in names):
         return False
-    left, asked = drafts[0].left, world.facts.asked
+    left, asked = core[0].left, world.facts.asked
     if not isinstance(left, Operation) or not isinstance(asked, Operation):
         return False
-    alike = left.sign is asked.sign or {left.sign, asked.sign} == {Sign.TIMES, Sign.OF}
     said, meant = _numbers(left), _numbers(asked)
+    alike = left.sign is asked.sign or {left.sign, asked.sign} == {Sign.TIMES, Sign.OF}
+    if not alike:
+        return bool(names) and _shares_renamed(left, asked, [draft.result for draft in names])
     same_worth = sorted(map(exact, said)) == sorted(map(exact, meant))
-    return alike and same_worth and not all(one in meant for one in said)
+    return same_worth and not all(one in meant for one in said)
+
+
+def _shares_renamed(left: Operation, asked: Operation, names: list[Expression | None]) -> bool:
+    """Tell whether a renamed number is shared by as many as the part that is asked for."""
+    part, size = worth(asked.left), worth(left.right)
+    if (
+        left.sign is not Sign.OVER
+        or asked.sign not in (Sign.OF, Sign.TIMES)
+        or not part
+        or not size
+    ):
+        return False
+    same = left.left in names and worth(left.left) == worth(asked.right)
+    return same and Fraction(part) * Fraction(size) == 1
 
 
 def _numbers(side: Expression) -> list[Number]:
@@ -118,14 +139,17 @@ def _digit(number: Exact, size: Fraction) -> Exact:
 
 
 def put_right(drafts: tuple[Draft, ...], world: World) -> bool:
-    """Tell a hop too far, and the rest of it back: 2 - 1 = 1, 1 + 2/5, for 2 - 3/5."""
+    """Tell a hop too far, and the rest of it put right: 2 - 1 = 1, 1 + 2/5, for 2 - 3/5.
+
+    It is put right, too, where that is done the wrong way: 1 - 2/5.
+    """
     first, second = (pair_of(draft) for draft in drafts) if len(drafts) == 2 else (None, None)
     if first is None or second is None:
         return False
     (start, sign, far), (here, back, rest) = first, second
-    turned_back = sign is world.hop and back in HOPS and back is not sign
+    hops = sign is world.hop and back in HOPS
     whole = start in world.facts.numbers and here == drafts[0].stands
-    return turned_back and whole and exact(far - rest) in world.facts.numbers
+    return hops and whole and far > rest and exact(far - rest) in world.facts.numbers
 
 
 def percents(state: State, world: World) -> bool:
@@ -197,13 +221,18 @@ def share_repeated(drafts: tuple[Draft, ...], world: World) -> Family | None:
 
 
 def added_on(drafts: tuple[Draft, ...], world: World) -> Family | None:
-    """Tell a number added to itself as often as the problem multiplies it: 3/4 and 3/4 and 3/4."""
-    if Sign.TIMES not in world.signs or len(drafts) < 2:
+    """Tell a number added to itself as often as the problem multiplies it: 3/4 and 3/4 and 3/4.
+
+    Or the parts of each whole that is divided by a part: four, eight, twelve, for 3 / 1/4.
+    """
+    in_parts = world.parted and Sign.OVER in world.signs
+    if not (in_parts or Sign.TIMES in world.signs) or len(drafts) < 2:
         return None
     hops = [pair_of(draft) for draft in drafts]
     size = hops[0][0] if hops[0] else None
     alike = all(hop is not None and hop[1:] == (Sign.PLUS, size) for hop in hops)
-    return Family.COUNTING if alike and size in world.facts.numbers else None
+    known = world.sizes if in_parts else world.facts.numbers
+    return Family.COUNTING if alike and size in known else None
 
 
 def in_turn(drafts: tuple[Draft, ...], world: World) -> Family | None:

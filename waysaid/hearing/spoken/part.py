@@ -1,15 +1,29 @@
 """A part of the number that the problem takes a part of: a fifth is six, ten percent is four."""
 
 from fractions import Fraction
+from typing import TypeGuard
 
 from waysaid.hearing.draft import Draft
+from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity
 from waysaid.hearing.spoken.scale import HALF
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
-from waysaid.number import Exact, Form, Number, Operation, Sign, Written, exact, has_form, percent
+from waysaid.number import (
+    Blank,
+    Exact,
+    Form,
+    Number,
+    Operation,
+    Sign,
+    Written,
+    exact,
+    has_form,
+    percent,
+    written,
+)
 
 
 def base_of(world: World) -> Number | None:
@@ -192,3 +206,26 @@ def so_many_of(times: Quantity, ends: Quantity, state: State, world: World) -> F
         return None
     step = Frame(left=replace(one, said=False), sign=Sign.TIMES, right=times, result=ends)
     return step if times.value != 1 and step.comes_to == ends.value else None
+
+
+def parts_taken(frame: Frame, one: Quantity, world: World) -> Frame | None:
+    """Return so many of the parts a number was cut into, as many as the problem takes: took three.
+
+    None where other things are taken, or as many parts as are no way of the problem.
+    """
+    many, asked = frame.right, world.facts.asked
+    if frame.verb is not Meaning.TAKE or many is None or frame.left is not None:
+        return None
+    if not isinstance(asked, Operation) or not world.groups or frame.sign is not Sign.MINUS:
+        return None
+    tops = {Fraction(exact(side)).numerator for side in written(asked) if is_part_of(side)}
+    if many.leaf == 1 or many.leaf not in tops:
+        return None
+    return replace(frame, verb=None, left=replace(one, said=False), sign=Sign.TIMES)
+
+
+def is_part_of(number: Number | Blank) -> TypeGuard[Fraction | Written]:
+    """Tell whether a number is less than one and written as parts."""
+    if isinstance(number, Fraction):
+        return 0 < number < 1
+    return isinstance(number, Written) and number.form is Form.PARTS and 0 < exact(number) < 1

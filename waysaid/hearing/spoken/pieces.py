@@ -55,14 +55,17 @@ def _kept_whole(state: State, world: World) -> tuple[Exact, ...]:
 
 
 def _put_together(pool: tuple[Exact, ...], value: Exact) -> Expression | None:
-    """Return the sum of all the pieces, or the difference of two, that comes to the value."""
+    """Return the sum of all the pieces, or the difference of two, that comes to the value.
+
+    Half of a number, said again, is no difference: twenty, half of that is ten, so ten.
+    """
     whole = sum_of(pool)
     if whole is None:
         return None
     first = pool[0]
     if sum(pool) == value:
         return whole
-    if len(pool) == 2 and first - pool[1] == value and pool[1]:
+    if len(pool) == 2 and first - pool[1] == value != pool[1] and pool[1]:
         return Operation(Sign.MINUS, first, pool[1])
     return None
 

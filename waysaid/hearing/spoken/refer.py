@@ -33,7 +33,8 @@ POINTING = (
 def refer(state: State, item: Item, world: World) -> Iterator[State]:
     """Yield the states in which a pronoun is one of the numbers it may point to.
 
-    Where no number is awaited a pronoun may also be passed over: `it's forty`.
+    Where no number is awaited a pronoun may also be passed over: `it's forty`; and `other` where
+    one is: half of the other quarter.
     """
     awaited = state.frame.wants in (Slot.LEFT, Slot.RIGHT)
     compared = isinstance(world.facts.problem, Compare) and item.meaning in _SIDES
@@ -43,6 +44,8 @@ def refer(state: State, item: Item, world: World) -> Iterator[State]:
             yield after.and_costs(more + (0 if awaited or compared else weights.IGNORED))
     if not awaited:
         yield state
+    elif item.meaning is Meaning.OTHER:
+        yield state.and_costs(weights.NEXT)
 
 
 _SIDES = (Meaning.FIRST, Meaning.LAST, Meaning.OTHER)

@@ -20,6 +20,8 @@ def related(drafts: tuple[Draft, ...], world: World) -> Family | None:
         or _quartered(drafts, world)
         or _doubled_once(drafts, world)
         or tallied(drafts, world)
+        or _part_by_part(drafts, world)
+        or _in_each_whole(drafts, world)
     )
 
 
@@ -107,6 +109,40 @@ def digits_multiplied(drafts: tuple[Draft, ...], world: World) -> bool:
     own = {*world.facts.numbers}
     pairs = [pair for pair in map(pair_of, drafts) if pair and pair[1] is Sign.TIMES]
     return any(one in tens and other in own for pair in pairs for one, other in _turns(pair))
+
+
+def _part_by_part(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell a part taken of each piece of the other number: half of a half, and of a quarter."""
+    asked, numbers = world.facts.asked, world.facts.numbers
+    if not isinstance(asked, Operation) or asked.sign not in (Sign.OF, Sign.TIMES):
+        return None
+    if not world.parted or len(numbers) != 2:
+        return None
+    pairs = [pair for pair in map(pair_of, drafts) if pair is not None]
+    for part, whole in (numbers, numbers[::-1]):
+        pieces = [piece for pair in pairs if (piece := _piece(pair, part)) is not None]
+        if len(pieces) > 1 and sum(pieces) == whole:
+            return Family.BREAK_UP
+    return None
+
+
+def _piece(pair: tuple[Exact, Sign, Exact], part: Exact) -> Exact | None:
+    """Return what a step takes the part of; None where it takes another, or none."""
+    one, sign, other = pair
+    if sign is Sign.OVER:
+        return one if part * Fraction(other) == 1 else None
+    if sign not in (Sign.OF, Sign.TIMES) or part not in (one, other):
+        return None
+    return other if part == one else one
+
+
+def _in_each_whole(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell how many of the part are in one whole, and then what is asked: 1 is 4/4, 3 / 1/4."""
+    asked, first = world.facts.asked, drafts[0]
+    if not world.parted or not isinstance(asked, Operation) or asked.sign is not Sign.OVER:
+        return None
+    named = first.left == 1 or (first.result == 1 and not isinstance(first.left, int))
+    return Family.CHUNK_OUT if named and len(drafts) > 1 and not first.whole else None
 
 
 def _turns(pair: tuple[Exact, Sign, Exact]) -> tuple[tuple[Exact, Exact], ...]:

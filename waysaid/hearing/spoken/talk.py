@@ -10,7 +10,7 @@ from waysaid.hearing.spoken.denied import denied, unlike
 from waysaid.hearing.spoken.item import Item, is_number
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
-from waysaid.number import Exact, Number, Sign, Verdict
+from waysaid.number import Exact, Form, Number, Sign, Verdict, Written, exact
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +39,7 @@ class Talk:
     `claim` is the first number, where its reasons come right behind it; `acts` what the last
     number may be, where it belongs to an act and nobody said what that comes to, and `acted` what
     the act itself is of; `ends` the number that ends the line behind a pause or a word for a
-    result.
+    result; `in_tenths` whether a number of one or more was told in tenths or hundredths.
     """
 
     marks: frozenset[Meaning]
@@ -68,6 +68,7 @@ class Talk:
     acts: frozenset[Exact]
     acted: frozenset[Exact]
     ends: Item | None
+    in_tenths: bool
 
     @property
     def got(self) -> bool:
@@ -112,6 +113,7 @@ def talk_of(items: Lattice) -> Talk:
         acts=acts,
         acted=acted,
         ends=ended_on(phrases),
+        in_tenths=any(_in_tenths(one) for phrase in phrases for one in phrase),
     )
 
 
@@ -125,6 +127,14 @@ def _marks(items: Lattice) -> frozenset[Meaning]:
         said = {one.meaning for one in phrase if one.meaning}
         found |= said - ({Meaning.GIVE} if Meaning.ADD in said else set())
     return frozenset(found)
+
+
+def _in_tenths(item: Item) -> bool:
+    """Tell whether a number of one or more was told in tenths or hundredths: thirteen tenths."""
+    leaf = item.numeral.leaf if item.numeral else None
+    if not isinstance(leaf, Written) or leaf.form is not Form.PARTS or leaf.whole:
+        return False
+    return leaf.size in (10, 100, 1000) and exact(leaf) >= 1
 
 
 def _phrases(items: Lattice) -> Iterator[list[Item]]:

@@ -9,6 +9,7 @@ from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.moved import pair_of
+from waysaid.hearing.spoken.part import base_value
 from waysaid.hearing.spoken.scale import by_two, unnamed
 from waysaid.hearing.spoken.sized import groups_in
 from waysaid.hearing.spoken.state import State
@@ -61,12 +62,23 @@ def by(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
     if frame.left is not None and frame.verb in _SCALES:
         yield state.framed(replace(frame, sign=_SCALES[frame.verb], wants=Slot.RIGHT))
+    elif frame.left is not None and frame.verb is Meaning.SPLIT and _shares(world):
+        yield state
+        yield state.framed(Frame(left=frame.left, sign=Sign.OVER, wants=Slot.RIGHT))
     else:
         yield from groups_in(state, world)
         yield state
+        if frame.bare is not None and frame.bare.value == base_value(world):
+            yield state.framed(replace(frame, sign=Sign.OVER, wants=Slot.RIGHT), weights.NEXT)
         last = pair_of(state.drafts[-1]) if state.drafts and frame.empty else None
         if last is not None and last[1] in _SCALES.values():
-            yield state.framed(Frame(sign=last[1], wants=Slot.RIGHT))
+            more = 0 if last[1] is Sign.TIMES else weights.NO_RESULT
+            yield state.framed(Frame(sign=last[1], wants=Slot.RIGHT), more)
+
+
+def _shares(world: World) -> bool:
+    """Tell whether a number may be cut into equal parts: it is shared, or some parts are taken."""
+    return Sign.OVER in world.signs or world.base is not None or (world.groups and world.parted)
 
 
 def half_of_half(state: State, item: Item, world: World) -> Iterator[State]:

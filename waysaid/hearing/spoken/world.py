@@ -146,7 +146,10 @@ def _halves(problem: Problem) -> frozenset[Expression]:
 
 
 def _sizes(problem: Problem) -> tuple[Exact, ...]:
-    """Return how large a group may be: a factor, what is divided by, the rows of an array."""
+    """Return how large a group may be: a factor, what is divided by, the rows of an array.
+
+    Of parts to divide by it is how many of them are in one whole.
+    """
     if isinstance(problem, Image):
         return tuple(problem.numbers) if problem.kind is ImageKind.ARRAY else ()
     if isinstance(problem, Compare | Claim):
@@ -159,11 +162,17 @@ def _sizes(problem: Problem) -> tuple[Exact, ...]:
     return tuple(dict.fromkeys(sizes))
 
 
+def _in_a_whole(size: Expression) -> Expression:
+    """Return how many of a part are in one whole, four for a quarter; a whole size itself."""
+    part = exact(size) if isinstance(size, Written | Fraction) else size
+    return part.denominator if isinstance(part, Fraction) and part.numerator == 1 else size
+
+
 def _group_sizes(side: Expression) -> list[Expression]:
     if not isinstance(side, Operation):
         return []
     if side.sign is Sign.OVER:
-        return [side.right]
+        return [_in_a_whole(side.right)]
     return list(written(side)) if side.sign is Sign.TIMES else []
 
 
