@@ -29,15 +29,14 @@ def shaped(drafts: tuple[Draft, ...], facts: Facts) -> Family | None:
         return grouped(drafts, facts)
     if hops is None or len(facts.numbers) != 2 or not _in_turn(drafts, hops):
         return None
-    if not all(isinstance(number, int) for number in facts.numbers):
-        return None
     if all(draft.counted for draft in drafts):
         return Family.COUNTING
     first, other = facts.numbers
+    hopped = _hopped if all(isinstance(one, int) for one in facts.numbers) else _hopped_in_parts
     if problem.sign is Sign.PLUS and hops[0].start in (first, other):
-        return _hopped(hops, other if hops[0].start == first else first, Sign.PLUS)
+        return hopped(hops, other if hops[0].start == first else first, Sign.PLUS)
     if problem.sign is Sign.MINUS and hops[0].start == first:
-        return _hopped(hops, other, Sign.MINUS)
+        return hopped(hops, other, Sign.MINUS)
     if problem.sign is Sign.MINUS and hops[0].start == other:
         return _up(hops, drafts[-1].stands == first)
     return None
@@ -109,6 +108,19 @@ def _hopped(hops: list[_Hop], amount: Exact, sign: Sign) -> Family | None:
             return Family.JUMP
         return Family.BRIDGE if any(hop.start % 10 == 0 for hop in hops[1:]) else None
     return None
+
+
+def _hopped_in_parts(hops: list[_Hop], amount: Exact, sign: Sign) -> Family | None:
+    """Name the same hops by a fraction or a number with a point, where wholes are friendly."""
+    first, *later = hops
+    if not later or first.sign is not sign:
+        return None
+    if len(later) == 1 and isinstance(first.size, int) and first.size - later[0].size == amount:
+        return Family.ADJUST
+    if any(hop.sign is not sign for hop in later) or sum(hop.size for hop in hops) != amount:
+        return None
+    arrived = any(isinstance(hop.start, int) for hop in later) and not isinstance(first.start, int)
+    return Family.BRIDGE if arrived else Family.JUMP
 
 
 def _over(hops: list[_Hop], amount: Exact, sign: Sign) -> bool:

@@ -279,7 +279,7 @@ def name_cost(whole: Quantity, name: Quantity, world: World) -> int:
         return odd_writing(whole.leaf, name.leaf)
     if isinstance(name.leaf, Operation) and not isinstance(whole.leaf, int):
         return weights.FALSE + weights.STRANGE
-    wholes = isinstance(whole.leaf, int) and isinstance(name.leaf, int)
+    wholes = all(isinstance(one.leaf, int) or _point(one.leaf) for one in (whole, name))
     return weights.FALSE + (weights.LOOSE if wholes else 0)
 
 

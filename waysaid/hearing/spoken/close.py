@@ -257,9 +257,12 @@ def both_changed(state: State, frame: Frame, world: World) -> State:
 def _alike(frame: Frame, world: World) -> tuple[list[Number], bool]:
     """Return the numbers that are changed: of two sides those that all make the other's.
 
-    With them, whether there are such.
+    With them, whether there are such. Of two fractions they are the top and the bottom of one.
     """
     problem = world.facts.problem
+    for one, other in (world.fractions, world.fractions[::-1]) if world.fractions else ():
+        if all(_made(number, frame) == made for number, made in zip(one, other, strict=True)):
+            return list(one), True
     if not isinstance(problem, Equation | Claim):
         return list(world.facts.written), False
     for side in sides(problem):

@@ -17,11 +17,11 @@ from waysaid.hearing.turned import turned_side
 from waysaid.number import Expression, Operation, leaves
 
 
-def even_count(state: State) -> bool:
+def even_count(state: State, world: World) -> bool:
     """Tell whether every count has at least two steps: two numbers alone are no count."""
     opens = [(), *(draft.open for draft in state.drafts), ()]
     first = state.drafts[0] if state.drafts else None
-    begun = first is not None and first.open == BEGUN and 1 in leaves(first.left)
+    begun = first is not None and first.open == BEGUN and not asks(first.left, world)
     if begun and opens[2] != COUNTED:
         return False
     return not any(

@@ -23,6 +23,7 @@ from waysaid.hearing.spoken.outline import (
     multiplied_up,
     of_parts,
     opposite,
+    percent_renamed,
     percents,
     places_alike,
     put_right,
@@ -31,7 +32,7 @@ from waysaid.hearing.spoken.outline import (
     written_anew,
 )
 from waysaid.hearing.spoken.related import both_rounded, digits_multiplied, related
-from waysaid.hearing.spoken.scaled import halved_on, scaled
+from waysaid.hearing.spoken.scaled import halved_on, scaled, top_and_bottom
 from waysaid.hearing.spoken.short import (
     across,
     chunks_counted,
@@ -115,9 +116,10 @@ def _likeliest(
         return _explaining(state, marks, world)
     sure = moved(drafts, world) or scaled(drafts, marks, world) or opposite(drafts, world)
     sure = sure or products_alone(drafts, world) or halved_on(drafts, world)
+    sure = sure or top_and_bottom(drafts, world)
     if sure is not None:
         return sure
-    if written_anew(drafts, world):
+    if written_anew(drafts, world) or percent_renamed(drafts, world):
         return Family.RENAME
     if _is_asked(drafts[-1], world) and (world.groups or len(drafts) == 1):
         return _to_the_asked(state, found, marks, world)

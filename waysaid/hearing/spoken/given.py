@@ -10,7 +10,7 @@ from waysaid.hearing.draft import COUNTED, RESULT_ALONE, Draft
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken.moved import pair_of
-from waysaid.hearing.spoken.world import World
+from waysaid.hearing.spoken.world import World, as_written
 from waysaid.hearing.turned import turned_side
 from waysaid.number import Blank, Exact, Operation, Sign, apply, exact, leaves
 
@@ -73,7 +73,8 @@ def _halves(draft: Draft, later: tuple[Draft, ...], told: bool, world: World) ->
                 ends = _whole_leaves(step)
                 taken = pair[1] is Sign.MINUS and draft.stands in ends
                 if left in ends and (told or taken):
-                    yield Draft(Operation(sign, other, size), RESULT_ALONE, step.span, left)
+                    side = as_written(Operation(sign, other, size), world)
+                    yield Draft(side, RESULT_ALONE, step.span, as_written(left, world))
                     return
 
 

@@ -137,6 +137,7 @@ def _reaching(state: State, left: Quantity | None, sign: Sign) -> State:
 def off(state: State, item: Item, world: World) -> Iterator[State]:
     """Off a number; or where a hop starts."""
     frame = state.frame
+    yield from _what_stands(state, Meaning.TAKE)
     if frame.verb in (Meaning.TAKE, Meaning.GO) and frame.paired and frame.left is None:
         yield state.framed(replace(frame, wants=Slot.LEFT))
     elif frame.verb is Meaning.GIVE and frame.paired and frame.left is None:
@@ -161,6 +162,16 @@ def off(state: State, item: Item, world: World) -> Iterator[State]:
         yield state
 
 
+def _what_stands(state: State, verb: Meaning) -> Iterator[State]:
+    """Yield the hop by what stands, named inside the verb alone: se lo quito a setenta."""
+    frame, stands = state.frame, state.standing
+    if frame.verb is not verb or frame.wants is not Slot.RIGHT or not state.drafts or frame.left:
+        return
+    if stands is not None and state.latest is None:
+        right = replace(stands, said=False)
+        yield state.framed(replace(frame, right=right, wants=Slot.LEFT), weights.NEXT)
+
+
 def _received(state: State, world: World) -> Iterator[State]:
     """Yield what a number got from another: the seven got one from the nine."""
     frame, size = state.frame, state.frame.left
@@ -176,6 +187,7 @@ def _received(state: State, world: World) -> Iterator[State]:
 def onto(state: State, item: Item, world: World) -> Iterator[State]:
     """Put a number on another: the three with the seven."""
     frame = state.frame
+    yield from _what_stands(state, Meaning.ADD)
     if frame.verb in (Meaning.ADD, Meaning.GIVE) and frame.paired and frame.left is None:
         yield state.framed(replace(frame, wants=Slot.LEFT))
     elif frame.bare is not None:

@@ -120,7 +120,8 @@ def regrouped(frame: Frame, world: World) -> Frame | None:
         return None
     if Sign.MINUS not in world.signs or None in pair:
         return None
-    numbers = [one.value for one in pair if one is not None and one.said]
+    plain = (one for one in pair if one is not None and not isinstance(one.leaf, Operation))
+    numbers = [one.value for one in plain if one.said]
     known = [one for one in world.facts.written if exact(one) == sum(one or 0 for one in numbers)]
     if len(numbers) != 2 or not known or not set(world.facts.numbers).isdisjoint(numbers):
         return None

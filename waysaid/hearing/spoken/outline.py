@@ -155,6 +155,7 @@ def put_right(drafts: tuple[Draft, ...], world: World) -> bool:
 def percents(state: State, world: World) -> bool:
     """Tell whether another percentage than the problem's was worked with: ten percent is five."""
     said = [one.quantity.leaf for one in state.bare] + [draft.left for draft in state.drafts]
+    said += [draft.result for draft in state.drafts if draft.result is not None]
     found = {
         exact(one)
         for side in said
@@ -178,6 +179,25 @@ def of_parts(drafts: tuple[Draft, ...], world: World) -> Family | None:
     if drafts and not any(isinstance(draft.left, Operation) for draft in drafts):
         return Family.RENAME if not any(draft.whole for draft in drafts) else None
     return None
+
+
+def percent_renamed(drafts: tuple[Draft, ...], world: World) -> bool:
+    """Tell a percentage taken as the part it is: 25 % is a quarter, or 84 shared by four at once.
+
+    A tenth is what others are worked out from rather.
+    """
+    asked, first = world.facts.asked, drafts[0]
+    if not isinstance(asked, Operation) or not has_form(asked.left, Form.PERCENT):
+        return False
+    if not isinstance(first.left, Operation):
+        return first.left == asked.left and not first.whole
+    pair = pair_of(first) if len(drafts) == 1 else None
+    if pair is None or pair[0] != worth(asked.right) or pair[1] is not Sign.OVER:
+        return False
+    return pair[2] != _TENTH and Fraction(1) / Fraction(pair[2]) == worth(asked.left)
+
+
+_TENTH = 10
 
 
 def said_truly(state: State, world: World) -> bool:

@@ -10,7 +10,7 @@ from waysaid.hearing.spoken.anew import reckoned_anew
 from waysaid.hearing.spoken.frame import Quantity
 from waysaid.hearing.spoken.part import all_and_part, base_of
 from waysaid.hearing.spoken.state import State, counts, results, unused
-from waysaid.hearing.spoken.world import World
+from waysaid.hearing.spoken.world import World, as_written
 from waysaid.hearing.turned import turned_side
 from waysaid.number import Blank, Equation, Exact, Expression, Operation, Sign, chain, exact
 
@@ -36,7 +36,8 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
         if whole is not None and turned_side(whole) not in map(
             turned_side, (draft.left for draft in state.drafts)
         ):
-            draft = Draft(whole, RESULT_ALONE, number.span, number.leaf)
+            side = as_written(whole, world)
+            draft = Draft(side, RESULT_ALONE, number.span, number.leaf)
             more = weights.JOINED - _borne_out(state, pool, world)
             yield state.stepped(draft, more, standing=number)
             return

@@ -157,6 +157,9 @@ def both(state: State, item: Item, world: World) -> Iterator[State]:
 def both_by_two(state: State, item: Item, world: World, *, halved: bool) -> State:
     """Return the state in which every number was halved, or doubled: 48 and 3 are still to come."""
     after = replace(state, frame=Frame(), both=False)
+    if world.fractions:
+        scaled = by_two(halved, Quantity(world.fractions[0][0], item.span), world)
+        return both_changed(after, replace(scaled, left=None), world)
     for one in world.facts.written:
         left = Quantity(one, item.span)
         after = with_step(after, by_two(halved, left, world), left, world)

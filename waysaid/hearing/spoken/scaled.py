@@ -69,3 +69,20 @@ def halved_on(drafts: tuple[Draft, ...], world: World) -> Family | None:
     ends = [draft.stands for draft in drafts[:-1]]
     whole = len(starts) == len(pairs) and starts[0] in world.facts.numbers
     return Family.FACTOR_STEPS if whole and starts[1:] == ends else None
+
+
+def top_and_bottom(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell top and bottom of one fraction made those of the other: 2 x 2 = 4, 3 x 2 = 6."""
+    if not world.fractions:
+        return None
+    pairs = [(pair_of(draft), draft.forced) for draft in drafts]
+    made = {
+        (start, ends)
+        for pair, ends in pairs
+        if pair and pair[1] in _AGAINST
+        for start in pair[:: 2 if pair[1] is Sign.TIMES else 3]
+    }
+    for one, other in (world.fractions, world.fractions[::-1]):
+        if set(zip(one, other, strict=True)) <= made:
+            return Family.RENAME
+    return None

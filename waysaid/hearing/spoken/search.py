@@ -267,7 +267,9 @@ def _finished(state: State, world: World) -> Iterator[State]:
         judges = isinstance(world.facts.problem, Compare | Claim)
         if judges and done.verdict is None:
             done = done.and_costs(weights.NO_VERDICT)
-        yield done.and_costs(_left_over(done, world) + (0 if even_count(done) else weights.LOOSE))
+        yield done.and_costs(
+            _left_over(done, world) + (0 if even_count(done, world) else weights.LOOSE)
+        )
 
 
 def _names_a_side(state: State, world: World) -> bool:

@@ -25,6 +25,7 @@ from waysaid.number import (
     Problem,
     Sign,
     Written,
+    decimal,
     exact,
     has_form,
     leaves,
@@ -47,7 +48,8 @@ class World:
     `pointed` is whether a number of the problem has a point, `parted` whether one is a fraction,
     `hop` the sign of a problem that only adds or only takes away, `whole` whether all
     its numbers are whole and nothing is shared out, `groups` whether it multiplies or divides,
-    `base` the number that it takes a part of, where it takes one.
+    `base` the number that it takes a part of, where it takes one, `fractions` the top and bottom of
+    each of two fractions compared.
     """
 
     facts: Facts
@@ -64,6 +66,7 @@ class World:
     halves: frozenset[Expression] = frozenset()
     sizes: tuple[Exact, ...] = ()
     base: Number | None = None
+    fractions: tuple[tuple[int, int], ...] = ()
 
     closed: dict[object, list[Any]] = field(default_factory=dict, compare=False, repr=False)
     """States, then what they become when closed, by all but cost, while a line is heard."""
@@ -105,6 +108,7 @@ def world_of(problem: Problem) -> World:
         halves=_halves(problem),
         sizes=_sizes(problem),
         base=_base(facts.asked),
+        fractions=_fractions(problem),
     )
 
 
@@ -125,6 +129,15 @@ def told_in_tens(numeral: Numeral, world: World) -> bool:
     Of 16 x 15, 24 tens are 24 x 10.
     """
     return numeral.places and bool(world.sizes) and not world.pointed
+
+
+def as_written(side: Expression, world: World) -> Expression:
+    """Return a side of a step with a point in its numbers, where those of the problem have one."""
+    if isinstance(side, Operation):
+        left, right = as_written(side.left, world), as_written(side.right, world)
+        return Operation(side.sign, left, right)
+    pointed = world.pointed and not world.parted and isinstance(side, Fraction)
+    return decimal(side) if pointed and isinstance(side, Fraction) else side
 
 
 def _base(asked: Expression | None) -> Number | None:
@@ -187,11 +200,17 @@ def _tops_and_bottoms(problem: Problem) -> frozenset[Exact]:
     return frozenset(number for one in _as_written(problem) for number in one)
 
 
-def _as_written(problem: Compare) -> list[tuple[int, int]]:
+def _fractions(problem: Problem) -> tuple[tuple[int, int], ...]:
+    """Return the tops and bottoms of two fractions that are compared; none of other numbers."""
+    found = _as_written(problem) if isinstance(problem, Compare | Claim) else []
+    return tuple(found) if len(found) == 2 else ()
+
+
+def _as_written(problem: Compare | Claim) -> list[tuple[int, int]]:
     """Return the tops and bottoms of numbers compared, those of a fraction as it is written."""
     found = []
-    for side in (problem.left, problem.right):
-        value = worth(side)
+    for side in sides(problem):
+        value = None if isinstance(side, Operation) else worth(side)
         if value is not None and value % 1:
             bottom = Fraction(value).denominator
             if isinstance(side, Written) and side.form is Form.PARTS:
