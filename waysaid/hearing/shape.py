@@ -111,15 +111,15 @@ def _hopped(hops: list[_Hop], amount: Exact, sign: Sign) -> Family | None:
 
 
 def _hopped_in_parts(hops: list[_Hop], amount: Exact, sign: Sign) -> Family | None:
-    """Name the same hops by a fraction or a number with a point, where wholes are friendly."""
-    first, *later = hops
-    if not later or first.sign is not sign:
+    """Name two hops by a fraction or a number with a point, where wholes are friendly."""
+    if len(hops) != 2 or hops[0].sign is not sign:
         return None
-    if len(later) == 1 and isinstance(first.size, int) and first.size - later[0].size == amount:
+    first, second = hops
+    if isinstance(first.size, int) and first.size - second.size == amount:
         return Family.ADJUST
-    if any(hop.sign is not sign for hop in later) or sum(hop.size for hop in hops) != amount:
+    if second.sign is not sign or first.size + second.size != amount:
         return None
-    arrived = any(isinstance(hop.start, int) for hop in later) and not isinstance(first.start, int)
+    arrived = isinstance(second.start, int) and not isinstance(first.start, int)
     return Family.BRIDGE if arrived else Family.JUMP
 
 
