@@ -93,7 +93,8 @@ def _parted(words: list[Word], lexicon: Lexicon) -> bool:
     more = any(meaning is Meaning.MORE for meaning, _ in lexicon.phrases.get((between.text,), ()))
     counted = (count.text.isdigit() or bool(values)) and not (one and more)
     name = (part.text,)
-    return counted and name in (numbers.parts.keys() | numbers.small_measures | numbers.percents)
+    small = name in numbers.parts or name in numbers.small_measures
+    return counted and (small or name in dict(numbers.percents))
 
 
 def _text(kind: str, piece: str) -> str:

@@ -10,20 +10,21 @@ from waysaid.hearing.spoken.asides import done, knew, unsure, vague
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
+from waysaid.hearing.spoken.halving import again, scale_verb, unnamed_scaled
 from waysaid.hearing.spoken.hops import go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.part import part_step, taken_part
 from waysaid.hearing.spoken.pictured import lacked
 from waysaid.hearing.spoken.pieces import sum_of
 from waysaid.hearing.spoken.placed import place_named
-from waysaid.hearing.spoken.refer import POINTING, both, both_by_two, refer
+from waysaid.hearing.spoken.refer import POINTING, both, refer
 from waysaid.hearing.spoken.rest import left_over
-from waysaid.hearing.spoken.scale import HALF, by_two, scaled_by_two, unnamed
+from waysaid.hearing.spoken.scale import HALF, scaled_by_two
 from waysaid.hearing.spoken.sharing import each
 from waysaid.hearing.spoken.sized import groups, how_often, shared_by
 from waysaid.hearing.spoken.state import State, unused
 from waysaid.hearing.spoken.step import reasoned
-from waysaid.hearing.spoken.verbs import by, half_of_half, scaling, verb
+from waysaid.hearing.spoken.verbs import by, scaling, verb
 from waysaid.hearing.spoken.verdict import judged, named_first
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
@@ -169,7 +170,7 @@ def _equals(state: State, item: Item, world: World) -> Iterator[State]:
     elif (frame.reach and frame.wants is Slot.RIGHT) or frame.verb is Meaning.EACH:
         yield state
     elif frame.verb is Meaning.HALF or frame.verb is Meaning.DOUBLE:
-        yield from _unnamed(state, item, world)
+        yield from unnamed_scaled(state, item, world)
     elif frame.bare is not None:
         yield state.framed(Frame(whole=frame.left, wants=Slot.RESULT))
         yield from _promised(state, world)
@@ -183,60 +184,6 @@ def _promised(state: State, world: World) -> Iterator[State]:
     """Close what is being said; a result or an answer comes."""
     for after in closed(state, world):
         yield replace(after, so=True)
-
-
-def _unnamed(state: State, item: Item, world: World) -> Iterator[State]:
-    """Half, or double, of what is not named: what stands, or a number of the problem."""
-    frame = state.frame
-    if frame.left is not None:
-        yield state.framed(replace(frame, wants=Slot.RESULT))
-        return
-    for left, odd in unnamed(state, world, item.span):
-        scaled = by_two(frame.verb is Meaning.HALF, left, world)
-        yield state.framed(replace(scaled, wants=Slot.RESULT), odd)
-
-
-def _scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
-    """Half or double: of both numbers or the one before, where named; else of what comes.
-
-    A number that it is to be put on is kept: eight and half of eight.
-    """
-    halved = item.meaning is Meaning.HALF
-    if halved:
-        yield from half_of_half(state, item, world)
-    if state.both and not state.drafts and state.frame.empty:
-        yield both_by_two(state, item, world, halved=halved)
-    whole = state.frame.whole
-    if whole is not None and isinstance(whole.leaf, int) and state.frame.left is None:
-        yield state.framed(Frame(verb=item.meaning, result=whole, wants=Slot.LEFT), weights.NEXT)
-    if state.frame.bare is not None and state.frame.left is not None:
-        yield state.framed(by_two(halved, state.frame.left, world), 1)
-    kept = state.frame.left
-    own = kept is not None and kept.value in world.facts.numbers and not state.drafts
-    if own and state.frame.wants is Slot.RIGHT and state.frame.sign is Sign.PLUS:
-        for after in closed(state.framed(Frame(left=kept)), world):
-            yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT), -weights.RESTATED)
-    for after in closed(state, world):
-        yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
-
-
-def _again(state: State, item: Item, world: World) -> Iterator[State]:
-    """Yield the same hop, or half, or double, once more from what stands."""
-    frame = state.frame
-    if frame.verb in (Meaning.HALF, Meaning.DOUBLE) and state.standing is not None:
-        left = replace(state.standing, said=False)
-        yield state.framed(by_two(frame.verb is Meaning.HALF, left, world))
-        return
-    last = state.drafts[-1].left if state.drafts else None
-    scaled = isinstance(last, Operation) and last.sign in (Sign.TIMES, Sign.OVER)
-    if scaled and frame.empty and state.standing is not None:
-        yield state.framed(Frame(left=replace(state.standing, said=False)))
-        yield state.and_costs(weights.IGNORED)
-    else:
-        yield state
-    if frame.empty and isinstance(last, Operation) and not isinstance(last.right, Operation):
-        right = Quantity(last.right, item.span)
-        yield state.framed(Frame(sign=last.sign, right=right), 1)
 
 
 def _into(state: State, item: Item, world: World) -> Iterator[State]:
@@ -370,8 +317,8 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.EQUALS: _equals,
     **dict.fromkeys((Meaning.ADD, Meaning.TAKE, Meaning.GIVE), verb),
     **dict.fromkeys((Meaning.MULTIPLY, Meaning.SHARE), scaling),
-    **dict.fromkeys((Meaning.HALF, Meaning.DOUBLE), _scale_verb),
-    Meaning.AGAIN: _again,
+    **dict.fromkeys((Meaning.HALF, Meaning.DOUBLE), scale_verb),
+    Meaning.AGAIN: again,
     Meaning.BY: by,
     Meaning.INTO: _into,
     Meaning.SPLIT: _split,

@@ -10,7 +10,6 @@ from waysaid.hearing.spoken.frame import Frame, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.part import base_value
-from waysaid.hearing.spoken.scale import by_two, unnamed
 from waysaid.hearing.spoken.sized import groups_in
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
@@ -79,14 +78,3 @@ def by(state: State, item: Item, world: World) -> Iterator[State]:
 def _shares(world: World) -> bool:
     """Tell whether a number may be cut into equal parts: it is shared, or some parts are taken."""
     return Sign.OVER in world.signs or world.base is not None or (world.groups and world.parted)
-
-
-def half_of_half(state: State, item: Item, world: World) -> Iterator[State]:
-    """Half of a half, neither named before: the first is of a number of the problem."""
-    frame = state.frame
-    if frame.verb is not Meaning.HALF or frame.left is not None or state.drafts:
-        return
-    for left, odd in unnamed(state, world, item.span):
-        halved = state.framed(by_two(True, left, world), max(0, odd - weights.BASE))
-        for after in closed(halved, world):
-            yield after.framed(Frame(verb=Meaning.HALF, wants=Slot.LEFT))
