@@ -49,10 +49,15 @@ def _stands(state: State, whole: int, rest: Exact, world: World) -> bool:
 
 
 def _near(state: State, whole: int, rest: Exact, world: World) -> bool:
-    """Tell whether the part is one number of a sum, and the wholes are near the other."""
+    """Tell whether the part is one number of a sum, and the wholes are near the other.
+
+    That is where a number was treated as another, or named before.
+    """
     own = world.facts.numbers
     named = all(said.quantity.value in (whole, *own) for said in state.bare)
-    if state.drafts or not named or world.hop is not Sign.PLUS or len(own) != 2:
+    if state.drafts or not named or not (state.bare or state.free):
+        return False
+    if world.hop is not Sign.PLUS or len(own) != 2:
         return False
     one, other = own
     return any(
