@@ -114,9 +114,7 @@ def _likeliest(
         return Family.COLUMN
     if not drafts:
         return _explaining(state, marks, world)
-    sure = moved(drafts, world) or scaled(drafts, marks, world) or opposite(drafts, world)
-    sure = sure or products_alone(drafts, world) or halved_on(drafts, world)
-    sure = sure or top_and_bottom(drafts, world)
+    sure = _sure(drafts, marks, world)
     if sure is not None:
         return sure
     if written_anew(drafts, world) or percent_renamed(drafts, world):
@@ -152,6 +150,18 @@ def _likeliest(
         or multiplied_up(drafts, world)
         or opposite(drafts, world, exactly=False)
         or (Family.COUNTING if counts else None)
+    )
+
+
+def _sure(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) -> Family | None:
+    """Return the family of steps whose shape alone tells it, whatever ways have them, too."""
+    return (
+        moved(drafts, world)
+        or scaled(drafts, marks, world)
+        or opposite(drafts, world)
+        or products_alone(drafts, world)
+        or halved_on(drafts, world)
+        or top_and_bottom(drafts, world)
     )
 
 
