@@ -86,6 +86,21 @@ TOLD = [
 ]
 
 
+@pytest.mark.parametrize(
+    ("problem", "said", "answer"),
+    [
+        ("46 x 7", "six sevens forty two, four sevens twenty eight, two eighty two", "282"),
+        (
+            "12 x 14",
+            "ten times ten is a hundred and two times four is eight so one oh eight",
+            "108",
+        ),
+    ],
+)
+def test_a_hundred_said_in_short_at_the_end_is_whole(problem, said, answer):
+    assert read(parse(problem), said, EN).answer_text == answer
+
+
 @pytest.mark.parametrize(("language", "problem", "said", "steps", "answer"), TOLD)
 def test_shares_are_heard_as_they_were_told(language, problem, said, steps, answer):
     reading = read(parse(problem), said, language)
@@ -106,6 +121,14 @@ def test_shares_are_heard_as_they_were_told(language, problem, said, steps, answ
             "_ x 12 = 60",
             "2 twelves is 24 and double that is 48 and one more is 60",
             "chunk-out",
+        ),
+        (EN, "400 / 25", "there's four in every hundred, so sixteen", "think-times"),
+        (ES, "400 / 25", "en cien hay cuatro, entonces dieciséis", "factor-steps"),
+        (
+            ES,
+            "_ x 9 = 63",
+            "diez nueves noventa, me paso por 27 que son tres nueves, 7",
+            "near-fact",
         ),
         (EN, "7 x 8", "I just know it", "known-fact"),
         (EN, "8 x 12", "I don't know my twelves", None),

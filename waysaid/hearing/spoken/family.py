@@ -29,6 +29,7 @@ from waysaid.hearing.spoken.outline import (
     put_right,
     said_truly,
     share_repeated,
+    shared_of,
     written_anew,
 )
 from waysaid.hearing.spoken.related import both_rounded, digits_multiplied, related
@@ -43,7 +44,7 @@ from waysaid.hearing.spoken.short import (
     rounded_whole,
 )
 from waysaid.hearing.spoken.state import State
-from waysaid.hearing.spoken.tally import factor_amiss
+from waysaid.hearing.spoken.tally import told_alone
 from waysaid.hearing.spoken.world import World, asks
 from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation, Sign
 from waysaid.ways import Family
@@ -91,7 +92,8 @@ def likeliest(
     family = held or doublings(state.drafts, world) or _likeliest(state, found, marks, world)
     if family is Family.BENCHMARK and put_right(without_last_names(state.drafts), world):
         return Family.ADJUST
-    if family is Family.BREAK_UP and marks & _ON_PAPER and digits_multiplied(state.drafts, world):
+    rough = family in (Family.BREAK_UP, None) and marks & _ON_PAPER
+    if rough and digits_multiplied(state.drafts, world):
         return Family.COLUMN
     near = not marks.isdisjoint((Meaning.ROUND, Meaning.ABOUT))
     if family is Family.BRIDGE and near and rounded_whole(state.drafts, world):
@@ -141,7 +143,7 @@ def _likeliest(
         or from_neighbour(drafts, world)
         or counts_put_right(drafts, world)
         or chunks_counted(drafts, world)
-        or factor_amiss(drafts, world)
+        or told_alone(drafts, world)
         or of_parts(drafts, world)
         or exchanged(drafts, world)
         or share_repeated(drafts, world)
@@ -244,13 +246,23 @@ def _explaining(state: State, marks: frozenset[Meaning], world: World) -> Family
         if not isinstance(world.facts.problem, Image | Claim | Compare):
             return None
     count = not state.drafts or counted(state.drafts)
+    groups = len(state.drafts) == 1 and Meaning.BOTH not in marks and _is_groups(state, world)
+    unlikely = {Family.SCALE_BOTH} if groups else set()
     scores = [
         (score + _marked(way.family, marks), way.family)
         for way, score in explains(state.drafts, loose, world.facts)
-        if count or way.family is not Family.COUNTING
+        if (count or way.family is not Family.COUNTING) and way.family not in unlikely
     ]
     most, best = max(scores, key=lambda one: one[0], default=(0, None))
     return best if most >= (_LEAST if state.drafts else _ALONE) else None
+
+
+def _is_groups(state: State, world: World) -> bool:
+    """Tell whether the first step is some of the groups that are shared out: four 25s, for / 25."""
+    pair, shared = pair_of(state.drafts[0]), shared_of(world)
+    if pair is None or shared is None:
+        return False
+    return pair[1] is Sign.TIMES and shared[1] in pair and shared[0] not in pair
 
 
 def _marked(family: Family, marks: frozenset[Meaning]) -> int:

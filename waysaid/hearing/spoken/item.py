@@ -131,6 +131,8 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
             more = Item(place, end, span, pause, said, None, noise + doubtful)
             found.append(replace(more, against=True) if said is not meaning else more)
     found = _verdicts_whole(_kept_whole(found))
+    if _ends_line(readings, words) and _promised(place, words, lexicon):
+        found = [one if one.numeral else replace(one, noise=one.noise + _CUT) for one in found]
     if all(item.noise for item in found):
         found.append(Item(place, place + 1, words[place].span, pause))
     return tuple(found)
@@ -251,7 +253,8 @@ def _cut_short(
     numeral: Numeral, readings: tuple[Numeral, ...], words: tuple[Word, ...], lexicon: Lexicon
 ) -> int:
     """Return how odd it is to break off a number inside a longer one: sixty of sixty two."""
-    if _ends_longer(numeral, readings, words) and _promised(numeral.start, words, lexicon):
+    ends = numeral.end < len(words) and _ends_line(readings, words)
+    if ends and _promised(numeral.start, words, lexicon):
         return _CUT
     longer = any(one.end > numeral.end and one.noise <= numeral.noise for one in readings)
     if not longer:
@@ -273,16 +276,18 @@ def _cut_short(
     return 1 if _may_mean(words, whole.end, lexicon, _GO_ON) else 3
 
 
-def _ends_longer(numeral: Numeral, readings: tuple[Numeral, ...], words: tuple[Word, ...]) -> bool:
-    """Tell whether a longer whole number, heard well enough, ends the line: 630 of six thirty."""
+def _ends_line(readings: tuple[Numeral, ...], words: tuple[Word, ...]) -> bool:
+    """Tell whether a whole number of several words, heard well enough, ends the line: 630."""
     return any(
-        one.end == len(words) > numeral.end and isinstance(one.leaf, int) and one.noise < _AMISS
+        one.end == len(words) > one.start + 1 and isinstance(one.leaf, int) and one.noise < _AMISS
         for one in readings
     )
 
 
 def _promised(place: int, words: tuple[Word, ...], lexicon: Lexicon) -> bool:
-    """Tell whether `so` stands before a number, or `so it's`: so six thirty."""
+    """Tell whether a pause, `so` or `so it's` stands before a number: so six thirty."""
+    if words[place].pause is not Pause.NONE:
+        return True
     before = place - 1
     if before > 0 and _may_mean(words, before, lexicon, (Meaning.EQUALS,), paused=True):
         before -= 1

@@ -175,7 +175,7 @@ def _result(state: State, said: Quantity, world: World) -> Iterator[State]:
     yield from closed(done, world)
     for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
         total = climbed(after, said, world) is not None or ends_earlier(after, said)
-        total = total or a_piece(frame, said)
+        total = total or a_piece(frame, said, world)
         yield after.framed(Frame(left=said), 0 if total else weights.NO_RESULT)
 
 

@@ -77,9 +77,10 @@ def _numbers(side: Expression) -> list[Number]:
 
 def counted(drafts: tuple[Draft, ...]) -> bool:
     """Tell hops all alike, each from where the last one ended."""
-    if any(draft.counted for draft in drafts):
-        return True
     pairs = [pair_of(draft) for draft in drafts]
+    scaled = (pair is not None and pair[1] not in HOPS for pair in pairs)
+    if any(draft.counted and not one for draft, one in zip(drafts, scaled, strict=True)):
+        return True
     sizes = {pair[1:] for pair in pairs if pair}
     return len(pairs) >= _COUNT and None not in pairs and len(sizes) == 1
 

@@ -8,6 +8,7 @@ from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import reckoned_anew
 from waysaid.hearing.spoken.frame import Quantity
+from waysaid.hearing.spoken.outline import shared_of
 from waysaid.hearing.spoken.part import all_and_part, base_of
 from waysaid.hearing.spoken.state import State, counts, results, unused
 from waysaid.hearing.spoken.world import World, as_written
@@ -27,7 +28,7 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
     yield from _up_to(state, number, value, world)
     pools = [unused(state), hop_sizes(state, world)]
     if world.groups:
-        pools.append(counts(state))
+        pools.append(counts(state) if shared_of(world) else ())
         ends = tuple(ends for _, ends in results(state))
         pools += [ends, *_pairs(ends, value, world), all_and_part(state, world)]
         pools.append(_kept_whole(state, world))

@@ -72,22 +72,29 @@ def chunks_counted(drafts: tuple[Draft, ...], world: World) -> Family | None:
 def counts_put_right(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell more groups than are shared, and some counted off: 100 / 4 = 25, 25 - 2, for 92 / 4.
 
-    Or what was too much taken off the groups as it is: 25 - 8.
+    Or what was too much taken off the groups as it is, 25 - 8; how many groups that is may be told.
     """
     shared = shared_of(world)
-    first, second = (pair_of(draft) for draft in drafts) if len(drafts) == 2 else (None, None)
-    if shared is None or first is None or second is None or second[1] not in HOPS:
+    pairs = [pair for pair in map(pair_of, drafts) if pair is not None]
+    if shared is None or len(pairs) < max(2, len(drafts)) or pairs[-1][1] not in HOPS:
         return None
+    first, *between, last = pairs
     if first[1] is Sign.OVER and first[2] == shared[1]:
-        count = drafts[0].stands
+        count, whole = drafts[0].stands, first[0]
     elif first[1] is Sign.TIMES and shared[1] in first[::2]:
-        count = first[2] if first[0] == shared[1] else first[0]
+        count, whole = (first[2] if first[0] == shared[1] else first[0]), drafts[0].forced or 0
     else:
         return None
-    whole = first[0] if first[1] is Sign.OVER else drafts[0].forced
-    over = whole is not None and second[2] == abs(whole - shared[0])
-    near = second[0] == count and (second[2] <= _MOST_OFF or over)
+    told = all(_off(pair, drafts[0].stands, shared[1]) for pair in between)
+    off = bool(between) and last[1] is Sign.MINUS
+    few = last[2] <= _MOST_OFF or off or last[2] == abs(whole - shared[0])
+    near = told and few and last[0] == count and (off or not between)
     return Family.NEAR_FACT if near and drafts[0].stands != shared[0] else None
+
+
+def _off(pair: tuple[Exact, Sign, Exact], start: Exact | None, size: Exact) -> bool:
+    """Tell a step to what is shared, from more or less of it, or the groups that it is."""
+    return (pair[1] in HOPS and pair[0] == start) or (pair[1] is Sign.TIMES and size in pair[::2])
 
 
 def rounded_whole(drafts: tuple[Draft, ...], world: World) -> Family | None:

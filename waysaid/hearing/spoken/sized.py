@@ -124,8 +124,13 @@ def _hops(state: State, world: World) -> Iterator[State]:
         yield state.framed(replace(frame, right=right))
 
 
-def a_piece(frame: Frame, said: Quantity) -> bool:
-    """Tell whether a number is what one place of a factor comes to: 180, of 36, for 6 x 36."""
+def a_piece(frame: Frame, said: Quantity, world: World) -> bool:
+    """Tell whether a number is what one place of a factor comes to: 180, of 36, for 6 x 36.
+
+    Or how many groups a hop is: eighteen too many, which is six threes.
+    """
+    if frame.sign is Sign.MINUS and frame.right is not None and said.value is not None:
+        return any(exact(said.value * one) == frame.right.value for one in world.sizes)
     if frame.sign is not Sign.TIMES or frame.left is None or frame.right is None:
         return False
     for one, other in ((frame.left.leaf, frame.right.leaf), (frame.right.leaf, frame.left.leaf)):

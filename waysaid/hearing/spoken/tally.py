@@ -83,11 +83,19 @@ def _groups(pair: _Pair, size: Exact, known: dict[Exact, Fraction]) -> Fraction 
     return here + more if sign is Sign.PLUS else here - more
 
 
-def factor_amiss(drafts: tuple[Draft, ...], world: World) -> Family | None:
-    """Tell a wrong fact said for a missing factor: seven nines is fifty six, for 7 x _ = 56."""
+def told_alone(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell one step that a sharing or a missing factor was found by, and no more.
+
+    A wrong fact, seven nines is fifty six for 7 x _ = 56, or the sharing of a part that goes into
+    the whole: four in a hundred for 400 / 25.
+    """
     shared, pair = shared_of(world), pair_of(drafts[0]) if len(drafts) == 1 else None
-    if shared is None or pair is None or not isinstance(world.facts.problem, Equation):
+    if shared is None or pair is None or not pair[0]:
         return None
     whole, size = shared
-    meant = pair[1] is Sign.TIMES and size in pair[::2] and drafts[0].stands == whole
-    return Family.THINK_TIMES if meant else None
+    missing = isinstance(world.facts.problem, Equation) and pair[1] is Sign.TIMES
+    if missing and size in pair[::2] and drafts[0].stands == whole:
+        return Family.THINK_TIMES
+    times = Fraction(whole) / Fraction(pair[0])
+    part = pair[1:] == (Sign.OVER, size) and times.denominator == 1 and times > 1
+    return Family.FACTOR_STEPS if part else None
