@@ -195,6 +195,22 @@ def test_every_candidate_in_another_form_has_ways_a_grade_and_slips(topic):
         assert foresee(problem) or topic is Topic.COMPARISONS, problem
 
 
+@pytest.mark.parametrize(
+    ("before", "after", "kind"),
+    [
+        ("14 x 7", "98 / 14", "opposite"),
+        ("98 / 14", "98 / 7", "opposite"),
+        ("_ x 7 = 98", "_ / 14 = 7", "opposite"),
+        ("98 / 14", "14 x _ = 98", "same-total"),
+        ("98 / _ = 14", "98 / 14", "same-total"),
+    ],
+)
+def test_a_fact_is_undone_where_another_of_its_numbers_is_asked_for(before, after, kind):
+    help_ = pool_of((parse(before), parse(after)), Family.THINK_TIMES).met((0, 1))[1]
+    assert help_ is not None
+    assert (help_.kind, help_.own) == (kind, kind == "opposite")
+
+
 def test_what_comes_out_helps_with_what_has_some_left_over():
     problems = (parse("20 / 5"), parse("22 / 5"))
     help_ = pool_of(problems, Family.THINK_TIMES).met((0, 1))[1]

@@ -309,9 +309,12 @@ class _Index:
         for key, change in (*changes(one.shape, self.steps), *_unchanged(one.shape)):
             yield from self._helping(place, self.at.get(key, ()), change)
         if one.shape.trio is not None:
-            sides = self.trios[one.shape.trio]
-            others = [at for at in sides if undoes(self.candidates[at].shape, one.shape)]
-            yield from self._helping(place, others, Change(LinkKind.OPPOSITE, 0))
+            for side in self.trios[one.shape.trio]:
+                seen = self.candidates[side].shape
+                if undoes(seen, one.shape):
+                    asked_again = seen.answer == one.shape.answer
+                    kind = LinkKind.SAME_TOTAL if asked_again else LinkKind.OPPOSITE
+                    yield from self._helping(place, (side,), Change(kind, 0))
         for part in one.parts:
             before = self.places.get(part.problem)
             if before is not None:
