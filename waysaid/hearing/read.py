@@ -1,6 +1,7 @@
 """Read what a child said about a problem: shorthand, or words as typed or dictated."""
 
 from collections.abc import Mapping
+from functools import lru_cache
 from types import MappingProxyType
 
 from waysaid.hearing.agree import agreed
@@ -14,7 +15,15 @@ from waysaid.hearing.match import matched
 from waysaid.hearing.reading import Reading, Rival, Told
 from waysaid.hearing.spoken import Explained, Share, alike, listen, shares
 from waysaid.hearing.token import LONGEST_LINE, spelling_of
-from waysaid.number import Language, Order, Problem, Unreadable, parse_equation, text
+from waysaid.number import (
+    Equation,
+    Language,
+    Order,
+    Problem,
+    Unreadable,
+    parse_equation,
+    text,
+)
 from waysaid.ways import Family, Step
 
 
@@ -121,7 +130,11 @@ def _told(steps: tuple[Step, ...], drafts: tuple[Draft, ...]) -> tuple[Told, ...
 
 def _can_be_kept(draft: Draft) -> bool:
     """Tell whether the step can be written to a file and read again."""
-    equation = draft.equation
+    return _is_read_again(draft.equation)
+
+
+@lru_cache(maxsize=256)
+def _is_read_again(equation: Equation) -> bool:
     try:
         return parse_equation(text(equation)) == equation
     except Unreadable:

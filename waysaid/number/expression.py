@@ -73,6 +73,8 @@ def apply(sign: Sign, left: Exact, right: Exact) -> Exact:
         case Sign.OVER:
             if right == 0:
                 raise NoValue("division by zero")
+            if type(left) is int and type(right) is int:
+                return exact(Fraction(left, right)) if left % right else left // right
             return exact(Fraction(left) / right)
 
 

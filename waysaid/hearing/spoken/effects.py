@@ -183,7 +183,7 @@ def _equals(state: State, item: Item, world: World) -> Iterator[State]:
 def _promised(state: State, world: World) -> Iterator[State]:
     """Close what is being said; a result or an answer comes."""
     for after in closed(state, world):
-        yield replace(after, so=True)
+        yield after if after.so else replace(after, so=True)
 
 
 def _into(state: State, item: Item, world: World) -> Iterator[State]:

@@ -38,7 +38,8 @@ class Quantity(NamedTuple):
     @property
     def value(self) -> Exact | None:
         """What it is worth; None where it has no value."""
-        return worth(self.leaf)
+        leaf = self.leaf
+        return leaf if type(leaf) is int else worth(leaf)
 
 
 class Frame(NamedTuple):

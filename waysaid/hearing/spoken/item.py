@@ -120,10 +120,11 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
     ]
     found.extend(_below_zero(words, place, lexicon))
     counted = any(one.end == place + 1 and not one.noise for one in readings)
+    phrase: tuple[str, ...] = ()
     for end in range(place + 1, min(place + lexicon.longest, len(words)) + 1):
         if end > place + 1 and words[end - 1].pause is not Pause.NONE:
             break
-        phrase = tuple(word.text for word in words[place:end])
+        phrase = (*phrase, words[end - 1].text)
         span = (first, words[end - 1].span[1])
         for meaning, noise in lexicon.phrases.get(phrase, ()):
             doubtful = counted and end == place + 1 and meaning not in _ALSO_NUMBERS
@@ -164,7 +165,7 @@ def _verdicts_whole(found: list[Item]) -> list[Item]:
             continue
         same = ends.get((item.meaning, item.noise), [item.end])
         if item.end == max(same):
-            kept.append(replace(item, against=item.against or len(same) > 1))
+            kept.append(replace(item, against=True) if len(same) > 1 else item)
     return kept
 
 

@@ -65,10 +65,13 @@ def _starts(state: State, world: World) -> Iterator[tuple[State, Quantity, int]]
 def pretended(near: Quantity, end: Quantity, state: State, world: World) -> Iterator[Meant]:
     """Yield a number used for one of the problem's, and what it comes to with the other."""
     numbers = world.facts.numbers
-    if len(numbers) != 2 or world.hop is None or near.value is None or near.value in numbers:
+    if len(numbers) != 2 or world.hop is None:
+        return
+    value = near.value
+    if value is None or value in numbers:
         return
     for place, own in enumerate(numbers):
-        if not -_NEAR < near.value - own < _NEAR:
+        if not -_NEAR < value - own < _NEAR:
             continue
         other = Quantity(world.facts.written[1 - place], near.span, said=False)
         first, second = (near, other) if place == 0 else (other, near)

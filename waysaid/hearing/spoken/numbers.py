@@ -36,10 +36,10 @@ def number(state: State, said: Quantity, world: World) -> Iterator[State]:
             for after in closed(state, world):
                 yield replace(after.framed(pair), spoken=said)
         state = state.and_costs(weights.IGNORED)
-    if said.value == HALF and world.whole:
+    if world.whole and not isinstance(said.leaf, int) and said.value == HALF:
         state = state.and_costs(weights.UNSAID)
     for after in _placed(state, said, world):
-        yield replace(after, spoken=said) if after.spoken is state.spoken else after
+        yield after.naming(said) if after.spoken is state.spoken else after
 
 
 def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:

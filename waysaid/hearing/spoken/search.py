@@ -60,14 +60,22 @@ def _listened(place: int, trail: Trail, world: World) -> dict[int, Beam]:
     """Return the beams behind a word, once all that may begin with it is heard."""
     here, waiting = trail.items[place], trail.waiting[place]
     beams = {at: dict(beam) for at, beam in waiting.items() if at > place}
-    eased = {item: _eased(item, here, world) for item in here if _may_stand(item, world)}
+    within = (one for one in here if one.end <= len(trail.items) and _may_stand(one, world))
+    eased = [_eased(item, here, world) for item in within]
+    meant = [(item, _said(item), beams.setdefault(item.end, {})) for item in eased]
     for state in _best(waiting.get(place, {}), trail):
-        for item, meant in eased.items():
-            if item.end <= len(trail.items):
-                beam = beams.setdefault(item.end, {})
-                for after in _taken(state, meant, world):
-                    _keep(beam, after, trail.said)
+        for item, said, beam in meant:
+            for after in _taken(state, item, said, world):
+                _keep(beam, after, trail.said)
     return beams
+
+
+def _said(item: Item) -> Quantity | None:
+    """Return the number that an item is; None where it is none."""
+    one = item.numeral
+    if one is None:
+        return None
+    return Quantity(one.leaf, item.span, many=one.many, noise=item.noise)
 
 
 def _width(words: int) -> int:
@@ -168,16 +176,15 @@ def _too_much(frame: Frame) -> bool:
     return whole is not None and part is not None and part > whole
 
 
-def _taken(state: State, item: Item, world: World) -> Iterator[Taken]:
+def _taken(state: State, item: Item, said: Quantity | None, world: World) -> Iterator[Taken]:
     """Yield the states after an item, each with what then changes in it: it may not be kept."""
     noise = item.noise * weights.NOISE
     if state.frame.verb in JUDGING and item.pause is not Pause.NONE:
         return
-    if item.numeral is not None:
-        value = worth(item.numeral.leaf)
+    if said is not None:
+        value = said.value
         if value is not None and value < 0 and not _below_nothing(state.frame):
             noise += weights.IGNORED
-        said = Quantity(item.numeral.leaf, item.span, many=item.numeral.many, noise=item.noise)
         undo = (state, state.undo[1] if state.undo else state)
         for after in number(state, said, world):
             yield after, after.cost + noise, undo, state.heard + 1

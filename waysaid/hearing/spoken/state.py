@@ -54,6 +54,7 @@ class State(NamedTuple):
     spoken: Quantity | None = None
     claimed: Quantity | None = None
     reason: Quantity | None = None
+    scaled: bool = False
     verdict: Remainder | Order | Verdict | None = None
     so: bool = False
     free: bool = False
@@ -61,7 +62,6 @@ class State(NamedTuple):
     knew: bool = False
     unsure: bool = False
     apart: bool = False
-    scaled: bool = False
     denied: bool = False
     rounded: Quantity | None = None
     dropped: tuple[tuple[int, int], ...] = ()
@@ -75,6 +75,10 @@ class State(NamedTuple):
     def framed(self, frame: Frame, more: int = 0) -> "State":
         """Return the state with another frame."""
         return tuple.__new__(State, (self.cost + more, frame, *self[2:]))
+
+    def naming(self, number: Quantity) -> "State":
+        """Return the state in which a number is the last that was named."""
+        return tuple.__new__(State, (*self[:6], number, *self[7:]))
 
     def stepped(self, draft: Draft, more: int = 0, **parts: object) -> "State":
         """Return the state with one more step and other parts changed, so much less likely.
@@ -108,18 +112,10 @@ class State(NamedTuple):
         `steps` is a number for the steps so far, the same for the same steps: see `Said`.
         """
         loose = tuple([one.quantity.leaf for one in self.bare]) if self.bare else ()
-        flags = (
-            self.so,
-            self.free,
-            self.both,
-            self.knew,
-            self.unsure,
-            self.verdict,
-            self.apart,
-            self.denied,
-            self.rounded and self.rounded.leaf,
-        )
-        return (self.frame, steps, loose, flags, self.standing and self.standing.leaf, self.reason)
+        standing = self.standing and self.standing.leaf
+        rounded = self.rounded and self.rounded.leaf
+        flags = self[10:18]  # from the verdict to what is denied
+        return (self.frame, steps, loose, flags, rounded, standing, self.reason)
 
 
 @dataclass(slots=True)
