@@ -112,11 +112,12 @@ def _scaled_again(state: State, frame: Frame, world: World) -> Iterator[State]:
     start = state.standing
     if frame.verb not in (Meaning.HALF, Meaning.DOUBLE) or not state.drafts or not world.groups:
         return
-    if start is not None and state.drafts[-1].result is not None:
+    if start is not None:
         left = replace(start, said=False)
         scaled = with_step(state, by_two(frame.verb is Meaning.HALF, left, world), left, world)
         known = turned_side(scaled.drafts[-1].left) in world.lefts
-        yield scaled.and_costs(-weights.ARRIVED if known else 0)
+        if known or state.drafts[-1].result is not None:
+            yield scaled.and_costs(-weights.ARRIVED if known else 0)
 
 
 def _scaled_before(state: State, frame: Frame) -> bool:
@@ -178,7 +179,8 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield from _from_standing(state, frame, replace(state.standing, said=False), world)
     factor = factor_asked(frame, world)
     if factor is not None:
-        yield with_step(state, frame, factor, world)
+        named = weights.LOOSE if state.latest is not None else 0
+        yield with_step(state, frame, factor, world).and_costs(named)
     assert frame.right is not None
     place = frame.right.span[0]
     for number in dict.fromkeys(world.facts.written):
@@ -321,13 +323,13 @@ def _renamed(state: State, frame: Frame, world: World) -> Iterator[State]:
         yield replace(state, spoken=left, so=False, scaled=scaled)
         return
     opened = isinstance(left.leaf, Operation)
+    if not opened and (whole.leaf == left.leaf or _unlike(whole, left, world)):
+        yield from _each_alone(state, whole, left, world)
+        return
     if not opened and as_problem_writes(whole, left, world):
         whole, left = left, whole
     draft = Draft(whole.leaf, (), span, left.leaf, whole=opened)
     cost = name_cost(whole, left, world)
-    if not opened and whole.leaf == left.leaf:
-        yield from alone(state, left, world)
-        return
     standing = state.standing if opened or cost >= weights.FALSE else left
     spoken = whole if nearly(whole, left) else left
     yield state.stepped(draft, cost, spoken=spoken, standing=standing)
@@ -355,3 +357,18 @@ def _come_to(state: State, whole: Quantity, world: World) -> Iterator[State]:
     for after in (*alone(state, whole, world), *asked_alone(state, whole, world)):
         if len(after.drafts) > len(state.drafts) and after.drafts[-1].stands == whole.value:
             yield after
+
+
+def _unlike(whole: Quantity, left: Quantity, world: World) -> bool:
+    """Tell whether one number is not the other anew, as no number of a product of wholes is."""
+    wholes = bool(world.sizes) and all(isinstance(one, int) for one in world.facts.written)
+    return wholes and whole.value != left.value
+
+
+def _each_alone(state: State, whole: Quantity, left: Quantity, world: World) -> Iterator[State]:
+    """Yield a number said twice as said alone, or two that are not the same one by one."""
+    if whole.leaf == left.leaf:
+        yield from alone(state, left, world)
+        return
+    for after in alone(state, whole, world):
+        yield from alone(after.and_costs(weights.IGNORED), left, world)

@@ -10,6 +10,7 @@ from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.meant import below
 from waysaid.hearing.spoken.shares import shared_alone
+from waysaid.hearing.spoken.sharing import all_that_is_left
 from waysaid.hearing.spoken.sized import rest_grouped
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
@@ -64,6 +65,7 @@ def more(state: State, item: Item, world: World) -> Iterator[State]:
         yield from _behind(state, sign, world)
         if frame.left is not None and (
             rest_grouped(state, frame.left, world) is not None
+            or all_that_is_left(state, frame.left, world)
             or any(shared_alone(state, frame.left, world))
         ):
             yield state

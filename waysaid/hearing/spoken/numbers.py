@@ -102,6 +102,8 @@ def _scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
         scaled = by_two(halved, left, world)
         if scaled.comes_to == said.value:
             odd = max(0, more - weights.BASE)
+            first = halved and not state.drafts and left.value == max(world.facts.numbers)
+            odd -= weights.BASE if first else 0
             yield from closed(state.framed(replace(scaled, result=said), odd), world)
 
 

@@ -11,7 +11,7 @@ from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken.blank import blank_filled, is_total
 from waysaid.hearing.spoken.compared import on_comparison
 from waysaid.hearing.spoken.frame import Quantity
-from waysaid.hearing.spoken.rest import still_to_share
+from waysaid.hearing.spoken.rest import only_shared, still_to_share
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
 from waysaid.hearing.spoken.world import World, asks, slip_begun, told_in_tens
@@ -43,7 +43,8 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     if isinstance(world.facts.problem, Compare):
         return on_comparison(verdict, state, talk, world.facts.problem)
     said = _worked_out(verdict, state, talk, match, world)
-    said = None if still_to_share(said, state, world) else said
+    if still_to_share(said, state, world) or only_shared(said, world):
+        said = None
     before = _before_reasons(state, talk, world)
     if before is not None and not _begins(before, state, match, world):
         return said if _alike(said, before) else before
@@ -124,7 +125,8 @@ def _ended_on(state: State, talk: Talk, match: Match, world: World) -> Number | 
         return None
     value = exact(last.leaf)
     on_the_way = value in world.numbers and value != world.facts.answer
-    return None if on_the_way or value in world.facts.numbers else last.leaf
+    shared = only_shared(last.leaf, world)
+    return None if on_the_way or shared or value in world.facts.numbers else last.leaf
 
 
 def _worked_out(

@@ -15,7 +15,17 @@ from waysaid.hearing.spoken.sharing import rest_shared
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
-from waysaid.number import Equation, Exact, Operation, Remainder, Sign, exact, leaves
+from waysaid.number import (
+    Equation,
+    Exact,
+    Form,
+    Operation,
+    Remainder,
+    Sign,
+    Written,
+    exact,
+    leaves,
+)
 
 
 def left_over(state: State, item: Item, world: World) -> Iterator[State]:
@@ -152,3 +162,17 @@ def _shared(pair: tuple[Exact, Sign, Exact] | None, ends: Exact | None, divisor:
     if pair[1] is Sign.TIMES:
         return ends or 0
     return pair[0] if pair[1:] == (Sign.OVER, divisor) else 0
+
+
+def only_shared(said: AnswerSaid | None, world: World) -> bool:
+    """Tell whether parts are rather a sharing than an answer: seventy two over eight, for 720 / 80.
+
+    That is where whole numbers are shared, and the parts come to a whole number, or to more than
+    one and not to the answer.
+    """
+    if Sign.OVER not in world.signs or not isinstance(said, Written) or said.whole:
+        return False
+    if said.form is not Form.PARTS or not all(isinstance(one, int) for one in world.facts.written):
+        return False
+    value = exact(said)
+    return isinstance(value, int) or (value > 1 and value != world.facts.answer)

@@ -279,6 +279,10 @@ def _finished(state: State, world: World) -> Iterator[State]:
         )
 
 
+_MANY = 100
+"""From what number on so many hundreds are rather a product, as groups are worked with."""
+
+
 def _names_a_side(state: State, world: World) -> bool:
     """Tell whether one of the numbers compared is named in the end, and no other verdict."""
     if not isinstance(world.facts.problem, Compare) or not state.bare:
@@ -299,6 +303,8 @@ def _left_over(state: State, world: World) -> int:
     compared = isinstance(world.facts.problem, Compare)
     for place, one in enumerate(state.bare):
         last = place == len(state.bare) - 1
+        if one.quantity.many and world.sizes and (one.quantity.value or 0) > _MANY:
+            cost += weights.LOOSE
         if one.quantity.value in world.facts.numbers and not state.drafts[: one.after]:
             named = state.verdict is None or (place == 0 and one.final)
             cost += 0 if compared and named and last else weights.RESTATED

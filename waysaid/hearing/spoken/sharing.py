@@ -10,10 +10,22 @@ from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.moved import pair_of
+from waysaid.hearing.spoken.outline import shared_of
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
-from waysaid.number import Blank, Claim, Operation, Remainder, Sign, exact, sides, signed_terms
+from waysaid.number import (
+    Blank,
+    Claim,
+    Equation,
+    Operation,
+    Remainder,
+    Sign,
+    exact,
+    sides,
+    signed_terms,
+)
 
 
 def so_many(whole: Quantity, groups: Quantity, state: State, world: World) -> Frame | None:
@@ -21,16 +33,32 @@ def so_many(whole: Quantity, groups: Quantity, state: State, world: World) -> Fr
 
     It is written as the groups before it, 3 x 7 = 21 behind 10 x 7 = 70, else as 21 / 7 = 3.
     """
-    if Sign.OVER not in world.signs or len(world.facts.numbers) != 2:
+    shared = shared_of(world)
+    if shared is None:
         return None
-    divisor = Quantity(world.facts.numbers[1], groups.span, said=False)
+    divisor = Quantity(shared[1], groups.span, said=False)
     if worth(Operation(Sign.TIMES, groups.leaf, divisor.leaf)) != whole.value:
         return None
-    if whole.value in (None, divisor.value) or divisor.value in (0, 1):
+    one = whole.value == divisor.value and not all_that_is_left(state, whole, world)
+    if whole.value is None or one or divisor.value in (0, 1):
         return None
-    if counts(state):
+    missing = isinstance(world.facts.problem, Equation)
+    if missing and whole.value == shared[0]:
+        return None
+    if missing or counts(state):
         return Frame(left=groups, sign=Sign.TIMES, right=divisor, result=whole)
     return Frame(left=whole, sign=Sign.OVER, right=divisor, result=groups)
+
+
+def all_that_is_left(state: State, number: Quantity, world: World) -> bool:
+    """Tell whether a number is all that was not shared out yet: the 3 of 63, behind 60 / 3."""
+    shared, used = shared_of(world), 0 * Fraction(1)
+    if shared is None:
+        return False
+    for pair, draft in zip(map(pair_of, state.drafts), state.drafts, strict=True):
+        if pair is not None and shared[1] in pair and pair[1] in (Sign.TIMES, Sign.OVER):
+            used += pair[0] if pair[1] is Sign.OVER else draft.stands or 0
+    return used > 0 and shared[0] - used == number.value
 
 
 def factor_asked(frame: Frame, world: World) -> Quantity | None:

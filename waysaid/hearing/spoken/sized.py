@@ -104,6 +104,8 @@ def named_groups(whole: Quantity, left: Quantity, state: State, world: World) ->
     """Return the step of so many groups and what they come to: twenty is one forty."""
     if not isinstance(whole.leaf, int) or not isinstance(left.leaf, int) or whole.leaf < 2:
         return None
+    if whole.many and state.latest is not None:
+        return None
     for size in sizes(state, world):
         if worth(Operation(Sign.TIMES, whole.leaf, size)) == left.value and size > 1:
             right = Quantity(size, whole.span, said=False)

@@ -7,7 +7,7 @@ from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.outline import shared_of
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Equation, Exact, Operation, Sign
+from waysaid.number import About, Equation, Exact, Operation, Sign
 from waysaid.ways import Family
 
 _MOST_OFF = 3
@@ -86,16 +86,23 @@ def _groups(pair: _Pair, size: Exact, known: dict[Exact, Fraction]) -> Fraction 
 def told_alone(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell one step that a sharing or a missing factor was found by, and no more.
 
-    A wrong fact, seven nines is fifty six for 7 x _ = 56, or the sharing of a part that goes into
-    the whole: four in a hundred for 400 / 25.
+    A wrong fact, seven nines is fifty six for 7 x _ = 56, the division that gives the factor, or
+    the sharing of a part that goes into the whole: four in a hundred for 400 / 25. Of an estimate,
+    both numbers made friendly.
     """
     shared, pair = shared_of(world), pair_of(drafts[0]) if len(drafts) == 1 else None
+    asked = world.facts.asked
+    if pair is not None and isinstance(world.facts.problem, About):
+        alike = isinstance(asked, Operation) and asked.sign is pair[1]
+        return Family.ADJUST if alike and {*pair[::2]} != {*world.facts.numbers} else None
     if shared is None or pair is None or not pair[0]:
         return None
     whole, size = shared
     missing = isinstance(world.facts.problem, Equation) and pair[1] is Sign.TIMES
     if missing and size in pair[::2] and drafts[0].stands == whole:
         return Family.THINK_TIMES
+    if isinstance(world.facts.problem, Equation) and pair == (whole, Sign.OVER, size):
+        return Family.KNOWN_FACT
     times = Fraction(whole) / Fraction(pair[0])
     part = pair[1:] == (Sign.OVER, size) and times.denominator == 1 and times > 1
     return Family.FACTOR_STEPS if part else None
