@@ -36,8 +36,10 @@ def number(state: State, said: Quantity, world: World) -> Iterator[State]:
             for after in closed(state, world):
                 yield replace(after.framed(pair), spoken=said)
         state = state.and_costs(weights.IGNORED)
-    if world.whole and not isinstance(said.leaf, int) and said.value == HALF:
-        state = state.and_costs(weights.UNSAID)
+    if not isinstance(said.leaf, int) and said.value == HALF:
+        first = not state.drafts and state.frame.empty
+        wholes = first and all(isinstance(one, int) for one in world.facts.written)
+        state = state.and_costs(weights.UNSAID if world.whole or wholes else 0)
     for after in _placed(state, said, world):
         yield after.naming(said) if after.spoken is state.spoken else after
 
@@ -99,6 +101,8 @@ def _scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
     yield state.framed(replace(by_two(halved, said, world), result=state.frame.result))
     stands = state.standing.value if state.standing is not None else None
     for left, more in unnamed(state, world, said.span) if said.value != stands else ():
+        if not state.drafts and Sign.OVER in world.signs and left.value != world.facts.numbers[0]:
+            continue
         scaled = by_two(halved, left, world)
         if scaled.comes_to == said.value:
             odd = max(0, more - weights.BASE)
@@ -198,6 +202,8 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         and (one_group or _one_part(frame, said, world))
     ):
         yield state.framed(replace(frame, right=said))
+    if said.many and world.groups:
+        yield from _groups_scaled(state, said, world)
     if frame.right is not None and said.many and frame.sign in HOPS:
         whole = hop_of(frame.right, said, world) if frame.sign is Sign.MINUS else None
         if whole is not None:
@@ -216,6 +222,20 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield from closed(done, world)
     for after in closed(state, world):
         yield after.framed(Frame(left=said))
+
+
+def _groups_scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """Take the size of groups that are doubled or halved: double three eights."""
+    frame = state.frame
+    if frame.left is None or frame.right is None or frame.result is not None:
+        return
+    if frame.right.leaf != 2 or frame.right.span != frame.left.span or frame.sign in HOPS:
+        return
+    some = Frame(left=frame.left, sign=Sign.TIMES, right=said)
+    for after in closed(state.framed(some), world):
+        if after.standing is not None and len(after.drafts) > len(state.drafts):
+            left = replace(after.standing, said=False)
+            yield after.framed(by_two(frame.sign is Sign.OVER, left, world))
 
 
 def _one_part(frame: Frame, said: Quantity, world: World) -> bool:

@@ -62,10 +62,12 @@ def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
         state = replace(state, bare=state.bare[:-1])
     after = _taken_off(state, rest, world)
     divisor = world.facts.numbers[-1]
+    if groups is not None and groups * divisor > 2 * world.facts.numbers[0]:
+        return
     wrong = after.cost > state.cost
     if groups is not None and (rest.leaf < divisor or after is state or wrong):
         whole = groups * divisor + rest.leaf == world.facts.numbers[0]
-        slip = weights.SLIP if rest.leaf < divisor else weights.FALSE
+        slip = weights.SLIP if rest.leaf < divisor or whole else weights.FALSE
         cost = 0 if (whole and rest.leaf < divisor) or after is not state else slip
         found = Remainder(groups, rest.leaf)
         told = weights.NEXT if rest.leaf < divisor else 0
@@ -148,6 +150,8 @@ def still_to_share(said: AnswerSaid | None, state: State, world: World) -> bool:
     if said == world.facts.answer or (last and last.final and last.quantity.value == said):
         return False
     whole, divisor = world.facts.numbers
+    if said == whole and not (last and last.final):
+        return True
     used = sum(_shared(pair_of(draft), draft.stands, divisor) for draft in state.drafts)
     ended = pair_of(state.drafts[-1]) if state.drafts else None
     if ended and ended[:2] == (whole, Sign.MINUS) and state.drafts[-1].stands == said:

@@ -7,6 +7,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.moved import pair_of
+from waysaid.hearing.spoken.outline import shared_of
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.world import World, asks
 from waysaid.hearing.turned import turned_side
@@ -89,7 +90,7 @@ def how_often(state: State, world: World) -> Iterator[State]:
 def groups_in(state: State, world: World) -> Iterator[State]:
     """Yield the sharing said as so many in a number: there's twenty in a hundred."""
     times, frame = state.frame.left, state.frame
-    if frame.bare is None or times is None or Sign.OVER not in world.signs:
+    if frame.bare is None or times is None or shared_of(world) is None:
         return
     if times.many:
         yield state.framed(Frame(right=times, sign=Sign.OVER, wants=Slot.LEFT))

@@ -86,7 +86,7 @@ def _known_result(state: State, draft: Draft) -> int:
     """Return what an unsaid result does not cost where it was named before: 8 x 10, halve 16."""
     if draft.result is not None or draft.forced is None:
         return 0
-    rests = [before.result for before in state.drafts[-1:] if _takes(before)]
+    rests = [before.result for before in state.drafts[-1:] if _leaves(before, draft)]
     named = draft.forced in rests or any(draft.forced in leaves(one.left) for one in state.drafts)
     return weights.UNSAID if named else 0
 
@@ -103,9 +103,15 @@ def _told_by_problem(draft: Draft, world: World) -> int:
     return weights.UNSAID if hop and draft.forced in own else 0
 
 
-def _takes(draft: Draft) -> bool:
-    """Tell whether a step takes away: what it leaves is then so many groups, 32 left, 8 fours."""
-    return isinstance(draft.left, Operation) and draft.left.sign is Sign.MINUS
+def _leaves(before: Draft, draft: Draft) -> bool:
+    """Tell whether a step takes away, and what it leaves is then so many groups: 32 left, 8 fours.
+
+    Or shares, and what comes of it is: half is 21, that's seven threes.
+    """
+    if not isinstance(before.left, Operation) or not isinstance(draft.left, Operation):
+        return False
+    shared = before.left.sign is Sign.OVER and draft.left.sign is Sign.TIMES
+    return shared or before.left.sign is Sign.MINUS
 
 
 def _said_late(state: State, numbers: tuple[Quantity, ...]) -> State:
