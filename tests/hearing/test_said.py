@@ -23,8 +23,8 @@ def test_an_example_is_heard_as_it_was_meant(one):
 
 
 FLOORS = {
-    "used in building": {"family": 92, "found": 92, "unsaid": 5, "answer": 95, "right": 96},
-    "kept aside": {"family": 87, "found": 87, "unsaid": 8, "answer": 90, "right": 91},
+    "used in building": {"family": 94, "found": 93, "unsaid": 4, "answer": 97, "right": 97},
+    "kept aside": {"family": 88, "found": 88, "unsaid": 7, "answer": 91, "right": 92},
 }
 
 
