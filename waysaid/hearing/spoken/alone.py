@@ -12,7 +12,7 @@ from waysaid.hearing.spoken.anew import (
 )
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity
-from waysaid.hearing.spoken.gap import missing
+from waysaid.hearing.spoken.gap import gainsays, missing
 from waysaid.hearing.spoken.meant import climbed, pretended
 from waysaid.hearing.spoken.part import so_many_parts
 from waysaid.hearing.spoken.pieces import joined
@@ -23,7 +23,7 @@ from waysaid.hearing.spoken.sharing import both_scaled, both_sides, dealt
 from waysaid.hearing.spoken.sized import rest_grouped
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.step import filled, loose, with_step
-from waysaid.hearing.spoken.world import World
+from waysaid.hearing.spoken.world import World, as_written
 from waysaid.hearing.turned import turned, turned_side
 from waysaid.number import (
     Blank,
@@ -61,6 +61,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     known = value <= 10 or value % 10 == 0 or value in world.facts.numbers
     if state.free and known and not (judged and value in world.facts.numbers):
         more = 0 if _digit_of(number, state.standing) else weights.FREE
+        more += weights.RESTATED if gainsays(state, number, world) else 0
         yield replace(state, free=False, rounded=number, cost=state.cost + more)
     if held_against(state, value, world):
         yield replace(state, apart=False)
@@ -69,7 +70,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     for after in (
         *said_anew(state, number, world),
         *side_anew(state, number, value, world),
-        *part_put_on(state, number, world),
+        *(part_put_on(state, number, world) if world.parted else ()),
         *missing(state, number, world),
         *point_put_back(state, number, value, world),
         *_repeated(state, number, value, world),
@@ -107,7 +108,7 @@ def _of_hops(
     if climb is not None:
         sizes, unsaid = climb
         whole = chain(sizes[0], *((Sign.PLUS, one) for one in sizes[1:]))
-        draft = Draft(whole, RESULT_ALONE, number.span, number.leaf)
+        draft = Draft(as_written(whole, world), RESULT_ALONE, number.span, number.leaf)
         yield state.stepped(draft, -unsaid * weights.UNSAID - 1, standing=number)
     for near in (named, state.rounded):
         for before, step, more in pretended(near, number, state, world) if near else ():

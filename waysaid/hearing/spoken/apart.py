@@ -11,15 +11,21 @@ from waysaid.hearing.spoken.gap import lacking, side_of
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Compare
+from waysaid.number import Compare, Sign
 
 
 def apart(state: State, item: Item, world: World) -> Iterator[State]:
-    """Yield the states in which a number said is what another lacks, or the next one will be."""
+    """Yield the states in which a number said is what another lacks, or the next one will be.
+
+    What a number of a sum lacks is put on it: a tres cuartos le falta un cuarto.
+    """
+    frame = state.frame
     if not isinstance(world.facts.problem, Compare):
         yield state.and_costs(weights.IGNORED)
+        lacks_more = frame.bare is not None and frame.bare.value in world.facts.numbers
+        if lacks_more and world.hop is Sign.PLUS:
+            yield state.framed(replace(frame, sign=Sign.PLUS, wants=Slot.RIGHT), weights.NEXT)
         return
-    frame = state.frame
     if frame.whole is not None and frame.left is not None and frame.sign is None:
         yield from lacking(replace(state, frame=Frame()), frame.whole, frame.left, world)
     elif frame.bare is not None and frame.left is not None:

@@ -58,6 +58,30 @@ def claim(phrases: list[Phrase]) -> Item | None:
     return None
 
 
+def claimed_late(phrases: list[Phrase]) -> Item | None:
+    """Return the number that `so` promised, its reasons right behind it and no other promised.
+
+    Of `so it's twenty four because a fifth is six` the six is no answer.
+    """
+    found: Item | None = None
+    last: Item | None = None
+    promised = False
+    for phrase in phrases:
+        said = {one.meaning for one in phrase if one.meaning}
+        number = next((one for one in phrase if one.numeral), None)
+        if number is not None:
+            last = number if promised and number.numeral and not number.numeral.many else None
+            found = None if last else found
+            promised = False
+        elif last is not None and Meaning.BECAUSE in said:
+            plain = said.isdisjoint((Meaning.EQUALS, Meaning.FILLER, Meaning.IT))
+            found, last = (last if plain else None), None
+        elif said.isdisjoint(_BY_THE_WAY):
+            promised = Meaning.SO in said or (promised and Meaning.EQUALS in said)
+            last = None
+    return found
+
+
 _ALSO = frozenset({Meaning.FILLER, Meaning.ONE, Meaning.HALF})
 """What the words of a number may mean too, and it stays one: a half."""
 

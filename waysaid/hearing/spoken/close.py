@@ -194,8 +194,8 @@ def _from_standing(state: State, frame: Frame, start: Quantity, world: World) ->
     """Yield the step of a frame from what stands: as said, in groups or parts, or in places."""
     yield with_step(state, frame, start, world).and_costs(weights.GOES_ON)
     yield from _in_groups(state, frame, start, world)
-    parts = parts_taken(frame, start, world)
-    if parts is not None and state.drafts:
+    parts = parts_taken(frame, start, world) if world.groups and state.drafts else None
+    if parts is not None:
         yield with_step(state, parts, start, world)
     for moved in in_places(replace(frame, left=start), state.standing, world):
         placed = with_step(state, moved, start, world).and_costs(weights.PLACED)
@@ -221,8 +221,9 @@ def _in_groups(state: State, frame: Frame, start: Quantity, world: World) -> Ite
 def _with_left(state: State, frame: Frame, left: Quantity, world: World) -> Iterator[State]:
     """Yield the step of a frame with its left side said: as said, or digits for their places."""
     yield with_step(state, frame, left, world)
-    for before in part_put_on(state, left, world):
-        yield with_step(before, frame, left, world)
+    if world.parted:
+        for before in part_put_on(state, left, world):
+            yield with_step(before, frame, left, world)
     if frame.result is None and taken_part(frame, world) is not None:
         yield state.and_costs(weights.NEXT)
     yield from parts_worked(state, frame, left, world)

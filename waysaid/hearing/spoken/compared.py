@@ -18,7 +18,7 @@ def on_comparison(
         return None
     if verdict is Order.SAME and _as_another(state, talk):
         return None
-    named = _first_named(talk, problem) or _promised_side(talk, problem)
+    named = _first_named(talk, problem) or _promised_side(state, talk, problem)
     if named is not None:
         return named
     compared = {problem.left, problem.right}
@@ -35,11 +35,14 @@ def _first_named(talk: Talk, problem: Compare) -> Order | None:
     return Order.MORE if exact(first.leaf) == left else Order.LESS
 
 
-def _promised_side(talk: Talk, problem: Compare) -> Order | None:
-    """Return the number compared that the line ends on behind `so`, as the larger one."""
+def _promised_side(state: State, talk: Talk, problem: Compare) -> Order | None:
+    """Return the number compared that the line ends on behind `so`, as the larger one.
+
+    What is smaller may be no number of the two: sevenths are smaller, so two fifths.
+    """
     last = talk.promised.numeral if talk.promised else None
     left, right = worth(problem.left), worth(problem.right)
-    if last is None or left == right or Meaning.SMALLER in talk.marks:
+    if last is None or left == right or (Meaning.SMALLER in talk.marks and state.heard > 1):
         return None
     if exact(last.leaf) not in (left, right):
         return None

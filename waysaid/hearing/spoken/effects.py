@@ -25,7 +25,7 @@ from waysaid.hearing.spoken.sized import groups, how_often, shared_by
 from waysaid.hearing.spoken.state import State, unused
 from waysaid.hearing.spoken.step import reasoned
 from waysaid.hearing.spoken.verbs import by, scaling, verb
-from waysaid.hearing.spoken.verdict import judged, named_first
+from waysaid.hearing.spoken.verdict import JUDGING, judged, named_first
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
 from waysaid.number import BLANK, Compare, Operation, Sign
@@ -167,7 +167,9 @@ def _equals(state: State, item: Item, world: World) -> Iterator[State]:
     frame = state.frame
     if frame.sign is not None and frame.right is not None:
         yield state.framed(replace(frame, wants=Slot.RESULT))
-    elif (frame.reach and frame.wants is Slot.RIGHT) or frame.verb is Meaning.EACH:
+    elif frame.verb is Meaning.EACH or (
+        frame.wants is Slot.RIGHT and (frame.reach or frame.verb in JUDGING)
+    ):
         yield state
     elif frame.verb is Meaning.HALF or frame.verb is Meaning.DOUBLE:
         yield from unnamed_scaled(state, item, world)

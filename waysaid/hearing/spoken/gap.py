@@ -10,7 +10,7 @@ from waysaid.hearing.spoken.frame import Quantity
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
-from waysaid.number import Compare, Exact, Number, Operation, Sign, exact, parts
+from waysaid.number import Compare, Exact, Number, Operation, Order, Sign, exact, parts
 
 MARKS: tuple[Number, ...] = (1, parts(1, 2))
 """What numbers less than one are held against: common practice, no source."""
@@ -75,3 +75,11 @@ def side_of(value: Exact | None, world: World) -> Number | None:
     """Return the number compared that has the value, as the problem writes it."""
     found = [one for one in world.facts.written if exact(one) == value]
     return found[0] if len(found) == 1 else None
+
+
+def gainsays(state: State, number: Quantity, world: World) -> bool:
+    """Tell whether a number compared is not the one that a verdict made the larger."""
+    if state.verdict not in (Order.MORE, Order.LESS) or len(world.facts.numbers) != 2:
+        return False
+    larger, smaller = world.facts.numbers[:: 1 if state.verdict is Order.MORE else -1]
+    return number.value == smaller != larger

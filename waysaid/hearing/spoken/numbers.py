@@ -1,6 +1,7 @@
 """Where a number goes when it is said: the slot awaited, a result, or a frame of its own."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
@@ -322,8 +323,8 @@ def _after_verb(state: State, said: Quantity, world: World) -> Iterator[State]:
 def _shared(said: Quantity, world: World) -> Frame | None:
     """Return a fraction as the division it may be, where the problem divides whole numbers.
 
-    Or numbers with a point, which some way makes whole first. Wholes and parts, as one and four
-    fifths, are none.
+    Or numbers with a point, which some way makes whole first. Of a part that is multiplied, as the
+    half of two and a half, it is rather so many. Wholes and parts, as one and a fifth, are none.
     """
     leaf = said.leaf
     if not isinstance(leaf, Written) or leaf.form is not Form.PARTS or leaf.whole:
@@ -333,6 +334,9 @@ def _shared(said: Quantity, world: World) -> Frame | None:
     if top is None or top < bottom or top != int(top):
         return None
     left, right = Quantity(int(top), said.span), Quantity(bottom, said.span)
+    part = Fraction(1, bottom)
+    if Sign.TIMES in world.signs and part in (Fraction(one) % 1 for one in world.facts.numbers):
+        return Frame(left=left, sign=Sign.TIMES, right=right._replace(leaf=part))
     whole = all(isinstance(one, int) for one in world.facts.written)
     if not (whole and Sign.OVER in world.signs):
         divided = turned_side(Operation(Sign.OVER, int(top), bottom))

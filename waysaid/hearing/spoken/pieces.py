@@ -166,7 +166,7 @@ def _up_to(state: State, number: Quantity, value: Exact, world: World) -> Iterat
     whole = _put_together(sizes, value)
     if whole is None:
         return
-    draft = Draft(whole, RESULT_ALONE, number.span, number.leaf)
+    draft = Draft(as_written(whole, world), RESULT_ALONE, number.span, number.leaf)
     yield before.stepped(draft, weights.HOPPED, standing=number)
 
 

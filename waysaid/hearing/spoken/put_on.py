@@ -20,7 +20,7 @@ def part_put_on(state: State, number: Quantity, world: World) -> Iterator[State]
     eighths.
     """
     leaf = number.leaf
-    if world.hop is None or not world.parted or not _is_mixed(leaf):
+    if world.hop is None or not _is_mixed(leaf):
         return
     whole, rest = int(exact(leaf)), exact(exact(leaf) % 1)
     if _stands(state, whole, rest, world) or _near(state, whole, rest, world):

@@ -1,6 +1,7 @@
 """Ways with groups told by what they have in common with the problem: a share like it, a double."""
 
 from fractions import Fraction
+from math import lcm
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.frame import HOPS
@@ -22,6 +23,7 @@ def related(drafts: tuple[Draft, ...], world: World) -> Family | None:
         or tallied(drafts, world)
         or _part_by_part(drafts, world)
         or _in_each_whole(drafts, world)
+        or _tops_worked(drafts, world)
     )
 
 
@@ -143,6 +145,20 @@ def _in_each_whole(drafts: tuple[Draft, ...], world: World) -> Family | None:
         return None
     named = first.left == 1 or (first.result == 1 and not isinstance(first.left, int))
     return Family.CHUNK_OUT if named and len(drafts) > 1 and not first.whole else None
+
+
+def _tops_worked(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell the tops of two fractions worked with, both in the same parts: five minus three sixths.
+
+    Bottoms that are worked with, too, are no way.
+    """
+    numbers = [Fraction(one) for one in world.facts.numbers]
+    if world.hop is None or not world.parted or len(numbers) != 2:
+        return None
+    bottom = lcm(*(one.denominator for one in numbers))
+    tops = (exact(numbers[0] * bottom), exact(numbers[1] * bottom))
+    pairs = [pair for pair in map(pair_of, drafts) if pair and pair[1] is world.hop]
+    return Family.RENAME if [(one, other) for one, _, other in pairs] == [tops] else None
 
 
 def _turns(pair: tuple[Exact, Sign, Exact]) -> tuple[tuple[Exact, Exact], ...]:

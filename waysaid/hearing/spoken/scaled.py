@@ -62,9 +62,9 @@ def _works(draft: Draft, sign: Sign, ends: tuple[Exact, Exact]) -> bool:
 
 def halved_on(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell a number of a product halved and halved again: 36, 18, 9 for 0.25 x 36."""
-    pairs = [pair_of(draft) for draft in drafts]
-    if Sign.TIMES not in world.signs or len(pairs) < 2:
+    if Sign.TIMES not in world.signs or len(drafts) < 2:
         return None
+    pairs = [pair_of(draft) for draft in drafts]
     starts = [pair[0] for pair in pairs if pair and pair[1:] == (Sign.OVER, 2)]
     ends = [draft.stands for draft in drafts[:-1]]
     whole = len(starts) == len(pairs) and starts[0] in world.facts.numbers

@@ -19,7 +19,7 @@ from waysaid.hearing.spoken.numbers import number
 from waysaid.hearing.spoken.sharing import rest_told
 from waysaid.hearing.spoken.state import Said, State
 from waysaid.hearing.spoken.trail import Beam, Lattice, Taken, Trail, begun, keep
-from waysaid.hearing.spoken.verdict import JUDGING
+from waysaid.hearing.spoken.verdict import JUDGING, gainsaid
 from waysaid.hearing.spoken.world import World, told_in_tens
 from waysaid.hearing.word import Pause
 from waysaid.hearing.worth import worth
@@ -274,9 +274,8 @@ def _finished(state: State, world: World) -> Iterator[State]:
         judges = isinstance(world.facts.problem, Compare | Claim)
         if judges and done.verdict is None:
             done = done.and_costs(weights.NO_VERDICT)
-        yield done.and_costs(
-            _left_over(done, world) + (0 if even_count(done, world) else weights.LOOSE)
-        )
+        odd = 0 if even_count(done, world) else weights.LOOSE
+        yield done.and_costs(_left_over(done, world) + odd + gainsaid(done, world))
 
 
 _MANY = 100

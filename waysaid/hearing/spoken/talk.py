@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.behind import ends_before, handed, lost, says
-from waysaid.hearing.spoken.claim import acts_last, claim, ended_on
+from waysaid.hearing.spoken.claim import acts_last, claim, claimed_late, ended_on
 from waysaid.hearing.spoken.denied import denied, unlike
 from waysaid.hearing.spoken.item import Item, is_number
 from waysaid.hearing.spoken.trail import Lattice
@@ -36,10 +36,10 @@ class Talk:
     `handed` where numbers end that are only given or taken back: I gave one back; `extra` where
     they end and `more` comes right behind: thirty more;
     `wonders` is whether a verdict is only asked for, or not known: I don't know which is bigger;
-    `claim` is the first number, where its reasons come right behind it; `acts` what the last
-    number may be, where it belongs to an act and nobody said what that comes to, and `acted` what
-    the act itself is of; `ends` the number that ends the line behind a pause or a word for a
-    result; `in_tenths` whether a number of one or more was told in tenths or hundredths.
+    `claim` is the first number, or one that was promised, where its reasons come right behind it;
+    `acts` what the last number may be, where it belongs to an act and nobody said what that comes
+    to, and `acted` what the act itself is of; `ends` the number that ends the line behind a pause
+    or a word for a result; `in_tenths` whether one or more was told in tenths or hundredths.
     """
 
     marks: frozenset[Meaning]
@@ -109,7 +109,7 @@ def talk_of(items: Lattice) -> Talk:
         wonders=_wonders(items),
         judged=_judged(items),
         denied=frozenset(denied(items)),
-        claim=claim(phrases),
+        claim=claim(phrases) or claimed_late(phrases),
         acts=acts,
         acted=acted,
         ends=ended_on(phrases),

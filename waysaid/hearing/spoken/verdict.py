@@ -9,8 +9,9 @@ from waysaid.hearing.spoken.anew import bottom_of, named_anew, side_anew
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
-from waysaid.hearing.spoken.gap import missing
+from waysaid.hearing.spoken.gap import gainsays, missing
 from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.scale import HALF
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
@@ -84,14 +85,15 @@ def _ordered(state: State, item: Item, order: Order, world: World) -> Iterator[S
             yield replace(after, free=True)
     if state.frame.bare is not None:
         yield from _of_number(state, item, order, side, world)
-    unnamed = state.frame.left is None
+    unnamed, apart = state.frame.left is None, item.pause is not Pause.NONE
     for after in closed(state, world):
-        if (unnamed or side is None) and not item.against:
-            yield after.framed(Frame(verb=item.meaning, wants=Slot.RIGHT), int(side is not None))
+        if (unnamed or apart or side is None) and not item.against:
+            more = int(side is not None and not apart)
+            yield after.framed(Frame(verb=item.meaning, wants=Slot.RIGHT), more)
         if unnamed:
-            yield from _of_none(after, item, order, world)
+            yield from (one.and_costs(int(apart)) for one in _of_none(after, item, order, world))
         else:
-            yield _judged(after, order, side, world).and_costs(int(side is None))
+            yield _judged(after, order, side, world).and_costs(int(side is None or apart))
 
 
 def _of_number(
@@ -176,7 +178,7 @@ def _side(value: Exact | None, problem: Compare, state: State) -> int | None:
         return None
     sizes = _SIZES if has_point(problem) else ()
     ways = [sides, *([exact(one * size) for one in sides] for size in sizes)]
-    tops = _tops(sides, state)
+    tops = _tops(sides, state) or _top_beside_half(sides)
     if tops is not None:
         ways.append(tops)
     found = {named.index(value) for named in ways if value in named}
@@ -192,6 +194,14 @@ def _tops(sides: list[Exact], state: State) -> list[Exact] | None:
     return [exact(one * bottom) for one, bottom in zip(sides, bottoms, strict=True)]
 
 
+def _top_beside_half(sides: list[Exact]) -> list[Exact] | None:
+    """Return the top of a fraction held against a half, and half its bottom; None of others."""
+    bottoms = [Fraction(one).denominator for one in sides if one != HALF]
+    if len(bottoms) != 1 or bottoms[0] == 1:
+        return None
+    return [exact(one * bottoms[0]) for one in sides]
+
+
 def named_first(state: State, world: World) -> Iterator[State]:
     """Yield the state in which a number compared is named before its reasons: it is the larger."""
     problem, named = world.facts.problem, state.frame.left
@@ -202,6 +212,17 @@ def named_first(state: State, world: World) -> Iterator[State]:
         return
     verdict = Order.MORE if named.value == sides[0] else Order.LESS
     yield replace(state, frame=Frame(), spoken=None, verdict=verdict, so=False)
+
+
+def gainsaid(state: State, world: World) -> int:
+    """Return how odd it is that a line ends on the number that its verdict makes the smaller one.
+
+    Of `the other is sixty five, es mayor el cero coma siete` the larger is the one named last.
+    """
+    last = state.bare[-1] if state.bare else None
+    if last is None or last.after < len(state.drafts):
+        return 0
+    return weights.RESTATED if gainsays(state, last.quantity, world) else 0
 
 
 JUDGING = (Meaning.LARGER, Meaning.SMALLER)
