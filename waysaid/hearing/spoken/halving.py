@@ -12,7 +12,7 @@ from waysaid.hearing.spoken.refer import both_by_two
 from waysaid.hearing.spoken.scale import by_two, unnamed
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Operation, Sign
+from waysaid.number import Compare, Operation, Sign
 
 
 def unnamed_scaled(state: State, item: Item, world: World) -> Iterator[State]:
@@ -63,7 +63,7 @@ def again(state: State, item: Item, world: World) -> Iterator[State]:
         yield state.framed(Frame(left=replace(state.standing, said=False)))
         yield state.and_costs(weights.IGNORED)
     else:
-        yield state
+        yield state.and_costs(weights.FREE if isinstance(world.facts.problem, Compare) else 0)
     if frame.empty and isinstance(last, Operation) and not isinstance(last.right, Operation):
         right = Quantity(last.right, item.span)
         yield state.framed(Frame(sign=last.sign, right=right), 1)

@@ -23,7 +23,7 @@ from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.talk import Talk, talk_of
 from waysaid.hearing.spoken.world import World, asks, world_of
 from waysaid.hearing.word import words_of
-from waysaid.number import Language, Problem, Remainder, leaves
+from waysaid.number import Language, Order, Problem, Remainder, leaves
 from waysaid.ways import Family, Step
 
 WEIGHED = 6
@@ -67,6 +67,8 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     state = state._replace(drafts=drafts)
     match = _matched(state.drafts, world)
     answer = outcome(state, talk, match, world)
+    if isinstance(answer, Order) and state.verdict is None:
+        state = state._replace(verdict=answer)
     family = _family(state, match, talk, world)
     if family is Family.KNOWN_FACT and answer is None and not state.drafts:
         family = family if talk.marks.isdisjoint(_NOT_KNOWN) else None

@@ -29,6 +29,7 @@ from waysaid.number import Compare, Form, Operation, Sign, Written, exact
 
 def number(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Yield the states after a number; in a problem that divides, 60/4 is a division, too."""
+    yield from _shared_on(state, said, world)
     pair = _shared(said, world)
     if pair is not None:
         if state.frame.empty:
@@ -318,6 +319,20 @@ def _after_verb(state: State, said: Quantity, world: World) -> Iterator[State]:
         return
     for after in closed(state, world):
         yield after.framed(Frame(left=said))
+
+
+def _shared_on(state: State, said: Quantity, world: World) -> Iterator[State]:
+    """Yield the sharing of what was just worked out: three eights is twenty four over four."""
+    frame, bottom = state.frame, bottom_of(said.leaf) if world.groups else None
+    if bottom is None or said.value is None or frame.result is not None:
+        return
+    top = exact(said.value * bottom)
+    if top != frame.comes_to or top <= bottom:
+        return
+    worked = replace(frame, result=said._replace(leaf=top), wants=Slot.NONE)
+    for after in closed(state.framed(worked), world):
+        left = said._replace(leaf=top)
+        yield after.framed(Frame(left=left, sign=Sign.OVER, right=said._replace(leaf=bottom)))
 
 
 def _shared(said: Quantity, world: World) -> Frame | None:

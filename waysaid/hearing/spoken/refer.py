@@ -43,13 +43,17 @@ def refer(state: State, item: Item, world: World) -> Iterator[State]:
         for after in number(state, said, world):
             yield after.and_costs(more + (0 if awaited or compared else weights.IGNORED))
     if not awaited:
-        yield state
+        of_two = isinstance(world.facts.problem, Compare) and item.meaning in _THE_OTHER
+        yield state.and_costs(weights.FREE if of_two else 0)
     elif item.meaning is Meaning.OTHER:
         yield state.and_costs(weights.NEXT)
 
 
 _SIDES = (Meaning.FIRST, Meaning.LAST, Meaning.OTHER)
 """Words for one of two numbers compared."""
+
+_THE_OTHER = (Meaning.OTHER, Meaning.REST)
+"""Words that are seldom said of two numbers compared without meaning the other."""
 
 
 def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int]]:
@@ -73,6 +77,9 @@ def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int
             yield from ((one, 0) for one in sorted(numbers, key=exact)[:1])
         case Meaning.OTHER:
             named = _named(state)
+            if isinstance(world.facts.problem, Compare) and state.spoken is not None:
+                spoken = state.spoken.value
+                named = [spoken] if spoken in world.facts.numbers else named
             others = [one for one in numbers if exact(one) not in named[-1:]]
             yield from ((one, weights.POINTED if len(others) > 1 else 0) for one in others)
         case Meaning.REST:

@@ -7,7 +7,7 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.world import World
-from waysaid.number import Exact, Operation, Sign, apply
+from waysaid.number import Claim, Exact, Operation, Sign, apply
 from waysaid.ways import Family
 
 _AGAINST = {Sign.TIMES: Sign.OVER, Sign.OVER: Sign.TIMES}
@@ -72,7 +72,10 @@ def halved_on(drafts: tuple[Draft, ...], world: World) -> Family | None:
 
 
 def top_and_bottom(drafts: tuple[Draft, ...], world: World) -> Family | None:
-    """Tell top and bottom of one fraction made those of the other: 2 x 2 = 4, 3 x 2 = 6."""
+    """Tell top and bottom of one fraction made those of the other: 2 x 2 = 4, 3 x 2 = 6.
+
+    Or, of a claim, a top made of its own bottom: 3/6, for half of six is three.
+    """
     if not world.fractions:
         return None
     pairs = [(pair_of(draft), draft.forced) for draft in drafts]
@@ -85,4 +88,6 @@ def top_and_bottom(drafts: tuple[Draft, ...], world: World) -> Family | None:
     for one, other in (world.fractions, world.fractions[::-1]):
         if set(zip(one, other, strict=True)) <= made:
             return Family.RENAME
-    return None
+    top_of_bottom = {(bottom, top) for top, bottom in world.fractions if top > 1}
+    claimed = isinstance(world.facts.problem, Claim) and not made.isdisjoint(top_of_bottom)
+    return Family.RENAME if claimed else None
