@@ -65,7 +65,33 @@ _ANEW = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("problem", "said", "steps", "answer"), [*_CUT, *_MORE, *_ANEW])
+_ON = [
+    ("90% of 70", "el diez por ciento es siete y se lo quito a setenta, sesenta y tres",
+     ["10% of 70 = 7", "70 - 7 = 63"], "63"),
+    ("90% of 70", "ten percent is seven and I take it off seventy, sixty three",
+     ["10% of 70 = 7", "70 - 7 = 63"], "63"),
+    ("0.8 + 0.5", "a cero coma ocho le faltan dos décimas para uno y quedan tres, uno coma tres",
+     ["0.8 + 0.2 = 1", "1 + 3/10 = 1.3"], "1.3"),
+    ("38 + 27", ("al treinta y ocho le faltan dos para cuarenta "
+     "y quedan veinticinco, sesenta y cinco"),
+     ["38 + 2 = 40", "40 + 25 = 65"], "65"),
+    ("0.8 + 0.5", ("le paso dos décimas al cero coma ocho y se hace uno, "
+     "y el otro queda en tres décimas, uno coma tres"),
+     ["0.8 + 0.2 = 1", "0.5 - 0.2 = 0.3", "1 + 3/10 = 1.3"], "1.3"),
+    ("4.7 - 0.9", ("cuatro coma siete menos uno tres coma siete "
+     "y le quito una décima más tres coma seis"), ["4.7 - 1 = 3.7", "3.7 - 1/10 = 3.6"], "3.6"),
+    ("6.2 - 3.8", ("six point two minus four is two point two "
+     "and take away another point two so it's two"), ["6.2 - 4 = 2.2", "2.2 - 0.2 = 2"], "2"),
+    ("3/4 x 8", "three eights is twenty four over four is six",
+     ["3 x 8 = 24", "24 / 4 = 6"], "6"),
+    ("5 x 2 1/2", "cinco por dos diez y cinco medios dos y medio, doce y medio",
+     ["5 x 2 = 10", "5 x 1/2 = 2 1/2", "10 + 2 1/2 = 12 1/2"], "12 1/2"),
+    ("10 - 3.6", ("three point six and point four is four and six more is ten "
+     "so six point four"), ["3.6 + 0.4 = 4", "4 + 6 = 10", "0.4 + 6 = 6.4"], "6.4"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("problem", "said", "steps", "answer"), [*_CUT, *_MORE, *_ANEW, *_ON])
 def test_parts_are_heard_as_they_were_cut_put_on_and_renamed(problem, said, steps, answer):
     heard = read(parse(problem), said, _language(said))
     assert [one.step.text for one in heard.told] == steps
@@ -94,6 +120,15 @@ _WAYS = [
         "half of a half is a quarter and half of a quarter is an eighth so it's three "
         "eighths"),
      "break-up"),
+    ("25% of 84", "eighty four over four is twenty one", "rename"),
+    ("10% of 45", "move it over one place four point five", "benchmark"),
+    ("15% of 60", "fifteen percent is ten percent and five percent so six and three, nine",
+     "benchmark"),
+    ("0.65 + 0.7", "0.65 + 0.3 = 0.95 + 0.4 = 1.35", "jump"),
+    ("2/3 ? 4/6", "son iguales porque multiplico arriba y abajo por dos", "rename"),
+    ("2/3 = 8/12 ?", "true you times the top and bottom by four", "rename"),
+    ("1/2 = 3/6 ?", "true because half of six is three", "rename"),
+    ("5/6 - 1/2", "la mitad de seis es tres, entonces cinco menos tres, dos sextos", "rename"),
     ("1/3 x 39", "un tercio de treinta es diez y un tercio de nueve es tres, trece", "break-up"),
 ]  # fmt: skip
 
@@ -103,6 +138,29 @@ def test_the_way_with_parts_is_told(problem, said, family):
     assert read(parse(problem), said, _language(said)).family == family
 
 
+_VERDICTS = [
+    ("2/3 ? 3/5", ("dos tercios son diez quinceavos y tres quintos son nueve quinceavos, "
+     "gana dos tercios"), ">"),
+    ("0.7 ? 0.65", ("cero coma siete es setenta centésimas y el otro sesenta y cinco, "
+     "es mayor el cero coma siete"), ">"),
+    ("5/12 ? 1/2", "five is less than half of twelve so it's smaller", "<"),
+    ("3/5 ? 1/2", "three is more than half of five so three fifths", ">"),
+    ("2/5 ? 2/7", "sevenths are smaller so two fifths", ">"),
+    ("0.45 ? 0.5", "point five is a half and the other one is a bit less", "<"),
+    ("3/4 ? 5/8", "tres cuartos son seis octavos y el otro es menos", ">"),
+    ("3/4 ? 5/6", "the smaller is three quarters", "<"),
+    ("6/7 ? 3/8", ("seis séptimos está casi en el entero y tres octavos ni a la mitad llega, "
+     "es mayor el primero"), ">"),
+    ("4/5 of 30", ("four fifths is one fifth less than the whole "
+     "so it's twenty four because a fifth is six"), "24"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("problem", "said", "answer"), _VERDICTS)
+def test_the_verdict_is_of_the_number_it_was_said_of(problem, said, answer):
+    assert read(parse(problem), said, _language(said)).answer_text == answer
+
+
 def _language(said):
-    spanish = (" y ", " el ", " la ", "cuatro", "siete", " lo ")
+    spanish = (" y ", " el ", " la ", "cuatro", "siete", " lo ", " son ", " al ")
     return Language.ES if any(one in f" {said} " for one in spanish) else Language.EN

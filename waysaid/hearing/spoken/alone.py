@@ -61,7 +61,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
     known = value <= 10 or value % 10 == 0 or value in world.facts.numbers
     if state.free and known and not (judged and value in world.facts.numbers):
         more = 0 if _digit_of(number, state.standing) else weights.FREE
-        more += weights.RESTATED if gainsays(state, number, world) else 0
+        more += weights.LOOSE if gainsays(state, number, world) else 0
         yield replace(state, free=False, rounded=number, cost=state.cost + more)
     if held_against(state, value, world):
         yield replace(state, apart=False)

@@ -42,11 +42,19 @@ def _promised_side(state: State, talk: Talk, problem: Compare) -> Order | None:
     """
     last = talk.promised.numeral if talk.promised else None
     left, right = worth(problem.left), worth(problem.right)
-    if last is None or left == right or (Meaning.SMALLER in talk.marks and state.heard > 1):
+    named = bool(state.drafts) or any(
+        one.quantity.value in (left, right) for one in state.bare[:-1]
+    )
+    only = not named and state.heard <= _TOLD
+    if last is None or left == right or (Meaning.SMALLER in talk.marks and not only):
         return None
     if exact(last.leaf) not in (left, right):
         return None
     return Order.MORE if exact(last.leaf) == left else Order.LESS
+
+
+_TOLD = 2
+"""How many numbers a line may have in which nothing is smaller but parts of a kind. Our choice."""
 
 
 def _as_another(state: State, talk: Talk) -> bool:
