@@ -47,13 +47,13 @@ COLUMNS = """\
 """
 FIRST = f"""
 Heard for the first time, as they were labelled first, before anything was changed for them
-(the figures of that day, not measured again; the last eight are of 2026-11-27, in this order, each
+(the figures of that day, not measured again; the last nine are of 2026-11-27, in this order, each
 after the engine was mended for what the one before had shown; garden is of groups, fractions,
 decimals, percents and comparisons alone, orchard of products, quotients
 and arrays, river of fractions, decimals, percents, comparisons, estimates and missing numbers,
 meadow of sums, differences, three addends and missing numbers, harbour of products and sharings,
-bakery, heard on the same day as harbour by the same engine, of fractions, decimals, percents and
-comparisons):
+bakery, heard by the same engine as harbour, of fractions, decimals, percents and comparisons, and fair
+of every kind, after what harbour and bakery had shown):
 
 {COLUMNS}\
 | morning | 185 | 91.4 | 94.9 | 2.8 | 94.1 | 93.9 |
@@ -67,6 +67,7 @@ comparisons):
 | meadow | 140 | 93.6 | 96.0 | 1.9 | 96.4 | 99.1 |
 | harbour | 150 | 95.3 | 95.6 | 2.1 | 97.3 | 98.5 |
 | bakery | 150 | 88.0 | 88.9 | 8.9 | 97.3 | 98.5 |
+| fair | 200 | 92.5 | 93.9 | 2.5 | 96.5 | 96.1 |
 """
 SURE = """
 ## How sure
