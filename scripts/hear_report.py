@@ -52,8 +52,8 @@ after the engine was mended for what the one before had shown; garden is of grou
 decimals, percents and comparisons alone, orchard of products, quotients
 and arrays, river of fractions, decimals, percents, comparisons, estimates and missing numbers,
 meadow of sums, differences, three addends and missing numbers, harbour of products and sharings,
-bakery, heard by the same engine as harbour, of fractions, decimals, percents and comparisons, and fair
-of every kind, after what harbour and bakery had shown):
+bakery, heard by the same engine as harbour, of fractions, decimals, percents and comparisons, and
+fair of every kind, after what harbour and bakery had shown):
 
 {COLUMNS}\
 | morning | 185 | 91.4 | 94.9 | 2.8 | 94.1 | 93.9 |
