@@ -6,7 +6,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
-from waysaid.number import Exact, exact
+from waysaid.number import Exact, Order, exact
 
 Phrase = list[Item]
 """What was plainly said in one place, all of it ending at the same word."""
@@ -113,6 +113,34 @@ def acts_last(phrases: list[Phrase], items: Lattice) -> tuple[frozenset[Exact], 
 def _values(items: Iterable[Item]) -> frozenset[Exact]:
     return frozenset(exact(one.numeral.leaf) for one in items if one.numeral)
 
+
+def side_ended_on(phrases: list[Phrase]) -> Order | None:
+    """Return how a line ends on a side behind `so`: so it's the left one, so right is bigger."""
+    promised, side, found = False, None, None
+    for phrase in phrases:
+        said = {one.meaning for one in phrase if one.meaning}
+        order = next((order for word, order in _ORDERS.items() if word in said), None)
+        named = _side(phrase, said) if promised else None
+        if named is not None:
+            side, found = named, None if Meaning.TRUE in said else named
+        elif side is not None and order is not None:
+            found = side if order is Order.MORE else side.turned
+        elif Meaning.SO in said or said.isdisjoint(_BETWEEN):
+            side, found = None, None
+        promised = Meaning.SO in said or (promised and not said.isdisjoint(_BETWEEN))
+    return found
+
+
+def _side(phrase: Phrase, said: set[Meaning]) -> Order | None:
+    """Return which side is larger where the one named is; `left` and `right` alone name one."""
+    alone = all(one.end - one.start == 1 for one in phrase)
+    if Meaning.FIRST in said or (alone and Meaning.REST in said):
+        return Order.MORE
+    return Order.LESS if Meaning.LAST in said or (alone and Meaning.TRUE in said) else None
+
+
+_BETWEEN = _BY_THE_WAY | {Meaning.EQUALS}
+_ORDERS = {Meaning.LARGER: Order.MORE, Meaning.SMALLER: Order.LESS}
 
 _ACTS = frozenset({Meaning.ADD, Meaning.TAKE, Meaning.GIVE, Meaning.PLUS, Meaning.MINUS})
 

@@ -16,6 +16,8 @@ def on_comparison(
     """
     if talk.wonders and not state.heard:
         return None
+    if talk.side is not None:
+        return talk.side
     if verdict is Order.SAME and _as_another(state, talk):
         return None
     named = _first_named(talk, problem) or _promised_side(state, talk, problem)

@@ -5,12 +5,12 @@ from dataclasses import dataclass
 
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.behind import ends_before, handed, lost, says
-from waysaid.hearing.spoken.claim import acts_last, claim, claimed_late, ended_on
+from waysaid.hearing.spoken.claim import acts_last, claim, claimed_late, ended_on, side_ended_on
 from waysaid.hearing.spoken.denied import denied, unlike
 from waysaid.hearing.spoken.item import Item, is_number
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
-from waysaid.number import Exact, Form, Number, Sign, Verdict, Written, exact
+from waysaid.number import Exact, Form, Number, Order, Sign, Verdict, Written, exact
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +39,8 @@ class Talk:
     `claim` is the first number, or one that was promised, where its reasons come right behind it;
     `acts` what the last number may be, where it belongs to an act and nobody said what that comes
     to, and `acted` what the act itself is of; `ends` the number that ends the line behind a pause
-    or a word for a result; `in_tenths` whether one or more was told in tenths or hundredths.
+    or a word for a result, `side` how two numbers compare where it ends on one behind `so`;
+    `in_tenths` whether one or more was told in tenths or hundredths.
     """
 
     marks: frozenset[Meaning]
@@ -68,6 +69,7 @@ class Talk:
     acts: frozenset[Exact]
     acted: frozenset[Exact]
     ends: Item | None
+    side: Order | None
     in_tenths: bool
 
     @property
@@ -113,6 +115,7 @@ def talk_of(items: Lattice) -> Talk:
         acts=acts,
         acted=acted,
         ends=ended_on(phrases),
+        side=side_ended_on(phrases),
         in_tenths=any(_in_tenths(one) for phrase in phrases for one in phrase),
     )
 
