@@ -20,6 +20,7 @@ from waysaid.number import Language, answer_text, parse, say
 from waysaid.slips import Likely, Slip, SlipName, foresee, slip_answer, slip_note, slip_question
 from waysaid.strings import Curriculum, Idea, LinkKind, idea_name, ideas_asked, link_says, links
 from waysaid.strings.pool import ENOUGH, plain_in, problems_in
+from waysaid.strings.starter import GRADES
 from waysaid.strings.topic import Topic, topic_name
 from waysaid.talk import Body
 from waysaid.ways import (
@@ -365,10 +366,9 @@ def candidates_page() -> str:
         "(`waysaid/strings/topic_forms.py`): behind the number is then that of those in the usual "
         "form. Where there is no number, no string of the kind is composed."
     )
-    grades = range(7)
-    heads = ("kind", *(f"grade {grade}" if grade else "kindergarten" for grade in grades))
+    heads = ("kind", *(f"grade {grade}" if grade else "kindergarten" for grade in GRADES))
     rows = [
-        (topic_name(topic, Language.EN), *(_candidates(grade, topic) for grade in grades))
+        (topic_name(topic, Language.EN), *(_candidates(grade, topic) for grade in GRADES))
         for topic in Topic
     ]
     return _page("Candidates", about, [_table(heads, rows)])

@@ -18,7 +18,7 @@ from dataclasses import asdict
 from pathlib import Path
 
 from sweep_parts import ROOT, Part, parts
-from sweep_report import Showed, page, rows_of
+from sweep_report import Showed, failed, page, rows_of
 
 KEPT = ROOT / "docs" / "reference" / "sweep.jsonl"
 PAGE = ROOT / "docs" / "reference" / "sweep.md"
@@ -60,15 +60,11 @@ def run(part: Part, commit: str) -> Showed:
     minutes = round((time.monotonic() - began) / 60, 1)
     junit.with_suffix(".txt").write_text(done.stdout + done.stderr, encoding="utf-8")
     cases = list(ET.parse(junit).iter("testcase")) if junit.is_file() else []
-    failed = [case.get("name") or "" for case in cases if _failed(case)]
+    lost = [case.get("name") or "" for case in cases if failed(case)]
     if done.returncode not in (0, 1, NO_TESTS):
-        failed.append(f"pytest ended with {done.returncode}")
+        lost.append(f"pytest ended with {done.returncode}")
     rows = [row for case in cases for row in rows_of(case)]
-    return Showed(part.path, part.digest, commit, minutes, len(cases), failed, rows)
-
-
-def _failed(case: ET.Element) -> bool:
-    return case.find("failure") is not None or case.find("error") is not None
+    return Showed(part.path, part.digest, commit, minutes, len(cases), lost, rows)
 
 
 def _commit() -> str:

@@ -37,8 +37,8 @@ class Row:
         """Return the row as Markdown, with the commit that it was tried on."""
         cases = f"{'up to ' if self.drawn else ''}{self.cases:,}"
         held = "yes" if self.held else "**no**"
-        what = self.what
-        return f"| {what} | `{self.test}` | {cases} | {self.exceptions:,} | {held} | {commit} |"
+        told = f"{cases} | {self.exceptions:,} | {held} | {commit} |"
+        return f"| {self.what} | `{self.test}` | {told}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,11 +73,16 @@ def properties(case: ET.Element, name: str) -> list[str]:
     return [one.get("value", "") for one in found if one.get("name") == name]
 
 
+def failed(case: ET.Element) -> bool:
+    """Tell whether a test failed, or could not be set up."""
+    return case.find("failure") is not None or case.find("error") is not None
+
+
 def rows_of(case: ET.Element) -> Iterator[Row]:
     """Yield the rows of one test: its own notes, or what its generator may draw."""
     test = (case.get("classname") or "").removeprefix("tests.").replace(".", "/")
     name = (case.get("name") or "").replace("|", "/")
-    held = case.find("failure") is None and case.find("error") is None
+    held = not failed(case)
     notes = properties(case, NOTE)
     for note in notes:
         count, exceptions, what = note.split("|", 2)
@@ -93,16 +98,16 @@ def page(showed: Sequence[Showed], now: Mapping[str, str]) -> str:
     rows = [(row, one.commit) for one in showed for row in one.rows]
     rows.sort(key=lambda each: (each[0].test, each[0].what))
     stale = sum(one.digest != now[one.path] for one in showed) + len(now) - len(showed)
-    failed = sum(not row.held for row, _ in rows)
+    lost = sum(not row.held for row, _ in rows)
     head = HEAD.format(
         total=f"{len(rows):,}",
         cases=f"{sum(row.cases for row, _ in rows):,}",
-        failed=failed or "none",
+        failed=lost or "none",
         tests=f"{sum(one.tests for one in showed):,}",
         parts=len(showed),
         hours=round(sum(one.minutes for one in showed) / 60, 1),
         stale=f"{stale} of {len(now)} files wait to be run" if stale else "none waits to be run",
     )
     table = "".join(f"{row.line(commit)}\n" for row, commit in rows)
-    lost = [f"- `{one.path}` ({one.commit}): {name}" for one in showed for name in one.failed]
-    return head + table + ("\n## Failed\n\n" + "\n".join(lost) + "\n" if lost else "")
+    named = [f"- `{one.path}` ({one.commit}): {name}" for one in showed for name in one.failed]
+    return head + table + ("\n## Failed\n\n" + "\n".join(named) + "\n" if named else "")

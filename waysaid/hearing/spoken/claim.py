@@ -52,7 +52,7 @@ def claim(phrases: list[Phrase]) -> Item | None:
             if said and said.isdisjoint(_LEADS):
                 return None
         elif Meaning.BECAUSE in said:
-            return found if said.isdisjoint((Meaning.EQUALS, Meaning.FILLER, Meaning.IT)) else None
+            return _with_reasons(found, said)
         elif said.isdisjoint(_BY_THE_WAY):
             return None
     return None
@@ -74,8 +74,7 @@ def claimed_late(phrases: list[Phrase]) -> Item | None:
             found = None if last else found
             promised = False
         elif last is not None and Meaning.BECAUSE in said:
-            plain = said.isdisjoint((Meaning.EQUALS, Meaning.FILLER, Meaning.IT))
-            found, last = (last if plain else None), None
+            found, last = _with_reasons(last, said), None
         elif said.isdisjoint(_BY_THE_WAY):
             promised = Meaning.SO in said or (promised and Meaning.EQUALS in said)
             last = None
@@ -112,6 +111,12 @@ def acts_last(phrases: list[Phrase], items: Lattice) -> tuple[frozenset[Exact], 
 
 def _values(items: Iterable[Item]) -> frozenset[Exact]:
     return frozenset(exact(one.numeral.leaf) for one in items if one.numeral)
+
+
+def _with_reasons(number: Item, said: set[Meaning]) -> Item | None:
+    """Return a number behind which a word plainly is `because`, and no filler or `is` as well."""
+    plain = said.isdisjoint((Meaning.EQUALS, Meaning.FILLER, Meaning.IT))
+    return number if plain else None
 
 
 def side_ended_on(phrases: list[Phrase]) -> Order | None:
