@@ -29,6 +29,7 @@ from waysaid.number import (
     exact,
     has_form,
     parts,
+    sides,
     text,
     written,
 )
@@ -241,16 +242,32 @@ def side_anew(state: State, number: Quantity, value: Exact, world: World) -> Ite
     """Yield the state in which a number compared is said in another writing: seventy hundredths."""
     if not isinstance(world.facts.problem, Compare) and not _as_fraction(number, world):
         return
-    sides = [one for one in world.facts.written if exact(one) == value]
-    if len(sides) != 1 or text(sides[0]) == text(number.leaf):
+    yield from _side_worked_out(state, number, value, world)
+    own = [one for one in world.facts.written if exact(one) == value]
+    if len(own) != 1 or text(own[0]) == text(number.leaf):
         return
-    if odd_writing(sides[0], number.leaf):
+    if odd_writing(own[0], number.leaf):
         return
-    draft = Draft(sides[0], (Part.LEFT,), number.span, number.leaf)
+    draft = Draft(own[0], (Part.LEFT,), number.span, number.leaf)
     if any(draft.left == one.left for one in state.drafts):
         yield replace(state, spoken=number, so=False).and_costs(weights.REPEATED)
         return
     yield state.stepped(draft, spoken=number)
+
+
+def _side_worked_out(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
+    """Yield the side of a comparison that a number is the worth of: 54 and 56, of 6 x 9 and 7 x 8.
+
+    The first such side that was not worked out yet.
+    """
+    problem, done = world.facts.problem, [draft.left for draft in state.drafts]
+    if not isinstance(problem, Compare) or value in world.facts.numbers:
+        return
+    for side in sides(problem):
+        if isinstance(side, Operation) and worth(side) == value and side not in done:
+            draft = Draft(side, RESULT_ALONE, number.span, number.leaf)
+            yield state.stepped(draft, spoken=number)
+            return
 
 
 def _as_fraction(number: Quantity, world: World) -> bool:

@@ -1,15 +1,13 @@
 """The verdict on two numbers compared: a word for it, or the number that is named as the larger."""
 
 from waysaid.hearing.meaning import Meaning
-from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
 from waysaid.hearing.worth import worth
 from waysaid.number import Compare, Order, Remainder, Verdict, exact
 
 
-def on_comparison(
-    verdict: Remainder | Order | Verdict | None, state: State, talk: Talk, problem: Compare
-) -> Remainder | Order | Verdict | None:
+def on_comparison(state: State, talk: Talk, problem: Compare) -> Remainder | Order | Verdict | None:
     """Return the verdict on a comparison: none only asked for, nor one that is agreement.
 
     Where none was told, one number said to be the other is the same: a half is two quarters.
@@ -18,6 +16,7 @@ def on_comparison(
         return None
     if talk.side is not None:
         return talk.side
+    verdict = _verdict(state, talk, problem)
     if verdict is Order.SAME and _as_another(state, talk):
         return None
     named = _first_named(talk, problem) or _promised_side(state, talk, problem)
@@ -26,6 +25,29 @@ def on_comparison(
     compared = {problem.left, problem.right}
     same = any({draft.left, draft.result} == compared for draft in state.drafts)
     return Order.SAME if verdict is None and same else verdict
+
+
+def _verdict(state: State, talk: Talk, problem: Compare) -> Remainder | Order | Verdict | None:
+    """Return the verdict said, if any; also the number that is named last, as the larger one.
+
+    A line that ends on `the same` says so, whatever number came before it; not where that is a
+    reason, as of tops.
+    """
+    if talk.even and Meaning.BECAUSE not in talk.marks and state.verdict in (None, Order.SAME):
+        return Order.SAME
+    last = state.bare[-1] if state.bare else None
+    if last is None or (state.verdict is not None and not _overrules(last, state)):
+        return state.verdict
+    value = last.quantity.value
+    sides = [worth(problem.left), worth(problem.right)]
+    if value not in sides or sides[0] == sides[1]:
+        return state.verdict
+    return Order.MORE if sides.index(value) == 0 else Order.LESS
+
+
+def _overrules(last: Bare, state: State) -> bool:
+    """Tell whether a number named in the end goes before `the same`: same tops, so a third."""
+    return state.verdict is Order.SAME and last.final and len(state.bare) == 1
 
 
 def _first_named(talk: Talk, problem: Compare) -> Order | None:

@@ -246,7 +246,8 @@ def _because(state: State, item: Item, world: World) -> Iterator[State]:
     """Await what led to a result: to the step just said, or to a number said alone."""
     if state.frame.bare is not None and state.frame.left is not None:
         yield from reasoned(replace(state, frame=Frame()), state.frame.left)
-        yield from named_first(state, world)
+        if not item.noise:
+            yield from named_first(state, world)
         state = state.and_costs(1)
     for after in closed(replace(state, so=True), world):
         said = bool(after.drafts) and after.drafts[-1].result is not None and not after.bare

@@ -131,7 +131,7 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
             said = _THAN.get(meaning, meaning)
             more = Item(place, end, span, pause, said, None, noise + doubtful)
             found.append(replace(more, against=True) if said is not meaning else more)
-    found = _verdicts_whole(_kept_whole(found))
+    found = _verdicts_whole(_kept_whole(found), words, lexicon)
     if _ends_line(readings, words) and _promised(place, words, lexicon):
         found = [one if one.numeral else replace(one, noise=one.noise + _CUT) for one in found]
     if all(item.noise for item in found):
@@ -140,19 +140,26 @@ def _items_at(words: tuple[Word, ...], place: int, lexicon: Lexicon) -> tuple[It
 
 
 def _kept_whole(found: list[Item]) -> list[Item]:
-    """Return the items without an odd word of correcting that begins a plain phrase: or so."""
+    """Return the items without an odd word of correcting that begins a plain phrase: or so.
+
+    Nor a filler that begins a plain word for a result: así que.
+    """
     longest = max((one.end for one in found if one.meaning and not one.noise), default=0)
+    result = max(
+        (one.end for one in found if one.meaning is Meaning.SO and not one.noise), default=0
+    )
     return [
         one
         for one in found
-        if one.meaning is not Meaning.CORRECT or not one.noise or one.end >= longest
+        if (one.meaning is not Meaning.CORRECT or not one.noise or one.end >= longest)
+        and (one.meaning is not Meaning.FILLER or one.end >= result)
     ]
 
 
-def _verdicts_whole(found: list[Item]) -> list[Item]:
+def _verdicts_whole(found: list[Item], words: tuple[Word, ...], lexicon: Lexicon) -> list[Item]:
     """Return the items, of verdicts that end with `than` or without it only those with it.
 
-    What is larger than another is not the larger one.
+    What is larger than another is not the larger one. `Than` alone is no verdict, as `grande` is.
     """
     ends: dict[tuple[Meaning | None, int], list[int]] = {}
     for item in found:
@@ -165,7 +172,8 @@ def _verdicts_whole(found: list[Item]) -> list[Item]:
             continue
         same = ends.get((item.meaning, item.noise), [item.end])
         if item.end == max(same):
-            kept.append(replace(item, against=True) if len(same) > 1 else item)
+            ends_so = len(same) > 1 and not _may_mean(words, item.end - 1, lexicon, _VERDICTS, True)
+            kept.append(replace(item, against=True) if ends_so else item)
     return kept
 
 

@@ -15,7 +15,6 @@ from waysaid.hearing.spoken.rest import only_shared, still_to_share
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
 from waysaid.hearing.spoken.world import World, asks, slip_begun, told_in_tens
-from waysaid.hearing.worth import worth
 from waysaid.number import (
     Blank,
     Claim,
@@ -37,11 +36,11 @@ _STORY = 2
 
 def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid | None:
     """Return the answer that was said: a verdict where one is asked for, else a number."""
-    verdict = _verdict(state, world)
+    verdict = state.verdict
     if isinstance(world.facts.problem, Claim):
         return _on_claim(verdict, talk)
     if isinstance(world.facts.problem, Compare):
-        return on_comparison(verdict, state, talk, world.facts.problem)
+        return on_comparison(state, talk, world.facts.problem)
     said = _worked_out(verdict, state, talk, match, world)
     if still_to_share(said, state, world) or only_shared(said, world):
         said = None
@@ -357,21 +356,6 @@ def _named_again(one: Bare, state: State, world: World) -> bool:
     return value not in ends and len(state.bare) + len(state.drafts) > 1
 
 
-def _verdict(state: State, world: World) -> Remainder | Order | Verdict | None:
-    """Return the verdict said, if any; of a comparison also the larger number, if named last."""
-    problem = world.facts.problem
-    if not isinstance(problem, Compare):
-        return state.verdict
-    last = state.bare[-1] if state.bare else None
-    if last is None or (state.verdict is not None and not _overrules(last, state)):
-        return state.verdict
-    value = last.quantity.value
-    sides = [worth(problem.left), worth(problem.right)]
-    if value not in sides:
-        return state.verdict
-    return Order.MORE if sides.index(value) == 0 else Order.LESS
-
-
 def _shared_out(state: State, told: Remainder) -> bool:
     """Tell whether what was left over is shared out in the end: two left, so six and a half."""
     last = state.bare[-1] if state.bare else None
@@ -381,11 +365,6 @@ def _shared_out(state: State, told: Remainder) -> bool:
     if isinstance(value, int):
         return told.groups < value <= told.groups + told.left
     return last.final and told.groups < value < told.groups + 1
-
-
-def _overrules(last: Bare, state: State) -> bool:
-    """Tell whether a number named in the end goes before `the same`: same tops, so a third."""
-    return state.verdict is Order.SAME and last.final and len(state.bare) == 1
 
 
 def _last_said(state: State, world: World) -> Number | None:

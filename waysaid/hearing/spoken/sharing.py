@@ -18,8 +18,10 @@ from waysaid.hearing.worth import worth
 from waysaid.number import (
     Blank,
     Claim,
+    Compare,
     Equation,
     Operation,
+    Order,
     Remainder,
     Sign,
     exact,
@@ -239,9 +241,12 @@ def each_gets(state: State, count: Quantity, world: World) -> Iterator[State]:
 
 
 def both_sides(state: State, number: Quantity, world: World) -> Iterator[State]:
-    """Yield both sides of a claim worked out with what they come to: both make twelve."""
+    """Yield both sides worked out with what they come to: both make twelve.
+
+    Two sums compared are then said to be the same.
+    """
     problem = world.facts.problem
-    if not state.both or not isinstance(problem, Claim) or state.drafts:
+    if not state.both or not isinstance(problem, Claim | Compare) or state.drafts:
         return
     worked = sides(problem)
     if number.value not in map(worth, worked):
@@ -251,8 +256,12 @@ def both_sides(state: State, number: Quantity, world: World) -> Iterator[State]:
         for side in worked
         if isinstance(side, Operation)
     )
+    if not drafts:
+        return
     cost = state.cost - weights.UNTRACED * all(worth(side) == number.value for side in worked)
-    yield replace(state, drafts=drafts, both=False, so=False, standing=number, cost=cost)
+    same = Order.SAME if isinstance(problem, Compare) else state.verdict
+    done = replace(state, drafts=drafts, both=False, so=False, standing=number, cost=cost)
+    yield replace(done, verdict=same)
 
 
 def both_scaled(state: State, number: Quantity, world: World) -> Iterator[State]:

@@ -40,7 +40,8 @@ class Talk:
     `acts` what the last number may be, where it belongs to an act and nobody said what that comes
     to, and `acted` what the act itself is of; `ends` the number that ends the line behind a pause
     or a word for a result, `side` how two numbers compare where it ends on one behind `so`;
-    `in_tenths` whether one or more was told in tenths or hundredths.
+    `in_tenths` whether one or more was told in tenths or hundredths; `even` whether the line ends,
+    behind its last number, on the words that two are the same.
     """
 
     marks: frozenset[Meaning]
@@ -71,6 +72,7 @@ class Talk:
     ends: Item | None
     side: Order | None
     in_tenths: bool
+    even: bool
 
     @property
     def got(self) -> bool:
@@ -117,6 +119,7 @@ def talk_of(items: Lattice) -> Talk:
         ends=ended_on(phrases),
         side=side_ended_on(phrases),
         in_tenths=any(_in_tenths(one) for phrase in phrases for one in phrase),
+        even=_even(phrases),
     )
 
 
@@ -130,6 +133,17 @@ def _marks(items: Lattice) -> frozenset[Meaning]:
         said = {one.meaning for one in phrase if one.meaning}
         found |= said - ({Meaning.GIVE} if Meaning.ADD in said else set())
     return frozenset(found)
+
+
+def _even(phrases: list[list[Item]]) -> bool:
+    """Tell whether a line ends on a plain `the same`, with no number and no reasons behind it."""
+    for phrase in reversed(phrases):
+        said = {one.meaning for one in phrase if one.meaning}
+        if Meaning.EQUAL in said or any(one.numeral for one in phrase):
+            return Meaning.EQUAL in said
+        if said.isdisjoint((Meaning.FILLER, Meaning.IT, Meaning.THINK)):
+            return False
+    return False
 
 
 def _in_tenths(item: Item) -> bool:

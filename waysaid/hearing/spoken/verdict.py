@@ -15,13 +15,16 @@ from waysaid.hearing.spoken.scale import HALF
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.word import Pause
+from waysaid.hearing.worth import worth
 from waysaid.number import (
     Claim,
     Compare,
     Exact,
+    Form,
     Order,
     Sign,
     Verdict,
+    Written,
     exact,
     has_point,
     value_of,
@@ -118,6 +121,8 @@ def _of_none(state: State, item: Item, order: Order, world: World) -> Iterator[S
     subject, problem = state.spoken, world.facts.problem
     assert isinstance(problem, Compare)
     side = None if subject is None else _side(subject.value, problem, state)
+    if side is not None and not item.against:
+        side = _borne_out(state, side, order, problem)
     judged_on = _judged(state, order, side, world).and_costs(int(side is None))
     if item.against and subject is not None:
         yield judged_on.framed(Frame(verb=item.meaning, left=subject, wants=Slot.RIGHT))
@@ -127,6 +132,23 @@ def _of_none(state: State, item: Item, order: Order, world: World) -> Iterator[S
         yield _judged(state, order, 0, world).and_costs(1)
     else:
         yield judged_on
+
+
+def _borne_out(state: State, side: int, order: Order, problem: Compare) -> int:
+    """Return which number `it's bigger` is said of, where both were just named in parts alike.
+
+    Of `four fifths is eight tenths and the other only seven` it is what the parts bear out; else
+    the one named last.
+    """
+    values = [value_of(problem.left), value_of(problem.right)]
+    name, last = named_anew(state).get(values[1 - side]), state.spoken and state.spoken.value
+    sizes = [bottom_of(name)] if name is not None else []
+    sizes += _SIZES if isinstance(name, Written) and name.form is Form.DECIMAL else []
+    alike = last in (values[side], *(exact(values[side] * one) for one in sizes if one))
+    if name is None or not alike or worth(name) != values[1 - side]:
+        return side
+    larger = int(values[1] > values[0])
+    return larger if order is Order.MORE else 1 - larger
 
 
 def _of_the_first(state: State) -> bool:
