@@ -47,13 +47,13 @@ COLUMNS = """\
 """
 FIRST = f"""
 Heard for the first time, as they were labelled first, before anything was changed for them
-(the figures of that day, not measured again; the last nine are of 2026-11-27, in this order, each
-after the engine was mended for what the one before had shown; garden is of groups, fractions,
-decimals, percents and comparisons alone, orchard of products, quotients
-and arrays, river of fractions, decimals, percents, comparisons, estimates and missing numbers,
-meadow of sums, differences, three addends and missing numbers, harbour of products and sharings,
-bakery, heard by the same engine as harbour, of fractions, decimals, percents and comparisons, and
-fair of every kind, after what harbour and bakery had shown):
+(the figures of that day, not measured again; from yard to fair they are of 2026-11-27 and those
+behind of 2026-11-28, in this order, each after the engine was mended for what the one before had
+shown; garden is of groups, fractions, decimals, percents and comparisons alone, orchard of
+products, quotients and arrays, river of fractions, decimals, percents, comparisons, estimates and
+missing numbers, meadow of sums, differences, three addends and missing numbers, harbour of products
+and sharings, bakery, heard by the same engine as harbour, of fractions, decimals, percents and
+comparisons, fair of every kind, after what harbour and bakery had shown, and island of every kind):
 
 {COLUMNS}\
 | morning | 185 | 91.4 | 94.9 | 2.8 | 94.1 | 93.9 |
@@ -68,6 +68,7 @@ fair of every kind, after what harbour and bakery had shown):
 | harbour | 150 | 95.3 | 95.6 | 2.1 | 97.3 | 98.5 |
 | bakery | 150 | 88.0 | 88.9 | 8.9 | 97.3 | 98.5 |
 | fair | 200 | 92.5 | 93.9 | 2.5 | 96.5 | 96.1 |
+| island | 200 | 91.0 | 91.8 | 5.3 | 94.5 | 95.5 |
 """
 SURE = """
 ## How sure
