@@ -97,6 +97,18 @@ TEXTS = """() => {
 """All that a page holds in words: its texts, hidden ones too, and its attributes."""
 
 
+ORDER = """() => {
+  const add = EventSource.prototype.addEventListener;
+  EventSource.prototype.addEventListener = function (kind, hear) {
+    add.call(this, kind, (event) => {
+      hear(event);
+      if (kind === "state") window.order = JSON.parse(event.data).order;
+    });
+  };
+}"""
+"""Makes a page keep the order of the state that it shows."""
+
+
 class Watchers:
     """The class's screens, and everything that is sent to them."""
 
@@ -105,6 +117,7 @@ class Watchers:
         self.boards = []
         for path in self.paths:
             page = open_page()
+            page.add_init_script(f"({ORDER})()")
             page.goto(hall.origin + path)
             self.boards.append(Board(page))
         self.keys: set[str] = set()
@@ -131,9 +144,10 @@ class Watchers:
 
     def look(self, view: str, answer_said: bool = False) -> None:
         """Search all that the class's screens hold or are sent for what is private."""
-        for board in self.boards:
-            board.page.wait_for_selector(f'#main[data-view="{view}"]')
         order = self.hall.state(self.talk)["order"]
+        for board in self.boards:
+            board.page.wait_for_function("order => window.order >= order", arg=order)
+            board.page.wait_for_selector(f'#main[data-view="{view}"]')
         shown = ["\n".join(board.page.evaluate(TEXTS)) for board in self.boards]
         html = [board.text() for board in self.boards]
         for text in [*self.sent(), *shown, *html]:

@@ -157,11 +157,7 @@ def test_spoken_lines_go_by_keyboard_to_the_board_and_the_record(halls, open_pag
     for problem, spoken in lines.items():
         if problem != first:
             talk.show(problem)
-            wanted = f"p-{problem}"
-            now = "() => document.querySelector('#strip .now')?.textContent"
-            assert waited(lambda: talk.hall.state(talk)["board"]["problem"]["id"], wanted) == wanted
-            page.wait_for_function(f"({now})() !== {json.dumps(page.evaluate(now))} || true")
-            page.wait_for_timeout(300)
+            page.locator(f'#strip .now[data-key="problem-p-{problem}"]').wait_for()
         for said, steps, answer in spoken:
             typed(page, f"{next(children)}, {said}")
             page.locator("#preview p").first.wait_for()

@@ -112,6 +112,52 @@ def test_the_board_stays_when_the_desk_goes_and_after_its_own_reload(hall, open_
     assert waited(Board(board.page).says, before) == before
 
 
+HELD = """() => {
+  const wait = [];
+  const add = EventSource.prototype.addEventListener;
+  EventSource.prototype.addEventListener = function (kind, hear, ...more) {
+    const heard = (event) => (window.held ? wait.push(() => hear(event)) : hear(event));
+    add.call(this, kind, kind === "state" ? heard : hear, ...more);
+  };
+  window.let_go = () => {
+    window.held = false;
+    wait.splice(0).forEach((each) => each());
+  };
+}"""
+"""Makes what the server shows wait while `held` is set."""
+
+
+@pytest.mark.parametrize("presses", [1, 2, 3])
+@pytest.mark.usefixtures("calm")
+def test_undo_takes_back_what_is_saved_and_not_shown_yet(hall, open_page, presses):
+    talk = hall.begin("Over a ten")
+    page = open_page(viewport=TABLET)
+    page.add_init_script(f"({HELD})()")
+    hall.sign_in(page.context)
+    page.goto(hall.origin + talk.desk_path)
+    desk = Desk(page)
+    desk.next("19 + 6")
+    desk.saved()
+    page.evaluate("window.held = true")
+    given = ["25", "42", "26", "24"]
+    for answer in given:
+        desk.answer(answer)
+
+    def heard():
+        return [answer["text"] for answer in hall.state(talk)["board"]["answers"]]
+
+    assert waited(heard, given) == given
+    desk.saved()
+    for _ in range(presses):
+        desk.press("Undo")
+    left = given[:-presses]
+    assert waited(heard, left) == left
+    page.evaluate("window.let_go()")
+    desk.answer("27")
+    left.append("27")
+    assert waited(heard, left) == left
+
+
 @pytest.mark.usefixtures("calm")
 def test_two_desks_on_one_talk_show_the_same(hall, open_desk, open_board):
     talk = hall.begin("Over a ten")

@@ -263,6 +263,7 @@ const showNames = panel(names, ({ roster }) =>
 /** @param {any} given */
 function take(given) {
   state = given;
+  outbox.show(given.order);
   undoing.take(given.can_undo);
   board.show(given);
   showNames({ roster: given.roster });

@@ -45,6 +45,10 @@ export class Outbox {
     this.promises = new Map();
     /** @type {Kept} */
     this.memory = { client: randomId(), next: 1, waiting: [] };
+    /** The order of the state that is shown. */
+    this.shown = -1;
+    /** What is saved and not shown yet. @type {(Event & {order: number})[]} */
+    this.unseen = [];
     this.keep(this.kept());
     addEventListener("online", () => this.send());
     this.send();
@@ -95,21 +99,29 @@ export class Outbox {
     return promise;
   }
 
-  /** Return the last event that waits still, as an undo names it; null when all are saved. */
+  /** Return the last event that is not shown yet, as an undo names it; null when all are. */
   last() {
     const kept = this.kept();
-    const undone = kept.waiting
+    const told = [...this.unseen, ...kept.waiting];
+    const undone = told
       .filter(({ body }) => body.kind === "undo" && body.event.client === kept.client)
       .map(({ body }) => body.event.sequence);
-    const undoable = kept.waiting.filter(
+    const undoable = told.filter(
       ({ sequence, body }) => body.kind !== "undo" && !undone.includes(sequence),
     );
     const event = undoable.at(-1);
     return event ? { client: kept.client, sequence: event.sequence } : null;
   }
 
+  /** Hear up to which order what was saved is shown now. */
+  show(/** @type {number} */ order) {
+    this.shown = order;
+    this.unseen = this.unseen.filter((event) => event.order > order);
+  }
+
   /** Forget what the server says it has, by the last sequence of this client. */
   confirm(/** @type {Record<string, number>} */ savedBy, /** @type {number} */ order) {
+    this.show(order);
     const kept = this.kept();
     const last = savedBy?.[kept.client] ?? 0;
     const had = kept.waiting.filter((event) => event.sequence <= last);
@@ -121,6 +133,10 @@ export class Outbox {
   drop(saved) {
     const gone = new Map(saved.map((event) => [event.sequence, event.order]));
     const kept = this.kept();
+    for (const event of kept.waiting) {
+      const order = gone.get(event.sequence) ?? -1;
+      if (order > this.shown) this.unseen.push({ ...event, order });
+    }
     this.keep({ ...kept, waiting: kept.waiting.filter((event) => !gone.has(event.sequence)) });
     for (const [sequence, order] of gone) {
       this.promises.get(sequence)?.done(order);
