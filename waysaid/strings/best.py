@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 from random import Random
 
-from waysaid.strings.bounds import NEVER, Bounds, Came, Ends, Frame, standing
+from waysaid.strings.bounds import NEVER, Bounds, Ends, Frame
 from waysaid.strings.helps import Help
 from waysaid.strings.link import LinkKind
 from waysaid.strings.pool import Pool
@@ -81,7 +81,7 @@ class _Search:
         starts = []
         for place in order:
             missing = self.bounds.after(self.bounds.every, place)
-            promise = here[place] + ends[missing].behind[Came.OTHERWISE][place]
+            promise = here[place] + ends[missing].least[place]
             if promise < NEVER and place not in self.asked.barred:
                 starts.append((promise, place, missing))
         for promise, place, missing in sorted(starts, key=lambda start: start[0]):
@@ -122,36 +122,38 @@ class _Search:
         nexts: list[tuple[int, int, int, Help | None]] = []
         leads, by = pool.leads[so_far[-1]], pool.by[so_far[-1]]
         for place, number in zip(leads, by, strict=True):
-            more = ends.rest[bounds.came[number]][place] + costs[number]
+            more = ends.rest[pool.helps[number].kind][place] + costs[number]
             if more < most and place not in so_far and place not in barred:
                 help_ = pool.helps[number]
                 run = _run(met, help_)
                 spent = wanting + here[place] + costs[number] + run
                 nexts.append((wanting + more + run, spent, place, help_))
-        run = _run(met, None)
-        for more, place, strange in self._alone(so_far[-1], at, ends, most - run):
-            if place not in so_far and place not in barred and place not in leads:
+        run, taken = _run(met, None), {*so_far, *leads}
+        for more, place, strange in self._alone(so_far[-1], ends, most - run):
+            if place not in taken and place not in barred:
+                taken.add(place)
                 spent = wanting + here[place] + bounds.alone[at][place] + strange + run
                 nexts.append((wanting + more + run, spent, place, None))
         return sorted(nexts, key=lambda one: one[0])
 
-    def _alone(self, before: int, at: int, ends: Ends, most: int) -> Iterator[tuple[int, int, int]]:
+    def _alone(self, before: int, ends: Ends, most: int) -> Iterator[tuple[int, int, int]]:
         """Yield what may come unhelped behind a candidate and promises less than `most`.
 
         Each as what it leaves wanting with its best end, its place, and what of that it costs that
-        no number stays.
+        no number stays; some more than once.
         """
-        stands, places = self.pool.stands[before], standing(self.pool)
-        kept = dict.fromkeys(place for stand in stands for place in places[stand])
-        rest, alone = ends.rest[Came.UNHELPED], self.bounds.alone[at]
-        for place in kept:
-            if (more := rest[place] + alone[place]) < most:
-                yield more, place, 0
-        for more, place in ends.alone:
-            if more + STRANGE >= most:
+        promises, stands = ends.promises, self.pool.stands
+        for stand in stands[before]:
+            for place in ends.kept(self.pool, stand):
+                if promises[place] >= most:
+                    break
+                yield promises[place], place, 0
+        strange = set(stands[before]).isdisjoint
+        for place in ends.alone:
+            if promises[place] + STRANGE >= most:
                 break
-            if place not in kept:
-                yield more + STRANGE, place, STRANGE
+            if strange(stands[place]):
+                yield promises[place] + STRANGE, place, STRANGE
 
 
 def _run(met: tuple[Help | None, ...], help_: Help | None) -> int:

@@ -7,15 +7,15 @@ it, whatever was used lately.
 """
 
 from collections import defaultdict
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from enum import IntEnum
 from functools import lru_cache
+from itertools import pairwise, product
 from operator import add
 from typing import NamedTuple
 
-from waysaid.strings.helps import Help
 from waysaid.strings.link import LinkKind
-from waysaid.strings.pool import Pool
+from waysaid.strings.pool import Candidate, Pool
 from waysaid.strings.wanting import (
     AGAIN,
     ALONE,
@@ -30,6 +30,10 @@ from waysaid.strings.wanting import (
 
 NEVER = 10**9
 """More than any string leaves wanting."""
+
+_AGAIN = min(AGAIN, WANDERS)
+_Weight = tuple[int, int | None, int]
+"""What of a candidate is weighed: its effort, what the focus saves, how many rivals there are."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,76 +53,70 @@ class Frame:
     outside: frozenset[int] = frozenset()
 
 
-class Came(IntEnum):
-    """How a candidate came, so far as what comes next costs by it."""
-
-    UNHELPED = 0
-    BOTH_CHANGED = 1
-    ONE_CHANGED = 2
-    OTHERWISE = 3
-    """By another link, or first."""
-
-
-def came(help_: Help | None) -> Came:
-    """Return how a candidate came by a help, or without one."""
-    if help_ is None:
-        return Came.UNHELPED
-    if help_.kind is LinkKind.BOTH_CHANGE:
-        return Came.BOTH_CHANGED
-    return Came.ONE_CHANGED if help_.kind is LinkKind.ONE_CHANGES else Came.OTHERWISE
+How = LinkKind | None
+"""How a candidate comes, so far as what comes next costs by it: by a kind of link, or unhelped."""
 
 
 @dataclass(frozen=True, slots=True)
 class Ends:
     """What the best ends from a place of a string on leave wanting, by the candidate before it.
 
-    `behind[how][place]` is that behind a candidate that came so. `rest[how][place]` is what a
-    candidate that comes here so leaves wanting itself, with its best end; `alone` lists those that
-    come unhelped, the best first, each with that.
+    `least[place]` is that behind a candidate, however it came, and `behind[how][place]` behind one
+    that came so. `rest[how][place]` is what a candidate that comes here so leaves wanting itself,
+    with its best end; `promises[place]` the same with what it costs to come unhelped, and `alone`
+    lists the candidates, those first that leave the least so.
     """
 
-    behind: tuple[list[int], ...]
-    rest: tuple[list[int], ...] = ()
-    alone: list[tuple[int, int]] = field(default_factory=list)
+    least: list[int]
+    behind: Mapping[How, list[int]]
+    rest: Mapping[How, list[int]] = field(default_factory=dict)
+    promises: list[int] = field(default_factory=list)
+    alone: list[int] = field(default_factory=list)
+    _kept: dict[int, list[int]] = field(default_factory=dict)
+
+    def kept(self, pool: Pool, stand: int) -> list[int]:
+        """Return the candidates with a number standing there, as `alone` has them."""
+        if stand not in self._kept:
+            places = _standing(pool)[stand]
+            self._kept[stand] = sorted(places, key=self.promises.__getitem__)
+        return self._kept[stand]
 
 
 class Group(NamedTuple):
-    """The candidates that one helps with so that they come alike: what comes next costs alike."""
+    """Meetings in which the candidates that are helped come alike: what comes next costs alike.
 
-    how: Came
+    `leads` are those that are helped, `by` how, one for each meeting. Those of each of the `places`
+    that help begin where those of the one before end, in `ends`, which begins with 0.
+    """
+
+    kind: LinkKind
     own: bool
-    leads: tuple[int, ...]
-    by: tuple[int, ...]
-
-    def more(self, before: Came) -> int:
-        """Return the least that it costs besides where the one that helps came so."""
-        if before is Came.UNHELPED:
-            return 0 if self.own else LOOSE
-        if before is not self.how or before is Came.OTHERWISE:
-            return 0
-        return min(AGAIN, WANDERS)
+    places: list[int]
+    leads: list[int]
+    by: list[int]
+    ends: list[int]
 
 
 @lru_cache(maxsize=12)
-def _grouped(pool: Pool) -> tuple[tuple[Group, ...], ...]:
-    """Return those that each candidate of a pool helps with, in groups that come alike."""
-    kinds = [(came(help_), help_.own) for help_ in pool.helps]
-    found = []
-    for leads, by in zip(pool.leads, pool.by, strict=True):
-        groups: dict[tuple[Came, bool], list[tuple[int, int]]] = {}
-        for pair in zip(leads, by, strict=True):
-            groups.setdefault(kinds[pair[1]], []).append(pair)
-        found.append(
-            tuple(
-                Group(how, own, *map(tuple, zip(*pairs, strict=True)))
-                for (how, own), pairs in groups.items()
-            )
-        )
-    return tuple(found)
+def _grouped(pool: Pool) -> tuple[Group, ...]:
+    """Return the meetings of a pool in groups that come alike."""
+    kinds = [(help_.kind, help_.own) for help_ in pool.helps]
+    groups = {kind: Group(*kind, [], [], [], [0]) for kind in kinds}
+    notes = [(groups[kind].leads.append, groups[kind].by.append) for kind in kinds]
+    for place, (leads, by) in enumerate(zip(pool.leads, pool.by, strict=True)):
+        for lead, number in zip(leads, by, strict=True):
+            note_lead, note_by = notes[number]
+            note_lead(lead)
+            note_by(number)
+        for group in groups.values():
+            if len(group.leads) > group.ends[-1]:
+                group.places.append(place)
+                group.ends.append(len(group.leads))
+    return tuple(groups.values())
 
 
 @lru_cache(maxsize=12)
-def standing(pool: Pool) -> tuple[tuple[int, ...], ...]:
+def _standing(pool: Pool) -> tuple[tuple[int, ...], ...]:
     """Return the candidates that have a number standing at a place, for all of `pool.stands`."""
     found: dict[int, list[int]] = defaultdict(list)
     for place, stands in enumerate(pool.stands):
@@ -132,29 +130,32 @@ class Bounds:
     """The bounds of a pool for a frame.
 
     `here[at][place]` is what a candidate leaves wanting by itself, `costs[at]` what each help of
-    the pool costs there, `alone[at][place]` what it costs to come unhelped, and `came` how a
-    candidate comes by a help. `ends[at][missing]` are the ends from a place on, by which of the
-    musts are still to come.
+    the pool costs there, and `alone[at][place]` what it costs to come unhelped. `weights` are those
+    of the candidates, `alike` has one candidate of each. `ends[at][missing]` are the ends from a
+    place on, by which of the musts are still to come.
     """
 
     pool: Pool
     frame: Frame
+    weights: list[_Weight] = field(default_factory=list)
+    alike: dict[_Weight, Candidate] = field(default_factory=dict)
     bits: dict[int, int] = field(default_factory=dict)
     here: list[list[int]] = field(default_factory=list)
     costs: list[list[int]] = field(default_factory=list)
     alone: list[list[int]] = field(default_factory=list)
-    came: list[Came] = field(default_factory=list)
     ends: list[list[Ends]] = field(default_factory=list)
 
     def __post_init__(self) -> None:
         length, many = self.frame.length, len(self.pool.candidates)
+        weights = [(one.effort, one.pays, one.rivals) for one in self.pool.candidates]
+        self.weights, self.alike = weights, dict(zip(weights, self.pool.candidates, strict=True))
         self.bits = {must: 1 << number for number, must in enumerate(self.frame.musts)}
         self.here = [self._by_itself(at) for at in range(length)]
         self.costs = [self._helps(at) for at in range(length)]
         self.alone = [self._unhelped(at) for at in range(length)]
-        self.came = [came(help_) for help_ in self.pool.helps]
+        hows = (None, *dict.fromkeys(help_.kind for help_ in self.pool.helps))
         nothing = [[NEVER if missing else 0] * many for missing in self._sets()]
-        self.ends = [[Ends((none,) * len(Came)) for none in nothing]]
+        self.ends = [[Ends(none, dict.fromkeys(hows, none)) for none in nothing]]
         for at in range(length - 1, 0, -1):
             self.ends.insert(0, [self._before(at, missing) for missing in self._sets()])
         self.ends.insert(0, [])
@@ -171,13 +172,17 @@ class Bounds:
     def _sets(self) -> range:
         return range(1 << len(self.frame.musts))
 
+    def _each(self, cost: Callable[[Candidate], int]) -> list[int]:
+        """Return what each candidate costs: worked out once for all that weigh alike."""
+        costs = {weight: cost(one) for weight, one in self.alike.items()}
+        return [costs[weight] for weight in self.weights]
+
     def _by_itself(self, at: int) -> list[int]:
         """Return what each candidate leaves wanting at a place, where it may stand there."""
         frame = self.frame
-        found = [
-            NEVER if place in frame.outside else of_place(one, at, frame.length, frame.easy)
-            for place, one in enumerate(self.pool.candidates)
-        ]
+        found = self._each(lambda one: of_place(one, at, frame.length, frame.easy))
+        for place in frame.outside:
+            found[place] = NEVER
         for other, place in frame.kept:
             if other == at:
                 return [cost if one == place else NEVER for one, cost in enumerate(found)]
@@ -195,38 +200,61 @@ class Bounds:
 
     def _unhelped(self, at: int) -> list[int]:
         """Return what it costs that each candidate comes at a place unhelped."""
-        costs = [of_alone(one, at, self.frame.length) for one in self.pool.candidates]
+        costs = self._each(lambda one: of_alone(one, at, self.frame.length))
         return [cost - ALONE - LAST_ALONE for cost in costs] if self._surprise(at) else costs
 
     def _before(self, at: int, missing: int) -> Ends:
         """Return the ends from place `at` on."""
         here, nexts = self.here[at], self.ends[0]
-        left = [nexts[self.after(missing, place)] for place in range(len(here))]
-        rest = tuple(
-            [
-                one + end.behind[how][place]
-                for place, (one, end) in enumerate(zip(here, left, strict=True))
-            ]
-            for how in Came
-        )
-        promises = list(map(add, rest[Came.UNHELPED], self.alone[at]))
-        alone = sorted((more, place) for place, more in enumerate(promises) if more < NEVER)
-        least, cost = alone[0][0] + STRANGE if alone else NEVER, self.costs[at].__getitem__
-        kept = [min(map(promises.__getitem__, places)) for places in standing(self.pool)]
-        behind: tuple[list[int], ...] = tuple([] for _ in Came)
-        for groups, stands in zip(_grouped(self.pool), self.pool.stands, strict=True):
-            nearest = min((least, *map(kept.__getitem__, stands)))
-            ends = [
-                (
-                    group,
-                    min(
-                        map(add, map(rest[group.how].__getitem__, group.leads), map(cost, group.by))
-                    ),
-                )
-                for group in groups
-            ]
-            for how in Came if at > 1 else (Came.OTHERWISE,):
-                unhelped = nearest + (LOOSE if how is Came.UNHELPED else 0)
-                found = (end + group.more(how) for group, end in ends)
-                behind[how].append(min(unhelped, min(found, default=NEVER)))
-        return Ends(behind, rest, alone)
+        rest = {how: list(map(add, here, behind)) for how, behind in nexts[missing].behind.items()}
+        for (must, _), how in product(self.bits.items(), rest):
+            end = nexts[self.after(missing, must)].behind[how][must]
+            rest[how][must] = here[must] + end
+        promises = list(map(add, rest[None], self.alone[at]))
+        alone = sorted(range(len(promises)), key=promises.__getitem__)
+        least, behind = _behind(self._nearest(promises), self._helped(at, rest))
+        return Ends(least, behind, rest, promises, alone)
+
+    def _nearest(self, promises: Sequence[int]) -> list[int]:
+        """Return the least left wanting behind each candidate where the next comes unhelped."""
+        least = min(promises, default=NEVER) + STRANGE
+        kept = [min(map(promises.__getitem__, places)) for places in _standing(self.pool)]
+        return [min((least, *map(kept.__getitem__, stands))) for stands in self.pool.stands]
+
+    def _helped(self, at: int, rest: Mapping[How, list[int]]) -> list[tuple[Group, list[int]]]:
+        """Return the same for each group, where the candidate helps with the next so."""
+        cost, found = self.costs[at].__getitem__, []
+        for group in _grouped(self.pool):
+            end, least = rest[group.kind].__getitem__, [NEVER] * len(self.pool.candidates)
+            costs = list(map(add, map(end, group.leads), map(cost, group.by)))
+            for place, (start, stop) in zip(group.places, pairwise(group.ends), strict=True):
+                least[place] = min(costs[start:stop])
+            found.append((group, least))
+        return found
+
+
+def _behind(
+    nearest: list[int], helped: Iterable[tuple[Group, list[int]]]
+) -> tuple[list[int], dict[How, list[int]]]:
+    """Return what is left wanting at the least behind each candidate, and behind one that came so.
+
+    `nearest` is that where the next is unhelped, `helped` that by each group of those that are
+    helped. What comes by the kind of link by which the one before came costs `_AGAIN` more: that
+    counts where no other kind is as good.
+    """
+    loose, kinds = [cost + LOOSE for cost in nearest], dict[LinkKind, list[int]]()
+    for group, ends in helped:
+        known = kinds.get(group.kind)
+        kinds[group.kind] = ends if known is None else list(map(min, known, ends))
+        loose = list(map(min, loose, ends if group.own else [end + LOOSE for end in ends]))
+    least, second = nearest, [NEVER] * len(nearest)
+    for ends in kinds.values():
+        second = list(map(min, second, map(max, least, ends)))
+        least = list(map(min, least, ends))
+    behind: dict[How, list[int]] = {None: loose}
+    for kind, ends in kinds.items():
+        behind[kind] = [
+            one if end > one else min(end + _AGAIN, other)
+            for end, one, other in zip(ends, least, second, strict=True)
+        ]
+    return least, behind
