@@ -116,20 +116,23 @@ def left_of(before: Shape, one: Shape, change: Change, effort: int) -> int | Non
 
 def _with(one: Shape, new: dict[int, Exact]) -> Key:
     """Return the key with other numbers at some places."""
-    return one.other(exact(new.get(at, number)) for at, number in enumerate(one.numbers))
+    numbers = list(one.numbers)
+    for at, number in new.items():
+        numbers[at] = exact(number)
+    return one.other(numbers)
 
 
 def _added(one: Shape, steps: Sequence[Exact]) -> Iterator[tuple[Key, Change]]:
     """Yield what differs in one number, in two with the same answer, or in all doubled."""
     places = range(len(one.numbers))
     for by in steps:
+        alone = Change(LinkKind.ONE_CHANGES, gap(by, 0))
+        both = Change(LinkKind.BOTH_CHANGE, gap(by, 0))
         for at in places:
-            key = _with(one, {at: one.numbers[at] + by})
-            yield key, Change(LinkKind.ONE_CHANGES, gap(by, 0))
+            yield _with(one, {at: one.numbers[at] + by}), alone
         for at, to in combinations(places, 2):
             other = by if one.turns[at] != one.turns[to] else -by
-            key = _with(one, {at: one.numbers[at] + by, to: one.numbers[to] + other})
-            yield key, Change(LinkKind.BOTH_CHANGE, gap(by, 0))
+            yield _with(one, {at: one.numbers[at] + by, to: one.numbers[to] + other}), both
     if len(one.numbers) > 1:
         for times, kind, by in _TIMES:
             yield _with(one, {at: one.numbers[at] * by for at in places}), Change(kind, times)

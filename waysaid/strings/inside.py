@@ -1,20 +1,21 @@
 """The link of a problem that is a step of another's way."""
 
 from fractions import Fraction
+from functools import lru_cache
 
-from waysaid.number import Equation, Expression, Operation, Sign, arithmetic, exact, text
+from waysaid.number import Equation, Expression, Operation, Problem, Sign, arithmetic, exact, text
 from waysaid.strings.factor_pairs import changed_factors
 from waysaid.strings.link import Link, LinkKind, Saying
 from waysaid.strings.meets import places_in
 from waysaid.strings.show import change
 from waysaid.strings.sight import Sight
-from waysaid.ways import Family, Way
+from waysaid.ways import Family, Way, ways
 
 NOT_INSIDE = frozenset({Family.KNOWN_FACT, Family.COUNTING})
 """Ways whose steps are no smaller problem of their own. Our choice."""
 
 
-def inside_link(part: Sight, whole: Sight, whole_ways: tuple[Way, ...]) -> Link | None:
+def inside_link(part: Sight, whole: Sight) -> Link | None:
     """Return the link by which one problem is a step of the other's best way that has it.
 
     A part of a number is also met as its quotient (25% of 80 as 80 / 4), and a product as the one
@@ -24,8 +25,8 @@ def inside_link(part: Sight, whole: Sight, whole_ways: tuple[Way, ...]) -> Link 
     if asked is None or isinstance(asked, Equation) or part.filled == whole.filled:
         return None
     steps = (
-        _steps_with(part.filled, whole_ways, asked)
-        or _as_quotient(part, whole_ways)
+        _steps_with(part.filled, whole.problem, asked)
+        or _as_quotient(part, whole.problem)
         or _one_group_less(part, whole)
     )
     if not steps:
@@ -40,22 +41,29 @@ def inside_link(part: Sight, whole: Sight, whole_ways: tuple[Way, ...]) -> Link 
     )
 
 
-def _steps_with(
-    equation: str, whole_ways: tuple[Way, ...], asked: Expression | None = None
-) -> tuple[str, ...]:
+@lru_cache(maxsize=256)
+def _told(problem: Problem) -> tuple[tuple[Way, tuple[str, ...]], ...]:
+    """Return the ways of a problem that others may be inside of, each with its steps as text."""
+    return tuple(
+        (way, tuple(step.text for step in way.steps))
+        for way in ways(problem)
+        if way.family not in NOT_INSIDE
+    )
+
+
+def _steps_with(equation: str, whole: Problem, asked: Expression | None = None) -> tuple[str, ...]:
     """Return the steps of the first way that has an equation among them; () where none has.
 
     With `asked` a step that works out just that will do, however its result is written.
     """
-    for way in whole_ways:
-        steps = tuple(step.text for step in way.steps)
+    for way, steps in _told(whole):
         works = asked is not None and any(step.equation.left == asked for step in way.steps)
-        if way.family not in NOT_INSIDE and (works or equation in steps):
+        if works or equation in steps:
             return steps
     return ()
 
 
-def _as_quotient(part: Sight, whole_ways: tuple[Way, ...]) -> tuple[str, ...]:
+def _as_quotient(part: Sight, whole: Problem) -> tuple[str, ...]:
     """Return the problem and the steps that have it as a quotient: 10% of 60 as 60 / 10."""
     if [term.sign for term in part.factors] != [Sign.TIMES, Sign.TIMES]:
         return ()
@@ -63,7 +71,7 @@ def _as_quotient(part: Sight, whole_ways: tuple[Way, ...]) -> tuple[str, ...]:
         by = exact(1 / Fraction(one.size)) if one.size else 0
         if isinstance(by, int) and by > 1:
             quotient = Equation(Operation(Sign.OVER, other.shown, by), part.total)
-            steps = _steps_with(text(quotient), whole_ways)
+            steps = _steps_with(text(quotient), whole)
             return (part.filled, *steps) if steps else ()
     return ()
 

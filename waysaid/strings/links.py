@@ -4,7 +4,7 @@ The order and the limits below are our choice: neighbours before problems furthe
 and turns before numbers that merely come back.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import combinations
 
@@ -17,7 +17,6 @@ from waysaid.strings.meets import meet_links
 from waysaid.strings.patterns import patterns
 from waysaid.strings.product_changes import product_links, together
 from waysaid.strings.sight import Sight, sights
-from waysaid.ways import Way, ways
 
 MOST = 8
 """Links offered for one string unless every one is asked for."""
@@ -102,21 +101,20 @@ def _on_pictures(link: Link, seen: Sequence[Sight]) -> Link:
 
 def _all(seen: tuple[Sight, ...]) -> Iterator[Link]:
     yield from patterns(seen)
-    known = {one.at: ways(one.problem) for one in seen}
     for first, second in combinations(seen, 2):
         yield from change_links(first, second)
         yield from product_links(first, second)
         yield from meet_links(first, second)
-        yield from _inside(first, second, known)
+        yield from _inside(first, second)
     for three in combinations(seen, 3):
         yield from together(*three)
     yield from same_total(seen)
     yield from same_number(seen)
 
 
-def _inside(first: Sight, second: Sight, known: Mapping[int, tuple[Way, ...]]) -> Iterator[Link]:
+def _inside(first: Sight, second: Sight) -> Iterator[Link]:
     for part, whole in ((first, second), (second, first)):
-        link = inside_link(part, whole, known[whole.at])
+        link = inside_link(part, whole)
         if link is not None:
             yield link
 

@@ -251,7 +251,7 @@ def _best(found: Iterator[tuple[int, Help]], own: frozenset[LinkKind]) -> dict[i
     """Return one help for each problem that helps: what shows the focus, with the least left."""
     best: dict[int, Help] = {}
     for before, plain in found:
-        help_ = plain._replace(own=plain.kind in own)
+        help_ = plain._replace(own=True) if plain.kind in own else plain
         other = best.get(before)
         if other is not None:
             left = min(help_.left, other.left)
@@ -288,7 +288,7 @@ class _Index:
         own = self.own | {LinkKind.SAME_NUMBER} if _compared(one.shape) else self.own
         best = _best(self._befores(place), own)
         return {
-            before: help_._replace(left=min(help_.left, one.effort))
+            before: help_._replace(left=one.effort) if help_.left > one.effort else help_
             for before, help_ in best.items()
         }
 
@@ -307,7 +307,8 @@ class _Index:
         """Yield the places of those that help with a candidate, each with how; some twice."""
         one = self.candidates[place]
         for key, change in (*changes(one.shape, self.steps), *_unchanged(one.shape)):
-            yield from self._helping(place, self.at.get(key, ()), change)
+            if (befores := self.at.get(key)) is not None:
+                yield from self._helping(place, befores, change)
         if one.shape.trio is not None:
             for side in self.trios[one.shape.trio]:
                 seen = self.candidates[side].shape
