@@ -5,6 +5,6 @@ source "$(dirname "$0")/common.sh"
 
 scripts/setup.sh all
 scripts/lint.sh
-# Three at a time on two cores: a third of the time a test waits for a browser or a server.
-exec env WAYSAID_COUNTS=test "$PY" -m pytest -n 3 --dist loadfile --no-loadscope-reorder \
+# Four at a time on two cores: much of the time a test waits for a browser or a server.
+exec env WAYSAID_COUNTS=test "$PY" -m pytest -n 4 --dist loadfile --no-loadscope-reorder \
     --durations=25 --durations-min=5 "$@"

@@ -1,5 +1,6 @@
 """What every test shares: the size of the run, its seeds, and the fixtures of the plugins."""
 
+import pytest
 from hypothesis import settings
 
 from tests.counts import count
@@ -14,3 +15,11 @@ settings.register_profile(
     max_examples=count(test=100, sweep=5000),
 )
 settings.load_profile("waysaid")
+
+LONGEST = "tests/site/test_on_postgres.py"
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Begin with the longest test, so that nobody waits for it alone at the end."""
+    items.sort(key=lambda item: not item.nodeid.startswith(LONGEST))
