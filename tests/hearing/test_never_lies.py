@@ -91,16 +91,6 @@ def test_each_lie_is_seen():
     assert Fault.TAKEN_BACK in faults(back, replace(heard, answer=52))
 
 
-CUT = "a number is cut where its first part makes a true step"
-SLASH = "a division after its result is taken for a fraction, and that for the answer"
-
-
-def short(problem, line, steps, answer, reason):
-    """A line that is still heard otherwise than it was said, and why."""
-    marks = [pytest.mark.xfail(reason=reason, strict=True)]
-    return pytest.param(problem, line, steps, answer, marks=marks, id=line[:40])
-
-
 CASES = [
     ("540 x 8", "five hundred forty times ate makes four thousand three hundred twenty one",
      ["540 x 8 = 4321"], "4321"),
@@ -114,18 +104,24 @@ CASES = [
     ("5 x 6", "cinco por seis son treinta y dos", ["5 x 6 = 32"], "32"),
     ("7 + 8", "seven and seven is fifteen and one more is sixteen",
      ["7 + 7 = 15", "15 + 1 = 16"], "16"),
+    ("45 / 5", "five times ate that's forty five then forty five divided by five is eight",
+     ["5 x 8 = 45", "45 / 5 = 8"], "8"),
+    ("96 / 6", "es seis porque dividí noventa y seis entre seis", ["96 / 6 = 6"], "6"),
+    ("80 - 47", "eighty take forty is forty and zero take away seven is seven so forty seven",
+     ["80 - 40 = 40", "0 - 7 = 7", "40 + 7 = 47"], "47"),
+    ("72 - 36", "half of seventy two is thirty six", ["72 / 2 = 36"], "36"),
+    ("63 x 2", "double sixty is one twenty double three is six so won twenty six",
+     ["60 x 2 = 120", "3 x 2 = 6", "120 + 6 = 126"], "126"),
+    ("52 x 2", "double fifty is a hundred and double two is for so one oh ate",
+     ["50 x 2 = 100", "2 x 2 = 4"], "108"),
+    ("20 x 3", "sumé veinte tres veces y da sesenta", ["20 x 3 = 60"], "60"),
+    ("30 x 4", "thirty four times is one thirty", ["30 x 4 = 130"], "130"),
 ]  # fmt: skip
 
-SHORT = [
-    short("45 / 5", "five times ate that's forty five then forty five divided by five is eight",
-     ["5 x 8 = 45", "45 / 5 = 8"], "8", CUT),
-    short("96 / 6", "es seis porque dividí noventa y seis entre seis", ["96 / 6 = 6"], "6", SLASH),
-]  # fmt: skip
 
-
-@pytest.mark.parametrize(("problem", "line", "steps", "answer"), [*CASES, *SHORT])
+@pytest.mark.parametrize(("problem", "line", "steps", "answer"), CASES)
 def test_a_wrong_result_or_an_early_end_is_kept_as_it_was_said(problem, line, steps, answer):
-    language = Language.ES if line.startswith(("es ", "cinco ")) else Language.EN
+    language = Language.ES if line.startswith(("es ", "cinco ", "sumé ")) else Language.EN
     heard = read(parse(problem), line, language)
     assert [told.step.text for told in heard.told] == steps
     assert heard.answer_text == answer

@@ -7,7 +7,18 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.facts import Facts
 from waysaid.hearing.hear import Heard
 from waysaid.hearing.reading import AnswerSaid
-from waysaid.number import Claim, Compare, Equation, Number, Written, exact, fill, leaves
+from waysaid.hearing.worth import worth
+from waysaid.number import (
+    Claim,
+    Compare,
+    Equation,
+    Number,
+    Operation,
+    Written,
+    exact,
+    fill,
+    leaves,
+)
 
 
 def answer_said(heard: Heard, facts: Facts, stops_short: bool) -> AnswerSaid | None:
@@ -41,11 +52,20 @@ def _worked(heard: Heard, facts: Facts, stops_short: bool) -> Number | None:
     if exact(said) == facts.answer:
         return said
     final = last.counted or not stops_short
-    return (
-        said
-        if final and exact(said) not in facts.numbers and not _left_over(heard, facts)
-        else None
-    )
+    own = exact(said) in facts.numbers and not _put_together(last, heard, facts)
+    return said if final and not own and not _left_over(heard, facts) else None
+
+
+def _put_together(last: Draft, heard: Heard, facts: Facts) -> bool:
+    """Tell whether two results are put together to the number that is taken away, or divided by.
+
+    It is then no number of the problem arrived at, but a wrong answer: 40 and 7, so 47.
+    """
+    asked = facts.asked
+    if not isinstance(asked, Operation) or last.stands != worth(asked.right):
+        return False
+    ends, pair = {draft.stands for draft in heard.drafts if draft is not last}, leaves(last.left)
+    return len({*pair}) > 1 and ends.issuperset(pair)
 
 
 def _said_last(drafts: tuple[Draft, ...]) -> Draft:

@@ -126,11 +126,12 @@ def _scaled(scan: Scan, at: int, one: Whole) -> list[Whole]:
 
 
 def _shortened(scan: Scan, one: Whole) -> list[Whole]:
-    """Return hundreds left unsaid: one sixty, one oh six."""
+    """Return hundreds left unsaid: one sixty, one oh six; and won sixty, misheard."""
     short = scan.lexicon.numbers.short
-    if one.digits or one.noise > 1 or one.value not in short.heads:
+    loose = short.heads.get(one.value)
+    if one.digits or loose is None or (loose and one.noise > 1):
         return []
-    noise, found = short.heads[one.value] + one.noise, []
+    noise, found = loose + one.noise, []
     for last in wholes_at(scan, one.end):
         least = 20 if last.many else 10
         if least <= last.value <= 99 and not last.digits:
@@ -139,8 +140,9 @@ def _shortened(scan: Scan, one: Whole) -> list[Whole]:
     for zero in short.zero:
         if scan.has(zero, one.end):
             found += [
-                Whole(100 * one.value + last.value, last.end, min(2, one.noise), single=False)
+                replace(last, value=100 * one.value + last.value, noise=noise, single=False)
                 for last in wholes_at(scan, one.end + len(zero))
-                if 1 <= last.value <= 9 and not last.digits and last.noise == 0
+                if 1 <= last.value <= 9 and not last.digits and not last.many
+                for noise in (min(2, max(one.noise, last.noise)),)
             ]
     return found

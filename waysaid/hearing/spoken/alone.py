@@ -10,6 +10,7 @@ from waysaid.hearing.spoken.anew import (
     said_anew,
     side_anew,
 )
+from waysaid.hearing.spoken.by_digit import shares_digits
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity
 from waysaid.hearing.spoken.gap import gainsays, missing
@@ -63,6 +64,8 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         more = 0 if _digit_of(number, state.standing) else weights.FREE
         more += weights.LOOSE if gainsays(state, number, world) else 0
         yield replace(state, free=False, rounded=number, cost=state.cost + more)
+    if value in world.digits and shares_digits(state.drafts, world):
+        yield state
     if held_against(state, value, world):
         yield replace(state, apart=False)
         return

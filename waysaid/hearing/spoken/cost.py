@@ -3,6 +3,7 @@
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.by_digit import goes_in
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Quantity
 from waysaid.hearing.spoken.part import of_base
@@ -26,7 +27,7 @@ def _step_cost(draft: Draft, world: World) -> int:
     forced = draft.forced
     if draft.result is None:
         cost += weights.UNSAID
-    elif forced is None or value_said(draft) != forced:
+    elif forced is None or value_said(draft) not in (forced, goes_in(draft, world)):
         known = turned(draft.equation) in world.wrong
         cost += weights.SLIP if known else weights.FALSE
     if not _known(draft, world):
@@ -41,7 +42,8 @@ def _step_cost(draft: Draft, world: World) -> int:
 def borne_out(draft: Draft, numbers: tuple[Quantity | None, ...], world: World) -> int:
     """Return how much less odd misheard numbers are in a true step of a way, said in full."""
     whole = Part.OP not in draft.open and Part.RIGHT not in draft.open
-    if not whole or draft.result is None or value_said(draft) != draft.forced:
+    right = (draft.forced, goes_in(draft, world))
+    if not whole or draft.result is None or value_said(draft) not in right:
         return 0
     if not _known(draft, world):
         return 0
@@ -68,7 +70,7 @@ def _known(draft: Draft, world: World) -> bool:
     """Tell whether a step is what is asked, or stands in a way."""
     if isinstance(draft.left, Operation) and of_base(draft.left, world):
         return True
-    if turned_side(draft.left) in world.halves:
+    if turned_side(draft.left) in world.halves or goes_in(draft, world) is not None:
         return True
     side, asked = turned_side(draft.left), world.facts.asked
     twice = _twice(draft.left) if world.sizes else None

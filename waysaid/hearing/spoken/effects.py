@@ -21,7 +21,7 @@ from waysaid.hearing.spoken.refer import POINTING, both, refer
 from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import HALF, scaled_by_two
 from waysaid.hearing.spoken.sharing import each
-from waysaid.hearing.spoken.sized import groups, how_often, shared_by
+from waysaid.hearing.spoken.sized import groups, how_often, shared_by, taken_so_often
 from waysaid.hearing.spoken.state import State, unused
 from waysaid.hearing.spoken.step import reasoned
 from waysaid.hearing.spoken.verbs import by, scaling, verb
@@ -58,6 +58,7 @@ def _infix(state: State, item: Item, world: World) -> Iterator[State]:
         if state.frame.bare is not None and Sign.OVER in world.signs:
             yield state.and_costs(weights.NEXT)
         yield from how_often(state, world)
+        yield from taken_so_often(state, world)
     yield from _signed(state, _INFIX[item.meaning], item, world)
 
 
@@ -196,7 +197,9 @@ def _into(state: State, item: Item, world: World) -> Iterator[State]:
     elif state.frame.verb is Meaning.SPLIT:
         yield from by(state, item, world)
     else:
-        yield state.and_costs(weights.NEXT if Sign.OVER in world.signs else weights.IGNORED)
+        shares = state.frame.sign is Sign.OVER and state.frame.paired
+        odd = weights.NEXT if Sign.OVER in world.signs else weights.IGNORED
+        yield state.and_costs(0 if shares else odd)
         for after in closed(state, world):
             divisor = shared_by(after, item.span)
             if divisor is not None:

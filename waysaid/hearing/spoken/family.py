@@ -9,6 +9,7 @@ from waysaid.hearing.draft import Draft
 from waysaid.hearing.match import explains
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.anew import without_last_names
+from waysaid.hearing.spoken.by_digit import told_by_digits
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS
 from waysaid.hearing.spoken.moved import moved, pair_of, restated
@@ -46,6 +47,7 @@ from waysaid.hearing.spoken.short import (
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.tally import told_alone
 from waysaid.hearing.spoken.world import World, asks
+from waysaid.hearing.turned import turned_side
 from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation, Sign
 from waysaid.ways import Family
 
@@ -95,6 +97,8 @@ def likeliest(
     rough = family in (Family.BREAK_UP, None) and marks & _ON_PAPER
     if rough and digits_multiplied(state.drafts, world):
         return Family.COLUMN
+    if told_by_digits(state.drafts, world):
+        return Family.COLUMN
     near = not marks.isdisjoint((Meaning.ROUND, Meaning.ABOUT))
     if family is Family.BRIDGE and near and rounded_whole(state.drafts, world):
         return Family.ADJUST
@@ -125,6 +129,8 @@ def _likeliest(
         return _to_the_asked(state, found, marks, world)
     if _one_side(state, world) or _both_known(drafts, world):
         return Family.KNOWN_FACT
+    if world.hop and len(drafts) == 1 and turned_side(drafts[0].left) in world.halves:
+        return Family.NEAR_DOUBLE
     on_paper = not marks.isdisjoint(_ON_PAPER)
     by_place = (None, Family.SPLIT, *((Family.RENAME,) if world.pointed else ()))
     if found in by_place and places_alike(drafts, world) > (0 if on_paper else 1):

@@ -40,7 +40,10 @@ def scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
     if whole is not None and isinstance(whole.leaf, int) and state.frame.left is None:
         yield state.framed(Frame(verb=item.meaning, result=whole, wants=Slot.LEFT), weights.NEXT)
     if state.frame.bare is not None and state.frame.left is not None:
-        yield state.framed(by_two(halved, state.frame.left, world), 1)
+        value = state.frame.left.value
+        told = value == world.facts.answer and value not in world.facts.numbers
+        odd = weights.LOOSE if told and not state.drafts else 0
+        yield state.framed(by_two(halved, state.frame.left, world), 1 + odd)
     kept = state.frame.left
     own = kept is not None and kept.value in world.facts.numbers and not state.drafts
     if own and state.frame.wants is Slot.RIGHT and state.frame.sign is Sign.PLUS:

@@ -18,7 +18,12 @@ from waysaid.number import BLANK, Image, Sign, leaves, sides
 
 
 def go(state: State, item: Item, world: World) -> Iterator[State]:
-    """Begin a hop: on in a sum, back in a difference, unless a word says which."""
+    """Begin a hop: on in a sum, back in a difference, unless a word says which.
+
+    Or how often a number goes into another: four into nine goes twice.
+    """
+    if state.frame.paired and state.frame.sign is Sign.OVER and state.frame.result is None:
+        yield state.framed(replace(state.frame, wants=Slot.RESULT))
     if state.frame.bare is not None:
         for sign in HOPS:
             left = state.frame.left

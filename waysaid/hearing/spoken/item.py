@@ -265,7 +265,7 @@ def _cut_short(
     ends = numeral.end < len(words) and _ends_line(readings, words)
     if ends and _promised(numeral.start, words, lexicon):
         return _CUT
-    longer = any(one.end > numeral.end and one.noise <= numeral.noise for one in readings)
+    longer = [one for one in readings if one.end > numeral.end and one.noise <= numeral.noise]
     if not longer:
         behind = (one for one in readings if one.end > numeral.end)
         return int(any(_ended(one, words, lexicon) for one in behind))
@@ -277,7 +277,7 @@ def _cut_short(
         return 1 if not joined else 0 if goes_on else 2
     if numeral.leaf <= 10:
         return 1
-    whole = max(readings, key=lambda one: one.end)
+    whole = max(longer, key=lambda one: one.end)
     if isinstance(whole.leaf, int) and whole.leaf < 100 and _stops(whole.end, words, lexicon):
         return _CUT
     if not joined:

@@ -6,6 +6,7 @@ from waysaid.hearing.draft import RESULT_ALONE, Draft
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.by_digit import shares_digits
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
@@ -56,6 +57,9 @@ def _groups_again(number: Quantity, state: State) -> bool:
 def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
     """Yield the states in which the number is what is left over; none where no groups stand."""
     if not isinstance(rest.leaf, int):
+        return
+    if shares_digits(state.drafts, world) and state.latest is None:
+        yield replace(state, spoken=rest).and_costs(weights.REPEATED)
         return
     groups = _groups(state, world)
     if state.latest is not None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
@@ -87,13 +88,28 @@ def how_often(state: State, world: World) -> Iterator[State]:
         yield state.framed(Frame(right=divisor, sign=Sign.OVER, result=times, wants=Slot.LEFT))
 
 
+def taken_so_often(state: State, world: World) -> Iterator[State]:
+    """Yield the product of a number and how often it was taken: twenty, three times."""
+    times, before = state.frame.bare, state.undo[0] if state.undo else None
+    if times is None or before is None or times.many or not world.groups:
+        return
+    frame = before.frame
+    added = frame.verb is Meaning.ADD and frame.left is None and frame.result is None
+    one = frame.right if added else frame.bare
+    if one is None or one.many or one.span[1] + 2 < times.span[0]:
+        return
+    said = Frame(left=one, sign=Sign.TIMES, right=times)
+    yield before.framed(said, weights.NEXT + times.noise * weights.NOISE)
+
+
 def groups_in(state: State, world: World) -> Iterator[State]:
     """Yield the sharing said as so many in a number: there's twenty in a hundred."""
     times, frame = state.frame.left, state.frame
     if frame.bare is None or times is None or shared_of(world) is None:
         return
-    if times.many:
+    if times.many or times.value in world.sizes:
         yield state.framed(Frame(right=times, sign=Sign.OVER, wants=Slot.LEFT))
+    if times.many:
         return
     for size in sizes(state, world)[:1]:
         right = Quantity(size, times.span, said=False)

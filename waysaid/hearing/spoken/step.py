@@ -9,7 +9,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.cost import borne_out, follows, step_cost
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
 from waysaid.hearing.spoken.state import Bare, State
-from waysaid.hearing.spoken.world import World
+from waysaid.hearing.spoken.world import World, asks
 from waysaid.hearing.worth import worth
 from waysaid.number import (
     Claim,
@@ -23,7 +23,7 @@ from waysaid.number import (
 
 def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State:
     """Return the state after the step of a frame, with its left side, and what the step costs."""
-    state, frame = _answering(state, frame, left)
+    state, frame = _answering(state, frame, left, world)
     made = world.made.get((frame, left))
     if made is None:
         made = world.made[frame, left] = _made(frame, left, world)
@@ -64,16 +64,18 @@ def _made(frame: Frame, left: Quantity, world: World) -> tuple[Draft, Quantity |
     return draft, stands, step_cost(draft, world), known
 
 
-def _answering(state: State, frame: Frame, left: Quantity) -> tuple[State, Frame]:
+def _answering(state: State, frame: Frame, left: Quantity, world: World) -> tuple[State, Frame]:
     """Return a step with the result that was said before it: it's eleven because two and eight.
 
-    A number that the step itself holds is no result of it: seven because seven and four. Nor is one
-    that other steps came after, unless the step does come to it.
+    A number that the step itself holds is no result of it: seven because seven and four; unless it
+    is all that is asked. Nor is one that other steps came after, unless the step does come to it.
     """
     assert frame.right is not None
+    assert frame.sign is not None
     if state.reason is None or frame.result is not None or frame.whole is not None:
         return state, frame
-    held = state.reason.value in (left.value, frame.right.value)
+    asked = asks(Operation(frame.sign, left.leaf, frame.right.leaf), world)
+    held = state.reason.value in (left.value, frame.right.value) and not asked
     others = bool(state.drafts) and state.drafts[-1].span[0] > state.reason.span[1]
     odd = held or others or not left.said
     if odd and state.reason.value != replace(frame, left=left).comes_to:

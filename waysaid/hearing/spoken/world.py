@@ -49,7 +49,8 @@ class World:
     `hop` the sign of a problem that only adds or only takes away, `whole` whether all
     its numbers are whole and nothing is shared out, `groups` whether it multiplies or divides,
     `base` the number that it takes a part of, where it takes one, `fractions` the top and bottom of
-    each of two fractions compared.
+    each of two fractions compared, `digits` what is shared one after the other where whole
+    numbers are divided on paper: the 9 and the 12 of 92 / 4.
     """
 
     facts: Facts
@@ -67,6 +68,7 @@ class World:
     sizes: tuple[Exact, ...] = ()
     base: Number | None = None
     fractions: tuple[tuple[int, int], ...] = ()
+    digits: tuple[Exact, ...] = ()
 
     closed: dict[object, list[Any]] = field(default_factory=dict, compare=False, repr=False)
     """States, then what they become when closed, by all but cost, while a line is heard."""
@@ -109,6 +111,7 @@ def world_of(problem: Problem) -> World:
         sizes=_sizes(problem),
         base=_base(facts.asked),
         fractions=_fractions(problem),
+        digits=_digits(problem),
     )
 
 
@@ -147,11 +150,33 @@ def _base(asked: Expression | None) -> Number | None:
     return asked.right if isinstance(asked.right, Number) else None
 
 
+def _digits(problem: Problem) -> tuple[Exact, ...]:
+    """Return the digits, the rest before them, that long division shares one after the other."""
+    if not isinstance(problem, Operation) or problem.sign is not Sign.OVER:
+        return ()
+    whole, size = problem.left, problem.right
+    if not isinstance(whole, int) or not isinstance(size, int) or size < 1:
+        return ()
+    found, rest = [], 0
+    for digit in str(whole):
+        rest = 10 * rest + int(digit)
+        found += [rest] if rest >= size else []
+        rest %= size
+    return tuple(found)
+
+
 def _halves(problem: Problem) -> frozenset[Expression]:
-    """Return the steps by which a fraction is held against a half: half of the five of 3/5."""
-    if not isinstance(problem, Compare):
+    """Return the steps by which a fraction is held against a half: half of the five of 3/5.
+
+    Or by which a number is found whose half is taken away: half of 72, for 72 - 36.
+    """
+    if isinstance(problem, Operation) and problem.sign is Sign.MINUS:
+        whole, taken = worth(problem.left), worth(problem.right)
+        bottoms = {whole} if whole and taken and whole == 2 * taken else set()
+    elif isinstance(problem, Compare):
+        bottoms = {bottom for _, bottom in _as_written(problem)}
+    else:
         return frozenset()
-    bottoms = {bottom for _, bottom in _as_written(problem)}
     half = Fraction(1, 2)
     made = [Operation(Sign.OVER, one, 2) for one in bottoms - {2}]
     made += [Operation(Sign.TIMES, half, one) for one in bottoms - {2}]
