@@ -113,7 +113,7 @@ CASES = [
     ("63 x 2", "double sixty is one twenty double three is six so won twenty six",
      ["60 x 2 = 120", "3 x 2 = 6", "120 + 6 = 126"], "126"),
     ("52 x 2", "double fifty is a hundred and double two is for so one oh ate",
-     ["50 x 2 = 100", "2 x 2 = 4"], "108"),
+     ["50 x 2 = 100", "2 x 2 = 4", "100 + 4 = 108"], "108"),
     ("20 x 3", "sumé veinte tres veces y da sesenta", ["20 x 3 = 60"], "60"),
     ("30 x 4", "thirty four times is one thirty", ["30 x 4 = 130"], "130"),
 ]  # fmt: skip

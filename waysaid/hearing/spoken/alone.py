@@ -10,7 +10,7 @@ from waysaid.hearing.spoken.anew import (
     said_anew,
     side_anew,
 )
-from waysaid.hearing.spoken.by_digit import shares_digits
+from waysaid.hearing.spoken.by_digit import comes_next
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import Frame, Quantity
 from waysaid.hearing.spoken.gap import gainsays, missing
@@ -64,7 +64,7 @@ def alone(state: State, number: Quantity, world: World) -> Iterator[State]:
         more = 0 if _digit_of(number, state.standing) else weights.FREE
         more += weights.LOOSE if gainsays(state, number, world) else 0
         yield replace(state, free=False, rounded=number, cost=state.cost + more)
-    if value in world.digits and shares_digits(state.drafts, world):
+    if comes_next(state, value, world):
         yield state
     if held_against(state, value, world):
         yield replace(state, apart=False)
@@ -210,7 +210,9 @@ def _set_off(state: State, number: Quantity, value: Exact, world: World) -> Iter
 
 
 def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
-    """One more number of a count."""
+    """One more number of a count; groups of a size are none: three fives."""
+    if number.many and world.groups:
+        return
     counting = bool(state.drafts) and state.drafts[-1].counted
     before = state.standing if counting else None
     if before is None and state.latest is not None:
@@ -225,7 +227,8 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
     problem = world.facts.problem
     if isinstance(problem, Image) and problem.kind is ImageKind.ARRAY:
         groups = problem.numbers
-    if skip not in (*_SKIPS, *groups) or not skip:
+    amiss = counting and _miscounted(state, skip, world)
+    if (skip not in (*_SKIPS, *groups) and not amiss) or not skip:
         return
     sign = Sign.PLUS if value > here else Sign.MINUS
     last = state.drafts[-1].left if counting else None
@@ -233,14 +236,27 @@ def _counted(state: State, number: Quantity, value: Exact, world: World) -> Iter
         return
     unsaid = COUNTED
     span = (before.span[0], number.span[1])
-    draft = Draft(Operation(sign, here, exact(skip)), unsaid, span, number.leaf)
+    size = _last_skip(state)[0] if amiss else exact(skip)
+    draft = Draft(Operation(sign, here, size), unsaid, span, number.leaf)
     known = turned_side(draft.left) in world.lefts
     first = 0 if counting else weights.COUNTING
     known = known or here in world.facts.numbers or (world.groups and skip == here)
     known = known or (isinstance(problem, Image) and skip == here)
-    more = first + (0 if known or counting else weights.STRANGE)
+    more = first + (0 if known or counting else weights.STRANGE) + weights.SLIP * amiss
     bare = state.bare if counting else state.bare[:-1]
-    yield state.stepped(draft, more, bare=bare, standing=number)
+    after = state.stepped(draft, more, bare=bare, standing=number)
+    yield after
+    if world.sizes and counting:
+        yield from (one.and_costs(-1) for one in filled(after, number, value))
+
+
+def _miscounted(state: State, skip: Exact, world: World) -> bool:
+    """Tell whether a count by groups ends a little beside the next number: 9, 18, 27, 35."""
+    alike = {_last_skip(replace(state, drafts=state.drafts[:end])) for end in (-1, None)}
+    if not world.groups or len(alike) > 1 or () in alike:
+        return False
+    (size,) = alike.pop()
+    return size in world.sizes and skip not in _SKIPS and skip != size and 0 < skip < 2 * size
 
 
 def _last_skip(state: State) -> tuple[Exact, ...]:

@@ -87,8 +87,11 @@ def _closed(state: State, world: World) -> Iterator[State]:
     elif frame.left is not None and frame.verb is None and frame.sign is None:
         yield from alone(state, frame.left, world)
     elif frame.left is not None:
+        shares = frame.verb is Meaning.SHARE and Sign.OVER in world.signs
         for after in alone(state, frame.left, world):
-            yield after.and_costs(weights.ALONE)
+            yield after.and_costs(weights.NEXT if shares else weights.ALONE)
+    elif frame.reach and frame.verb in (Meaning.HALF, Meaning.DOUBLE):
+        yield state.and_costs(2 * weights.ALONE)
     elif frame.sign is not None or frame.verb is not None:
         yield from _half_of_base(state, frame, world)
         yield from _scaled_again(state, frame, world)

@@ -15,18 +15,19 @@ from waysaid.hearing.spoken.hops import go, more, off, on_or_back, onto, to
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.part import part_step, taken_part
 from waysaid.hearing.spoken.pictured import lacked
-from waysaid.hearing.spoken.pieces import sum_of
+from waysaid.hearing.spoken.pieces import last_two, sum_of
 from waysaid.hearing.spoken.placed import place_named
 from waysaid.hearing.spoken.refer import POINTING, both, refer
 from waysaid.hearing.spoken.rest import left_over
 from waysaid.hearing.spoken.scale import HALF, scaled_by_two
 from waysaid.hearing.spoken.sharing import each
-from waysaid.hearing.spoken.sized import groups, how_often, shared_by, taken_so_often
+from waysaid.hearing.spoken.sized import groups, holds, how_often, shared_by, taken_so_often
 from waysaid.hearing.spoken.state import State, unused
 from waysaid.hearing.spoken.step import reasoned
 from waysaid.hearing.spoken.verbs import by, scaling, verb
 from waysaid.hearing.spoken.verdict import JUDGING, judged, named_first
 from waysaid.hearing.spoken.world import World
+from waysaid.hearing.spoken.zeros import zeros
 from waysaid.hearing.word import Pause
 from waysaid.number import BLANK, Compare, Operation, Sign
 
@@ -194,6 +195,7 @@ def _into(state: State, item: Item, world: World) -> Iterator[State]:
     left = state.frame.bare
     if left is not None:
         yield state.framed(Frame(right=left, sign=Sign.OVER, wants=Slot.LEFT))
+        yield from holds(state, left, world)
     elif state.frame.verb is Meaning.SPLIT:
         yield from by(state, item, world)
     else:
@@ -238,7 +240,7 @@ def _so(state: State, item: Item, world: World) -> Iterator[State]:
 def _together(state: State, item: Item, world: World) -> Iterator[State]:
     """Put together all results that nothing was made of yet; what they come to may be left out."""
     for after in closed(state, world):
-        whole = sum_of(unused(after))
+        whole = sum_of(unused(after)) or last_two(after, world)
         if whole is not None:
             said = (Quantity(side, item.span, said=False) for side in (whole.left, whole.right))
             frame = Frame(Meaning.TOGETHER, next(said), Sign.PLUS, next(said), wants=Slot.RESULT)
@@ -361,4 +363,5 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.UNIT: _unit,
     Meaning.WHOLE: _whole,
     Meaning.POINT: _point,
+    **dict.fromkeys((Meaning.ZERO, Meaning.ZEROS), zeros),
 }

@@ -43,11 +43,11 @@ from waysaid.hearing.spoken.short import (
     from_neighbour,
     products_alone,
     rounded_whole,
+    taken_off,
 )
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.tally import told_alone
 from waysaid.hearing.spoken.world import World, asks
-from waysaid.hearing.turned import turned_side
 from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation, Sign
 from waysaid.ways import Family
 
@@ -98,7 +98,7 @@ def likeliest(
     if rough and digits_multiplied(state.drafts, world):
         return Family.COLUMN
     if told_by_digits(state.drafts, world):
-        return Family.COLUMN
+        return Family.COLUMN if marks & _ON_PAPER else Family.BREAK_UP
     near = not marks.isdisjoint((Meaning.ROUND, Meaning.ABOUT))
     if family is Family.BRIDGE and near and rounded_whole(state.drafts, world):
         return Family.ADJUST
@@ -116,10 +116,8 @@ def _likeliest(
     state = replace(state, drafts=without_last_names(state.drafts) or state.drafts)
     drafts = state.drafts
     whole = world.whole and not isinstance(world.facts.problem, Image | Compare)
-    if not drafts and whole and not marks.isdisjoint((Meaning.CARRY, Meaning.BORROW)):
-        return Family.COLUMN
     if not drafts:
-        return _explaining(state, marks, world)
+        return Family.COLUMN if whole and _carried(marks) else _explaining(state, marks, world)
     sure = _sure(drafts, marks, world)
     if sure is not None:
         return sure
@@ -129,12 +127,12 @@ def _likeliest(
         return _to_the_asked(state, found, marks, world)
     if _one_side(state, world) or _both_known(drafts, world):
         return Family.KNOWN_FACT
-    if world.hop and len(drafts) == 1 and turned_side(drafts[0].left) in world.halves:
-        return Family.NEAR_DOUBLE
     on_paper = not marks.isdisjoint(_ON_PAPER)
     by_place = (None, Family.SPLIT, *((Family.RENAME,) if world.pointed else ()))
     if found in by_place and places_alike(drafts, world) > (0 if on_paper else 1):
         return Family.COLUMN if on_paper else Family.SPLIT
+    if found in (Family.NEAR_FACT, Family.COUNTING) and added_on(drafts, world):
+        return Family.COUNTING
     counts = found is Family.COUNTING
     if found is not None and (not counts or counted(drafts)):
         return found
@@ -149,6 +147,7 @@ def _likeliest(
         or from_neighbour(drafts, world)
         or counts_put_right(drafts, world)
         or chunks_counted(drafts, world)
+        or taken_off(drafts, world)
         or told_alone(drafts, world)
         or of_parts(drafts, world)
         or exchanged(drafts, world)
@@ -159,6 +158,12 @@ def _likeliest(
         or opposite(drafts, world, exactly=False)
         or (Family.COUNTING if counts else None)
     )
+
+
+def _carried(marks: frozenset[Meaning]) -> bool:
+    """Tell whether a ten was carried or opened, and the work not given up."""
+    given_up = not marks.isdisjoint((Meaning.UNSURE, Meaning.LOST))
+    return not marks.isdisjoint((Meaning.CARRY, Meaning.BORROW)) and not given_up
 
 
 def _sure(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) -> Family | None:

@@ -49,6 +49,8 @@ def scale_verb(state: State, item: Item, world: World) -> Iterator[State]:
     if own and state.frame.wants is Slot.RIGHT and state.frame.sign is Sign.PLUS:
         for after in closed(state.framed(Frame(left=kept)), world):
             yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT), -weights.RESTATED)
+    if state.frame == Frame(verb=item.meaning, wants=Slot.LEFT, reach=state.frame.reach):
+        yield state.framed(replace(state.frame, reach=True), weights.NEXT)
     for after in closed(state, world):
         yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))
 

@@ -17,7 +17,7 @@ from waysaid.hearing.spoken.pieces import undoes
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import HALF, by_two, unnamed
 from waysaid.hearing.spoken.sharing import each_gets, so_many, unit_named
-from waysaid.hearing.spoken.sized import a_piece, hop_of, more_groups
+from waysaid.hearing.spoken.sized import a_piece, hop_of, more_groups, size_named
 from waysaid.hearing.spoken.state import State, counts
 from waysaid.hearing.spoken.step import ends_earlier
 from waysaid.hearing.spoken.verdict import JUDGING, judged_behind
@@ -71,7 +71,8 @@ def _placed(state: State, said: Quantity, world: World) -> Iterator[State]:
             yield from _after_verb(state, said, world)
         case _:
             yield state.framed(Frame(left=said))
-            if state.knew and said.many and world.groups:
+            named = state.knew and world.groups
+            if said.many and (named or size_named(state, said)):
                 yield state.and_costs(weights.REPEATED)
 
 
@@ -82,6 +83,8 @@ def _left(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield from _scaled(state, said, world)
     elif frame.verb is Meaning.EACH:
         yield from each_gets(state, said, world)
+    elif _too_few(frame, said):
+        return
     elif _less_than_groups(frame, said):
         for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
             yield after.framed(Frame(left=said))
@@ -97,10 +100,20 @@ def _less_than_groups(frame: Frame, said: Quantity) -> bool:
     return shared < groups
 
 
+def _too_few(frame: Frame, said: Quantity) -> bool:
+    """Tell whether so many in a number are more than it: of `eight by eight` none is shared."""
+    size, shared = frame.right and frame.right.value, said.value
+    if frame.verb is not Meaning.BY or size is None or shared is None:
+        return False
+    once = frame.result is not None and frame.result.value == 1
+    return shared < size or (shared == size and not once)
+
+
 def _scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Take a number behind half or double: what is scaled, or what it comes to."""
     halved = state.frame.verb is Meaning.HALF
-    yield state.framed(replace(by_two(halved, said, world), result=state.frame.result))
+    if not state.frame.reach:
+        yield state.framed(replace(by_two(halved, said, world), result=state.frame.result))
     stands = state.standing.value if state.standing is not None else None
     for left, more in unnamed(state, world, said.span) if said.value != stands else ():
         if not state.drafts and Sign.OVER in world.signs and left.value != world.facts.numbers[0]:
@@ -119,7 +132,8 @@ def _right(state: State, said: Quantity, world: World) -> Iterator[State]:
         return
     after = state.framed(replace(frame, right=said, wants=Slot.NONE))
     yield from _times_what_stands(state, said, world)
-    held = frame.verb in (Meaning.TAKE, Meaning.ADD) and frame.left is None and not state.drafts
+    verbs = (Meaning.TAKE, Meaning.ADD, *((Meaning.GO,) if world.groups else ()))
+    held = frame.verb in verbs and frame.left is None and not state.drafts
     if held and state.standing is None and said.value in world.facts.numbers:
         yield state.framed(Frame(left=said), 1)
     if state.dropped and frame.verb in (Meaning.TAKE, Meaning.ADD) and frame.left is None:

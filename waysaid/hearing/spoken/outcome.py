@@ -11,10 +11,11 @@ from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken.blank import blank_filled, is_total
 from waysaid.hearing.spoken.compared import on_comparison
 from waysaid.hearing.spoken.frame import Quantity
+from waysaid.hearing.spoken.reasons import alike, before_reasons, begins
 from waysaid.hearing.spoken.rest import only_shared, still_to_share
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
-from waysaid.hearing.spoken.world import World, asks, slip_begun, told_in_tens
+from waysaid.hearing.spoken.world import World, asks, slip_begun
 from waysaid.number import (
     Blank,
     Claim,
@@ -44,9 +45,9 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
     said = _worked_out(verdict, state, talk, match, world)
     if still_to_share(said, state, world) or only_shared(said, world):
         said = None
-    before = _before_reasons(state, talk, world)
-    if before is not None and not _begins(before, state, match, world):
-        return said if _alike(said, before) else before
+    before = before_reasons(state, talk, world)
+    if before is not None and not begins(before, state, match, world):
+        return said if alike(said, before) else before
     if said is None:
         return _ended_on(state, talk, match, world)
     if _acted_on(said, state, talk, world):
@@ -62,41 +63,7 @@ def _ended_apart(
     reasons = state.claimed is not None or Meaning.BECAUSE in talk.marks
     if last is None or reasons or not isinstance(said, int | Fraction | Written):
         return None
-    return None if said == _told_first(state, world) or _alike(said, last) else last
-
-
-def _before_reasons(state: State, talk: Talk, world: World) -> Number | None:
-    """Return the number said first, its reasons right behind it, where no other was promised.
-
-    Nor is one the answer that the work itself went on from.
-    """
-    first = talk.claim.numeral if talk.claim else None
-    if first is None or Meaning.CORRECT in talk.marks or told_in_tens(first, world):
-        return None
-    value, last = exact(first.leaf), talk.promised
-    if any(value in leaves(draft.left) for draft in state.drafts[1:]):
-        return None
-    if last is not None and last.numeral is not None and exact(last.numeral.leaf) != value:
-        return None
-    if value in world.facts.numbers and value != world.facts.answer:
-        return None
-    return first.leaf
-
-
-def _begins(claimed: Number, state: State, match: Match, world: World) -> bool:
-    """Tell whether a number before its reasons is only what the first of more steps comes to.
-
-    Of 76 - 45, `thirty because I took forty off seventy` is the beginning of the work.
-    """
-    value = exact(claimed)
-    if value == world.facts.answer or not (match.stops_short or slip_begun(state.drafts, world)):
-        return False
-    return any(draft.result is not None and draft.forced == value for draft in state.drafts)
-
-
-def _alike(said: AnswerSaid | None, other: Number) -> bool:
-    """Tell whether an answer is the same number, maybe written another way: 3/9, so 1/3."""
-    return isinstance(said, int | Fraction | Written) and exact(said) == exact(other)
+    return None if said == _told_first(state, world) or alike(said, last) else last
 
 
 def _acted_on(said: AnswerSaid, state: State, talk: Talk, world: World) -> bool:

@@ -321,7 +321,8 @@ def from_double(drafts: tuple[Draft, ...], world: World) -> Family | None:
     Or one near what is taken from, or to be reached: seven and seven is fourteen, for 15 - 7.
     """
     if not isinstance(world.facts.problem, Image):
-        return Family.NEAR_DOUBLE if _near_whole(drafts[0], world) else None
+        halved = len(drafts) == 1 and world.hop and turned_side(drafts[0].left) in world.halves
+        return Family.NEAR_DOUBLE if halved or _near_whole(drafts[0], world) else None
     if len(drafts) != 2:
         return None
     first, second = (pair_of(draft) for draft in drafts)

@@ -3,7 +3,7 @@
 from collections import Counter
 from collections.abc import Iterator
 
-from waysaid.hearing.draft import RESULT_ALONE, Draft
+from waysaid.hearing.draft import COUNTED, RESULT_ALONE, Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import reckoned_anew
@@ -44,6 +44,25 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
             return
 
 
+def joined_amiss(state: State, world: World) -> State:
+    """Return the state with two results put together, as some way has it, to the last number said.
+
+    Of `thirty by three ninety, four by three twelve, a hundred and three` it is 90 + 12, for what
+    else was meant: the sum is marked as not true.
+    """
+    last, ends = state.latest, unused(state)
+    told = all(one.result is not None and one.open[-2:] != COUNTED for one in state.drafts)
+    if last is None or len(ends) != len(state.drafts) or len(ends) != 2 or not told:
+        return state
+    side, value = Operation(Sign.PLUS, *ends), last.quantity.value
+    if value is None or last.quantity.many or value <= max(ends) or not world.groups:
+        return state
+    if turned_side(side) not in world.lefts or value in world.facts.numbers:
+        return state
+    draft = Draft(side, RESULT_ALONE, last.quantity.span, last.quantity.leaf)
+    return state.stepped(draft, weights.SLIP, bare=state.bare[:-1], standing=last.quantity)
+
+
 def _kept_whole(state: State, world: World) -> tuple[Exact, ...]:
     """Return a number of the problem named before the work, and what came of the rest of it.
 
@@ -80,6 +99,13 @@ def sum_of(pool: tuple[Exact, ...]) -> Operation | None:
     signed = ((Sign.MINUS, exact(-one)) if one < 0 else (Sign.PLUS, one) for one in rest)
     whole = chain(first, *signed)
     return whole if isinstance(whole, Operation) else None
+
+
+def last_two(state: State, world: World) -> Operation | None:
+    """Return the last two results put together, as some way has it: sixty, and half of it."""
+    ends = [ends for _, ends in results(state)][-2:]
+    side = Operation(Sign.PLUS, *ends) if len(ends) > 1 else None
+    return side if side is not None and turned_side(side) in world.lefts else None
 
 
 def _pairs(ends: tuple[Exact, ...], value: Exact, world: World) -> list[tuple[Exact, Exact]]:

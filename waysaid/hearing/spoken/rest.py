@@ -85,7 +85,7 @@ def _groups(state: State, world: World) -> int | None:
     if state.latest is not None:
         said = state.latest.quantity.value
         if said != world.facts.numbers[0]:
-            return said if isinstance(said, int) else None
+            return said if isinstance(said, int) and said else None
     if not state.drafts:
         return None
     for draft in reversed(state.drafts):
@@ -151,10 +151,13 @@ def still_to_share(said: AnswerSaid | None, state: State, world: World) -> bool:
     if Sign.OVER not in world.signs or len(world.facts.numbers) != 2 or not isinstance(said, int):
         return False
     last = state.bare[-1] if state.bare else None
-    if said == world.facts.answer or (last and last.final and last.quantity.value == said):
+    final = last and last.final and last.after == len(state.drafts)
+    if said == world.facts.answer or (last and final and last.quantity.value == said):
         return False
     whole, divisor = world.facts.numbers
     if said == whole and not (last and last.final):
+        return True
+    if any(pair_of(draft) == (said, Sign.OVER, divisor) for draft in state.drafts):
         return True
     used = sum(_shared(pair_of(draft), draft.stands, divisor) for draft in state.drafts)
     ended = pair_of(state.drafts[-1]) if state.drafts else None

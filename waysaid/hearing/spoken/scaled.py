@@ -3,6 +3,8 @@
 The order in which the steps were said does not count: three times five, for half of six is three.
 """
 
+from fractions import Fraction
+
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.moved import pair_of
@@ -27,6 +29,8 @@ def scaled(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) -
     asked, numbers = world.facts.asked, world.facts.numbers
     if not isinstance(asked, Operation) or asked.sign not in _AGAINST or len(numbers) != 2:
         return None
+    if Meaning.BOTH in marks and asked.sign is Sign.OVER and _shared_alike(drafts[-1], numbers):
+        return Family.SCALE_BOTH
     one, other = (_change(drafts, number) for number in numbers)
     if one is None or other is None or one[1] != other[1] or numbers[0] == numbers[1]:
         return None
@@ -38,6 +42,14 @@ def scaled(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) -
         told = left or Meaning.BOTH in marks
         return Family.SCALE_BOTH if told and one == other else None
     return Family.DOUBLE_HALVE if left and other[0] is _AGAINST[one[0]] else None
+
+
+def _shared_alike(draft: Draft, numbers: tuple[Exact, ...]) -> bool:
+    """Tell whether a step is the sharing asked with both numbers made smaller alike: 24 / 3."""
+    pair, (whole, size) = pair_of(draft), numbers
+    if pair is None or pair[1] is not Sign.OVER or not 1 < pair[2] < size:
+        return False
+    return Fraction(whole) * pair[2] == Fraction(size) * pair[0]
 
 
 def _change(drafts: tuple[Draft, ...], number: Exact) -> Change | None:

@@ -16,6 +16,7 @@ from waysaid.hearing.spoken.ending import begun_again, ends_there, even_count, j
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
+from waysaid.hearing.spoken.pieces import joined_amiss
 from waysaid.hearing.spoken.sharing import rest_told
 from waysaid.hearing.spoken.state import Said, State
 from waysaid.hearing.spoken.trail import Beam, Lattice, Taken, Trail, begun, keep
@@ -269,7 +270,8 @@ def _finished(state: State, world: World) -> Iterator[State]:
     for after in closed(state, world):
         if after.frame != Frame() or after.reason is not None:
             continue
-        done = rest_told(joined_late(begun_again(restates(after, world)), world), world)
+        done = joined_late(begun_again(restates(after, world)), world)
+        done = joined_amiss(rest_told(done, world), world)
         done = done.and_costs(-1 if ends_there(done, world) else 0)
         judges = isinstance(world.facts.problem, Compare | Claim)
         if judges and done.verdict is None:

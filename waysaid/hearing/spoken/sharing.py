@@ -232,7 +232,14 @@ def each(state: State, item: Item, world: World) -> Iterator[State]:
 
 def each_gets(state: State, count: Quantity, world: World) -> Iterator[State]:
     """Yield the product of what each gets and how many share, or the number alone."""
-    divisor = world.facts.numbers[-1]
+    divisor, there = world.facts.numbers[-1], state.latest
+    if (
+        there is not None
+        and worth(Operation(Sign.TIMES, count.leaf, divisor)) == there.quantity.value
+    ):
+        right = Quantity(divisor, count.span, said=False)
+        shared = Frame(left=there.quantity, sign=Sign.OVER, right=right, result=count)
+        yield replace(state, bare=state.bare[:-1]).framed(shared, -weights.NEXT)
     if isinstance(count.leaf, int) and divisor != 1:
         right = Quantity(divisor, count.span, said=False)
         yield state.framed(Frame(left=count, sign=Sign.TIMES, right=right), weights.NEXT)

@@ -39,7 +39,9 @@ def products_alone(drafts: tuple[Draft, ...], world: World) -> Family | None:
 
 def from_neighbour(drafts: tuple[Draft, ...], world: World) -> Family | None:
     """Tell a hop from a neighbouring product, its size right or wrong: 70 - 9 for 9 x 7."""
-    pair, factors = pair_of(drafts[0]) if len(drafts) == 1 else None, _factors(world)
+    factors = _factors(world)
+    hops = [draft for draft in drafts if not (factors and _groups_off(draft, factors))]
+    pair = pair_of(hops[0]) if len(hops) == 1 else None
     if pair is None or factors is None or pair[1] not in HOPS or pair[0] in factors:
         return None
     for one, other in (factors, factors[::-1]):
@@ -48,6 +50,13 @@ def from_neighbour(drafts: tuple[Draft, ...], world: World) -> Family | None:
         if groups.denominator == 1 and 0 < off <= _MOST_OFF:
             return Family.NEAR_FACT
     return None
+
+
+def _groups_off(draft: Draft, factors: tuple[Exact, ...]) -> bool:
+    """Tell how many groups there are said as near others: nineteen is one less than twenty."""
+    pair = pair_of(draft)
+    near = pair is not None and pair[1] in HOPS and 0 < pair[2] <= _MOST_OFF
+    return near and draft.stands in factors
 
 
 def chunks_counted(drafts: tuple[Draft, ...], world: World) -> Family | None:
@@ -67,6 +76,19 @@ def chunks_counted(drafts: tuple[Draft, ...], world: World) -> Family | None:
     if signs == {Sign.OVER} and all(pair[2] == shared[1] for pair in parts):
         return Family.BREAK_UP
     return None
+
+
+def taken_off(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell groups taken off one by one from what is shared: 24 - 3 = 21, 21 - 3 = 18."""
+    shared, here = shared_of(world), drafts[0].left if drafts else None
+    if shared is None or here is None:
+        return None
+    whole, size = shared
+    hops = [one for draft in drafts for one in (signed_terms(draft.left) or ())[1:]]
+    first = signed_terms(here) or ()
+    alike = all(hop == (Sign.MINUS, size) for hop in hops) and len(hops) >= len(drafts)
+    begun = bool(first) and first[0] == (Sign.PLUS, whole)
+    return Family.CHUNK_OUT if alike and begun and len(hops) >= _MOST_OFF else None
 
 
 def counts_put_right(drafts: tuple[Draft, ...], world: World) -> Family | None:

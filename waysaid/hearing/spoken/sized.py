@@ -102,19 +102,35 @@ def taken_so_often(state: State, world: World) -> Iterator[State]:
     yield before.framed(said, weights.NEXT + times.noise * weights.NOISE)
 
 
+def size_named(state: State, size: Quantity) -> bool:
+    """Tell whether a number only names the groups just counted: four, twenty fives."""
+    pair = pair_of(state.drafts[-1]) if state.drafts else None
+    return pair is not None and pair[1:] == (Sign.OVER, size.value)
+
+
+def holds(state: State, whole: Quantity, world: World) -> Iterator[State]:
+    """Yield the sharing of a number into which so many groups go: in a hundred go four."""
+    shared, value = shared_of(world), whole.value
+    if shared is None or value is None or value <= shared[1]:
+        return
+    right = Quantity(shared[1], whole.span, said=False)
+    frame = Frame(left=whole, sign=Sign.OVER, right=right, wants=Slot.RESULT)
+    yield state.framed(frame, weights.NEXT)
+
+
 def groups_in(state: State, world: World) -> Iterator[State]:
     """Yield the sharing said as so many in a number: there's twenty in a hundred."""
     times, frame = state.frame.left, state.frame
     if frame.bare is None or times is None or shared_of(world) is None:
         return
     if times.many or times.value in world.sizes:
-        yield state.framed(Frame(right=times, sign=Sign.OVER, wants=Slot.LEFT))
+        yield state.framed(Frame(Meaning.BY, right=times, sign=Sign.OVER, wants=Slot.LEFT))
     if times.many:
         return
     for size in sizes(state, world)[:1]:
         right = Quantity(size, times.span, said=False)
-        shared = Frame(right=right, sign=Sign.OVER, result=times, wants=Slot.LEFT)
-        yield state.framed(shared, weights.NEXT)
+        held = Frame(right=right, sign=Sign.OVER, result=times, wants=Slot.LEFT)
+        yield state.framed(replace(held, verb=Meaning.BY), weights.NEXT)
 
 
 def named_groups(whole: Quantity, left: Quantity, state: State, world: World) -> Frame | None:

@@ -106,7 +106,7 @@ def talk_of(items: Lattice) -> Talk:
         extra=ends_before(items, Meaning.MORE),
         cut=_cut(items),
         longest=_longest(items),
-        lost=lost(items),
+        lost=lost(items) and not _done(items),
         vague=ends_before(items, Meaning.VAGUE),
         seconded=_seconded(items),
         joins=_joins(items),
@@ -259,7 +259,10 @@ _PROMISES = (Meaning.SO, Meaning.EQUALS, Meaning.FILLER, Meaning.IT)
 
 
 def _promised(items: Lattice) -> Item | None:
-    """Return the number that ends the line, where `so` comes before it."""
+    """Return the number that ends the line, where `so` comes before it; none in `add the two`."""
+    ended = [*_phrases(items)][-1:]
+    if ended and ended[0] and not any(one.numeral for one in ended[0]):
+        return None
     for place in range(len(items) - 1, 0, -1):
         plain = [one for one in items[place] if one.numeral and not one.noise]
         last = max(plain, key=lambda one: one.end, default=None)
