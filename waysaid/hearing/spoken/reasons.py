@@ -31,9 +31,9 @@ def before_reasons(state: State, talk: Talk, world: World) -> Number | None:
 
 def _proved(value: Exact, state: State, world: World) -> bool:
     """Tell whether a step puts a number and the other back together to the first: 8 x 8 = 72."""
-    numbers = world.facts.numbers
+    whole, other = world.facts.numbers[0], world.facts.numbers[-1]
     backs = (
-        draft.stands == numbers[0] and sorted(leaves(draft.left)) == sorted((value, numbers[-1]))
+        draft.stands == whole and leaves(draft.left) in ([value, other], [other, value])
         for draft in state.drafts
         if isinstance(draft.left, Operation) and draft.left.sign in (Sign.PLUS, Sign.TIMES)
     )
