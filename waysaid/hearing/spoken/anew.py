@@ -43,7 +43,7 @@ def said_anew(state: State, number: Quantity, world: World) -> Iterator[State]:
         yield from _alone_anew(state, number, world)
     if judged or before is None or not state.drafts or _named_by(state.drafts[-1], number):
         return
-    if not _other_writing(before.leaf, number.leaf):
+    if not other_writing(before.leaf, number.leaf):
         return
     span = (before.span[0], number.span[1])
     draft = Draft(before.leaf, (), span, number.leaf)
@@ -55,7 +55,7 @@ def _alone_anew(state: State, number: Quantity, world: World) -> Iterator[State]
     last = state.latest
     if last is None:
         return
-    if not _other_writing(last.quantity.leaf, number.leaf):
+    if not other_writing(last.quantity.leaf, number.leaf):
         return
     draft = Draft(last.quantity.leaf, (), (last.quantity.span[0], number.span[1]), number.leaf)
     yield state.stepped(draft, bare=state.bare[:-1], standing=number)
@@ -68,7 +68,7 @@ def _named_by(draft: Draft, number: Quantity) -> bool:
     return not isinstance(draft.left, Operation) and text(draft.left) == text(number.leaf)
 
 
-def _other_writing(one: Expression, other: Expression) -> bool:
+def other_writing(one: Expression, other: Expression) -> bool:
     """Tell whether two numbers are of one worth, and one is no plain point or whole number."""
     if isinstance(one, Operation) or isinstance(other, Operation) or worth(one) != worth(other):
         return False
@@ -163,6 +163,22 @@ def bottom_of(leaf: Expression) -> int | None:
     return None
 
 
+def made_of(leaf: Expression, drafts: tuple[Draft, ...]) -> bool:
+    """Tell whether what the steps come to are the two numbers that a number is written with.
+
+    Of `two sixths, one and one is two and three and three is six` they are its top and bottom; of
+    `five point fourteen, three plus two and eight plus six` what stands before and behind a point.
+    """
+    bottom, value = bottom_of(leaf), worth(leaf)
+    if value is None:
+        return False
+    if isinstance(leaf, Written) and leaf.form is Form.DECIMAL:
+        pair = {int(value), exact(value % 1 * 10**leaf.size)}
+    else:
+        pair = {exact(value * bottom), bottom} if bottom else set()
+    return len(pair) == 2 and pair == {draft.stands for draft in drafts}
+
+
 def as_problem_writes(whole: Quantity, named: Quantity, world: World) -> bool:
     """Tell whether a name was said before the problem's own number: four quarters make a whole."""
     own = [text(one) for one in world.facts.written]
@@ -199,7 +215,7 @@ def told_anew(
             Draft(own, (Part.LEFT,), draft.span, name)
             for own in dict.fromkeys(world.facts.written)
             for name in dict.fromkeys(names)
-            if _other_writing(own, name) and text(own) not in known
+            if other_writing(own, name) and text(own) not in known
         ]
         return (*drafts[:place], *changed, *drafts[place:])
     return drafts

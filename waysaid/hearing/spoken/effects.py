@@ -29,7 +29,7 @@ from waysaid.hearing.spoken.verdict import JUDGING, judged, named_first
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.spoken.zeros import zeros
 from waysaid.hearing.word import Pause
-from waysaid.number import BLANK, Compare, Operation, Sign
+from waysaid.number import BLANK, About, Compare, Operation, Sign
 
 Effect = Callable[[State, Item, World], Iterator[State]]
 
@@ -89,7 +89,9 @@ def _of(state: State, item: Item, world: World) -> Iterator[State]:
     if taken_part(frame, world) is not None:
         yield state
     if frame.left is not None and frame.verb is None:
-        yield from _signed(state, Sign.TIMES, item, world)
+        halves = frame.left.value == HALF and HALF not in world.facts.numbers
+        product = state.and_costs(weights.NEXT if halves else 0)
+        yield from _signed(product, Sign.TIMES, item, world)
         yield state.and_costs(weights.IGNORED)
 
 
@@ -279,7 +281,8 @@ def _whole(state: State, item: Item, world: World) -> Iterator[State]:
     if state.frame.whole is not None and isinstance(world.facts.problem, Compare):
         yield from closed(state.and_costs(weights.FREE), world)
         return
-    yield state.and_costs(weights.IGNORED)
+    near = world.parted and isinstance(world.facts.problem, About)
+    yield state.and_costs(weights.NEXT if near else weights.IGNORED)
     if 1 in world.facts.numbers and state.frame.empty:
         yield state.framed(Frame(left=Quantity(1, item.span)), weights.NEXT)
 

@@ -16,6 +16,7 @@ from waysaid.hearing.spoken.moved import moved, pair_of, restated
 from waysaid.hearing.spoken.outline import (
     added_on,
     against_mark,
+    climbed_up,
     counted,
     exchanged,
     from_double,
@@ -33,6 +34,7 @@ from waysaid.hearing.spoken.outline import (
     shared_of,
     written_anew,
 )
+from waysaid.hearing.spoken.part import share_of
 from waysaid.hearing.spoken.related import both_rounded, digits_multiplied, related
 from waysaid.hearing.spoken.scaled import halved_on, scaled, top_and_bottom
 from waysaid.hearing.spoken.short import (
@@ -48,7 +50,18 @@ from waysaid.hearing.spoken.short import (
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.tally import told_alone
 from waysaid.hearing.spoken.world import World, asks
-from waysaid.number import Claim, Compare, Equation, Exact, Image, Operation, Sign
+from waysaid.number import (
+    About,
+    Claim,
+    Compare,
+    Equation,
+    Exact,
+    Image,
+    Operation,
+    Sign,
+    fill,
+    sides,
+)
 from waysaid.ways import Family
 
 _LEAST = 1
@@ -115,9 +128,8 @@ def _likeliest(
         return Family.RENAME
     state = replace(state, drafts=without_last_names(state.drafts) or state.drafts)
     drafts = state.drafts
-    whole = world.whole and not isinstance(world.facts.problem, Image | Compare)
     if not drafts:
-        return Family.COLUMN if whole and _carried(marks) else _explaining(state, marks, world)
+        return _without_steps(state, marks, world)
     sure = _sure(drafts, marks, world)
     if sure is not None:
         return sure
@@ -125,7 +137,10 @@ def _likeliest(
         return Family.RENAME
     if _is_asked(drafts[-1], world) and (world.groups or len(drafts) == 1):
         return _to_the_asked(state, found, marks, world)
-    if _one_side(state, world) or _both_known(drafts, world):
+    if _one_side(state, world):
+        # Of `true, because eight and four is twelve` no way to judge a claim is told.
+        return None if isinstance(world.facts.problem, Claim) else Family.KNOWN_FACT
+    if _both_known(drafts, world) or (found is None and _filled_in(drafts, world)):
         return Family.KNOWN_FACT
     on_paper = not marks.isdisjoint(_ON_PAPER)
     by_place = (None, Family.SPLIT, *((Family.RENAME,) if world.pointed else ()))
@@ -136,8 +151,15 @@ def _likeliest(
     counts = found is Family.COUNTING
     if found is not None and (not counts or counted(drafts)):
         return found
-    if percents(state, world):
+    if percents(state, world) or _roughly_a_part(drafts, world):
         return Family.BENCHMARK
+    other = _unforeseen(state, marks, world)
+    return other or (Family.COUNTING if counts else None)
+
+
+def _unforeseen(state: State, marks: frozenset[Meaning], world: World) -> Family | None:
+    """Return the family that steps have in common with ways that were not foreseen."""
+    drafts = state.drafts
     return (
         related(drafts, world)
         or both_rounded(drafts, world)
@@ -156,7 +178,6 @@ def _likeliest(
         or in_turn(drafts, world)
         or multiplied_up(drafts, world)
         or opposite(drafts, world, exactly=False)
-        or (Family.COUNTING if counts else None)
     )
 
 
@@ -164,6 +185,30 @@ def _carried(marks: frozenset[Meaning]) -> bool:
     """Tell whether a ten was carried or opened, and the work not given up."""
     given_up = not marks.isdisjoint((Meaning.UNSURE, Meaning.LOST))
     return not marks.isdisjoint((Meaning.CARRY, Meaning.BORROW)) and not given_up
+
+
+def _without_steps(state: State, marks: frozenset[Meaning], world: World) -> Family | None:
+    """Return the family that words and numbers alone tell."""
+    whole = world.whole and not isinstance(world.facts.problem, Image | Compare)
+    if whole and _carried(marks):
+        return Family.COLUMN
+    near = _near_wholes(state, marks, world)
+    return Family.BENCHMARK if near else _explaining(state, marks, world)
+
+
+def _roughly_a_part(drafts: tuple[Draft, ...], world: World) -> bool:
+    """Tell a part near the one asked for, where what is asked is only roughly: half, for 49 %."""
+    rough = isinstance(world.facts.problem, About) and len(drafts) == 1
+    return rough and share_of(drafts[0], world) is not None
+
+
+def _near_wholes(state: State, marks: frozenset[Meaning], world: World) -> bool:
+    """Tell fractions roughly put together as the wholes that they are near: almost one each."""
+    if not world.parted or not isinstance(world.facts.problem, About):
+        return False
+    said = [one.quantity.value for one in state.bare]
+    told = Meaning.WHOLE in marks or {Meaning.ABOUT, Meaning.BOTH} <= marks
+    return told or 1 in said
 
 
 def _sure(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) -> Family | None:
@@ -174,6 +219,7 @@ def _sure(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) ->
         or opposite(drafts, world)
         or products_alone(drafts, world)
         or halved_on(drafts, world)
+        or climbed_up(drafts, world)
         or top_and_bottom(drafts, world)
     )
 
@@ -200,14 +246,22 @@ def _is_asked(draft: Draft, world: World) -> bool:
 
 
 def _one_side(state: State, world: World) -> bool:
-    """Tell an equation's side without the blank worked out, and no more said: 8 + 4 = _ + 5."""
+    """Tell a side of an equation or claim without the blank worked out, and no more said."""
     problem, drafts = world.facts.problem, state.drafts
-    if not isinstance(problem, Equation) or len(drafts) != 1 or drafts[0].whole:
+    if not isinstance(problem, Equation | Claim) or len(drafts) != 1 or drafts[0].whole:
         return False
-    sides = [side for side in (problem.left, problem.right) if isinstance(side, Operation)]
-    if len(sides) != 2 or drafts[0].left not in sides:
+    both = [side for side in sides(problem) if isinstance(side, Operation)]
+    if len(both) != 2 or drafts[0].left not in both:
         return False
     return all(one.quantity.value == drafts[0].stands for one in state.bare)
+
+
+def _filled_in(drafts: tuple[Draft, ...], world: World) -> bool:
+    """Tell the equation itself, said with its number: 63 - 35 = 28, for 63 - _ = 28."""
+    problem, answer = world.facts.problem, world.facts.answer
+    if not isinstance(problem, Equation) or answer is None or len(drafts) != 1:
+        return False
+    return not drafts[0].whole and drafts[0].equation == fill(problem, answer)
 
 
 def _both_known(drafts: tuple[Draft, ...], world: World) -> bool:

@@ -15,7 +15,7 @@ from waysaid.hearing.spoken.item import lattice
 from waysaid.hearing.spoken.kept import kept, named_whole
 from waysaid.hearing.spoken.outcome import outcome
 from waysaid.hearing.spoken.outline import share_repeated
-from waysaid.hearing.spoken.part import divided
+from waysaid.hearing.spoken.part import as_parts, divided
 from waysaid.hearing.spoken.places import as_digits
 from waysaid.hearing.spoken.search import search
 from waysaid.hearing.spoken.sharing import multiplied, parts_joined, parts_shared
@@ -79,7 +79,7 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
 
 
-_NOT_KNOWN = frozenset((Meaning.NOT, Meaning.UNSURE))
+_NOT_KNOWN = frozenset((Meaning.NOT, Meaning.UNSURE, Meaning.LOST))
 """What is said of a fact that is not known after all: I don't know my twelves."""
 
 _DIGIT_BY_DIGIT = frozenset((Meaning.CARRY, Meaning.BORROW, Meaning.WRITE))
@@ -114,14 +114,17 @@ def _any_in(draft: Draft, places: frozenset[int]) -> bool:
 def _matched(drafts: tuple[Draft, ...], world: World) -> Match:
     """Return the match of the steps.
 
-    A quarter of a number is also the number shared by four, and 50 + 50 is two fifties.
+    A quarter of a number is also the number shared by four, and the other way round; and 50 + 50 is
+    two fifties.
     """
     match = matched(drafts, world.facts)
-    shared = multiplied(divided(drafts, world)) if world.groups else drafts
-    if match.family is not None or shared == drafts:
+    if match.family is not None or not world.groups:
         return match
-    other = matched(shared, world.facts)
-    return Match(match.steps, other.family, other.stops_short) if other.family else match
+    for made in (multiplied(divided(drafts, world)), as_parts(drafts, world)):
+        other = matched(made, world.facts) if made != drafts else match
+        if other.family is not None:
+            return Match(match.steps, other.family, other.stops_short)
+    return match
 
 
 def _unlikely(state: State, match: Match, family: Family | None, world: World) -> int:

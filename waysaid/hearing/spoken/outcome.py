@@ -8,6 +8,7 @@ from waysaid.hearing.hear import Heard
 from waysaid.hearing.match import Match
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import AnswerSaid
+from waysaid.hearing.spoken.anew import made_of
 from waysaid.hearing.spoken.blank import blank_filled, is_total
 from waysaid.hearing.spoken.compared import on_comparison
 from waysaid.hearing.spoken.frame import Quantity
@@ -145,6 +146,8 @@ def _or_else(
     filled = blank_filled(state, talk, world) if said is None or total else None
     if filled is not None:
         return filled
+    if first is not None and made_of(first, state.drafts):
+        return first
     if said is None:
         said = _said_again(state, talk)
     return first if said is None else said
@@ -191,6 +194,7 @@ def _told_first(state: State, world: World) -> Number | None:
         if asks(draft.left, world):
             return result
     late = state.drafts[-1] if len(state.drafts) > 1 else None
+    late = late if late is not None and late.result is not None else None
     if late is not None and all(late.span[1] <= one.span[0] for one in state.drafts[:-1]):
         used = any(late.stands in leaves(one.left) for one in state.drafts[:-1])
         return None if used else late.ends
@@ -204,6 +208,7 @@ def _told_first(state: State, world: World) -> Number | None:
         meant = value == world.facts.answer and ends in world.facts.numbers
     else:
         meant = value in (world.facts.answer, ends)
+    meant = meant or made_of(leaf, state.drafts)
     return leaf if meant and not isinstance(leaf, Operation | Blank) else None
 
 

@@ -361,3 +361,33 @@ def opposite(drafts: tuple[Draft, ...], world: World, exactly: bool = True) -> F
     if not exactly and undoes is Sign.PLUS:
         return Family.ADD_UP
     return Family.THINK_ADD if undoes is Sign.PLUS else Family.THINK_TIMES
+
+
+def climbed_up(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell hops in parts up from the number taken to the one it is taken from, of any size.
+
+    What they come to together may be told behind them: an eighth to a half, and a half, five
+    eighths.
+    """
+    asked, numbers = world.facts.asked, world.facts.numbers
+    if not isinstance(asked, Operation) or asked.sign is not Sign.MINUS or len(numbers) != 2:
+        return None
+    if all(isinstance(one, int) for one in numbers):
+        return None
+    here, sizes = numbers[1], list[Exact]()
+    for place, pair in enumerate(map(pair_of, drafts)):
+        if pair is None or pair[1] is not Sign.PLUS:
+            return None
+        if here == numbers[0]:
+            whole = place == len(drafts) - 1 and pair[0] + pair[2] == sum(sizes)
+            return Family.ADD_UP if whole and _uneven(sizes) else None
+        if here not in pair[::2] or (ends := drafts[place].stands) is None:
+            return None
+        sizes.append(pair[2] if pair[0] == here else pair[0])
+        here = ends
+    return Family.ADD_UP if here == numbers[0] and _uneven(sizes) else None
+
+
+def _uneven(sizes: list[Exact]) -> bool:
+    """Tell whether hops are two, or not all alike, as those of a count are."""
+    return len(sizes) == 2 or len({*sizes}) > 1

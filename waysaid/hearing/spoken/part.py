@@ -152,6 +152,20 @@ def _divided(draft: Draft, base: Number) -> Draft:
     return replace(draft, left=Operation(Sign.OVER, base, share.denominator))
 
 
+def as_parts(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:
+    """Return the steps of a product with parts, what is shared written as a part: 1/2 x 18."""
+    return tuple(map(_as_part, drafts)) if world.parted and base_of(world) is None else drafts
+
+
+def _as_part(draft: Draft) -> Draft:
+    left = draft.left
+    if not isinstance(left, Operation) or left.sign is not Sign.OVER:
+        return draft
+    if not isinstance(left.right, int) or left.right < 2 or not isinstance(left.left, Number):
+        return draft
+    return replace(draft, left=Operation(Sign.TIMES, Fraction(1, left.right), left.left))
+
+
 def of_base(left: Operation, world: World) -> bool:
     """Tell whether a left side is a part of the base, as any child may take one."""
     base = base_of(world)

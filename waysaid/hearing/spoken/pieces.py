@@ -13,7 +13,18 @@ from waysaid.hearing.spoken.part import all_and_part, base_of
 from waysaid.hearing.spoken.state import State, counts, results, unused
 from waysaid.hearing.spoken.world import World, as_written
 from waysaid.hearing.turned import turned_side
-from waysaid.number import Blank, Equation, Exact, Expression, Operation, Sign, chain, exact
+from waysaid.hearing.worth import worth
+from waysaid.number import (
+    Blank,
+    Equation,
+    Exact,
+    Expression,
+    Operation,
+    Sign,
+    Written,
+    chain,
+    exact,
+)
 
 _PIECES = range(2, 7)
 """How many pieces may be put together with only their sum said. Our choice."""
@@ -31,8 +42,8 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
         pools.append(counts(state) if shared_of(world) else ())
         ends = tuple(ends for _, ends in results(state))
         pools += [ends, *_pairs(ends, value, world), all_and_part(state, world)]
-        pools.append(_kept_whole(state, world))
-    for pool in pools:
+    kept = _kept_whole(state, world) if world.groups else ()
+    for pool in (*pools, kept):
         whole = _put_together(pool, value)
         if whole is not None and turned_side(whole) not in map(
             turned_side, (draft.left for draft in state.drafts)
@@ -40,7 +51,8 @@ def joined(state: State, number: Quantity, value: Exact, world: World) -> Iterat
             side = as_written(whole, world)
             draft = Draft(side, RESULT_ALONE, number.span, number.leaf)
             more = weights.JOINED - _borne_out(state, pool, world)
-            yield state.stepped(draft, more, standing=number)
+            bare = () if pool is kept and _shares_kept(state) else state.bare
+            yield state.stepped(draft, more, standing=number, bare=bare)
             return
 
 
@@ -63,6 +75,20 @@ def joined_amiss(state: State, world: World) -> State:
     return state.stepped(draft, weights.SLIP, bare=state.bare[:-1], standing=last.quantity)
 
 
+def kept_put_on(state: State, world: World) -> State:
+    """Return the state with a number kept and what came of the rest of it put together.
+
+    Of `forty, and the half is twenty` for 150 % of 40 nobody says what they come to.
+    """
+    whole = sum_of(_kept_whole(state, world)) if world.groups else None
+    if whole is None or not _shares_kept(state):
+        return state
+    if worth(whole) != world.facts.answer or turned_side(whole) not in world.lefts:
+        return state
+    span = (state.bare[0].quantity.span[0], state.drafts[-1].span[1])
+    return state.stepped(Draft(whole, (Part.OP, Part.RIGHT), span), bare=())
+
+
 def _kept_whole(state: State, world: World) -> tuple[Exact, ...]:
     """Return a number of the problem named before the work, and what came of the rest of it.
 
@@ -73,6 +99,13 @@ def _kept_whole(state: State, world: World) -> tuple[Exact, ...]:
     if one is None or one.after or one.quantity.value not in world.facts.numbers or len(ends) != 1:
         return ()
     return (one.quantity.value, ends[0])
+
+
+def _shares_kept(state: State) -> bool:
+    """Tell whether the last step shares the number that was kept: six, and half of six."""
+    left = state.drafts[-1].left
+    kept = state.bare[0].quantity.value
+    return isinstance(left, Operation) and left.sign is Sign.OVER and worth(left.left) == kept
 
 
 def _put_together(pool: tuple[Exact, ...], value: Exact) -> Expression | None:
@@ -175,7 +208,10 @@ def _ends(world: World) -> tuple[Exact, Exact] | None:
 
 
 def _up_to(state: State, number: Quantity, value: Exact, world: World) -> Iterator[State]:
-    """Yield a last hop of which only the size was said, and the sum of all: and then a half."""
+    """Yield a last hop of which only the size was said, and the sum of all: and then a half.
+
+    A size that was itself renamed may be told for that alone: a quarter is two eighths.
+    """
     ends, standing = _ends(world), state.standing
     if ends is None or standing is None or state.latest is None or standing.value is None:
         return
@@ -193,7 +229,8 @@ def _up_to(state: State, number: Quantity, value: Exact, world: World) -> Iterat
     if whole is None:
         return
     draft = Draft(as_written(whole, world), RESULT_ALONE, number.span, number.leaf)
-    yield before.stepped(draft, weights.HOPPED, standing=number)
+    plainly = weights.HOPPED if not isinstance(size.leaf, Written) else 0
+    yield before.stepped(draft, -plainly, standing=number)
 
 
 def undoes(state: State, world: World) -> bool:

@@ -77,9 +77,8 @@ def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int
             yield from ((one, 0) for one in sorted(numbers, key=exact)[:1])
         case Meaning.OTHER:
             named = _named(state)
-            if isinstance(world.facts.problem, Compare) and state.spoken is not None:
-                spoken = state.spoken.value
-                named = [spoken] if spoken in world.facts.numbers else named
+            if isinstance(world.facts.problem, Compare):
+                named = _side_named(state, world) or named
             others = [one for one in numbers if exact(one) not in named[-1:]]
             yield from ((one, weights.POINTED if len(others) > 1 else 0) for one in others)
         case Meaning.REST:
@@ -118,6 +117,14 @@ def _named(state: State) -> list[object]:
     if state.frame.left is not None:
         found.append(state.frame.left.value)
     return [one for one in found if one is not None][:1] if len(found) == 2 else found[-2:-1]
+
+
+def _side_named(state: State, world: World) -> list[object]:
+    """Return the number compared that was spoken of last, or worked with; none where none was."""
+    spoken = state.spoken.value if state.spoken is not None else None
+    own = world.facts.numbers
+    worked = [one for draft in state.drafts for one in leaves(draft.left) if one in own]
+    return [spoken] if spoken in own else [*worked[-1:]]
 
 
 def _rest(state: State, world: World) -> Iterator[tuple[Number, int]]:

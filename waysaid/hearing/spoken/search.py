@@ -16,7 +16,7 @@ from waysaid.hearing.spoken.ending import begun_again, ends_there, even_count, j
 from waysaid.hearing.spoken.frame import Frame, Quantity, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.numbers import number
-from waysaid.hearing.spoken.pieces import joined_amiss
+from waysaid.hearing.spoken.pieces import joined_amiss, kept_put_on
 from waysaid.hearing.spoken.sharing import rest_told
 from waysaid.hearing.spoken.state import Said, State
 from waysaid.hearing.spoken.trail import Beam, Lattice, Taken, Trail, begun, keep
@@ -24,7 +24,7 @@ from waysaid.hearing.spoken.verdict import JUDGING, gainsaid
 from waysaid.hearing.spoken.world import World, told_in_tens
 from waysaid.hearing.word import Pause
 from waysaid.hearing.worth import worth
-from waysaid.number import Claim, Compare, Form, Operation, Sign, has_form
+from waysaid.number import Claim, Compare, Exact, Form, Operation, Sign, has_form
 
 WIDTH = 24
 """The states kept for each word of a line of ordinary length. Our choice, by trial."""
@@ -148,13 +148,21 @@ def _keep(beam: Beam, taken: Taken, said: Said) -> None:
 def _best(beam: Beam, trail: Trail) -> list[State]:
     """Return the states that cost the least, with their changes made."""
     compared = isinstance(trail.world.facts.problem, Compare)
-    likely = sorted(beam.values(), key=_so_far if compared else _with_number)
+    own = trail.world.facts.numbers
+    key = (lambda one: _so_far(one, own)) if compared else _with_number
+    likely = sorted(beam.values(), key=key)
     return [state.come_by(cost, undo, heard) for state, cost, undo, heard in likely[: trail.width]]
 
 
-def _so_far(taken: Taken) -> int:
-    """Return what a state costs, and what is still to pay of it: numbers alone, what cannot be."""
-    return taken[1] + _owed(taken[0].frame) + weights.RESTATED * max(0, len(taken[0].bare) - 1)
+def _so_far(taken: Taken, own: tuple[Exact, ...]) -> int:
+    """Return what a state costs, and what is still to pay of it: numbers alone, what cannot be.
+
+    Of two numbers compared one is seldom put on something.
+    """
+    frame = taken[0].frame
+    put_on = frame.right if frame.sign is Sign.PLUS else None
+    odd = weights.STRANGE if put_on is not None and put_on.value in own else 0
+    return taken[1] + odd + _owed(frame) + weights.RESTATED * max(0, len(taken[0].bare) - 1)
 
 
 def _with_number(taken: Taken) -> int:
@@ -270,8 +278,8 @@ def _finished(state: State, world: World) -> Iterator[State]:
     for after in closed(state, world):
         if after.frame != Frame() or after.reason is not None:
             continue
-        done = joined_late(begun_again(restates(after, world)), world)
-        done = joined_amiss(rest_told(done, world), world)
+        told = kept_put_on(joined_late(begun_again(restates(after, world)), world), world)
+        done = joined_amiss(rest_told(told, world), world)
         done = done.and_costs(-1 if ends_there(done, world) else 0)
         judges = isinstance(world.facts.problem, Compare | Claim)
         if judges and done.verdict is None:

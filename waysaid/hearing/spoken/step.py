@@ -1,6 +1,7 @@
 """A step made of its frame: what was said of it, what stands then, and what it costs."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
@@ -15,8 +16,10 @@ from waysaid.number import (
     Claim,
     Equation,
     Exact,
+    Form,
     Operation,
     Sign,
+    Written,
     leaves,
 )
 
@@ -68,12 +71,17 @@ def _answering(state: State, frame: Frame, left: Quantity, world: World) -> tupl
     """Return a step with the result that was said before it: it's eleven because two and eight.
 
     A number that the step itself holds is no result of it: seven because seven and four; unless it
-    is all that is asked. Nor is one that other steps came after, unless the step does come to it.
+    is all that is asked. Nor is one that other steps came after, unless the step does come to it;
+    nor so many parts, of which the step only works out the top: three ninths, because seven take
+    away four.
     """
     assert frame.right is not None
     assert frame.sign is not None
     if state.reason is None or frame.result is not None or frame.whole is not None:
         return state, frame
+    if _of_its_tops(state.reason, replace(frame, left=left)):
+        claim = Bare(state.reason, len(state.drafts), final=True)
+        return replace(state, reason=None, bare=(*state.bare, claim)), frame
     asked = asks(Operation(frame.sign, left.leaf, frame.right.leaf), world)
     held = state.reason.value in (left.value, frame.right.value) and not asked
     others = bool(state.drafts) and state.drafts[-1].span[0] > state.reason.span[1]
@@ -82,6 +90,17 @@ def _answering(state: State, frame: Frame, left: Quantity, world: World) -> tupl
         return state, frame
     result = replace(state.reason)
     return replace(state, reason=None), replace(frame, result=result)
+
+
+def _of_its_tops(reason: Quantity, frame: Frame) -> bool:
+    """Tell whether a step of whole numbers comes to the top of a number said before it."""
+    leaf, top = reason.leaf, frame.comes_to
+    if not isinstance(leaf, Fraction | Written) or not isinstance(top, int) or reason.value is None:
+        return False
+    bottom = leaf.denominator if isinstance(leaf, Fraction) else leaf.size
+    parts = isinstance(leaf, Fraction) or leaf.form is Form.PARTS
+    wholes = isinstance(frame.left and frame.left.leaf, int)
+    return parts and wholes and top == reason.value * bottom != reason.value
 
 
 def _known_result(state: State, draft: Draft) -> int:
