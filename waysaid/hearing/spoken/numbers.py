@@ -3,10 +3,9 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from waysaid.hearing.draft import Draft
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken import weights
-from waysaid.hearing.spoken.anew import bottom_of, other_writing, tops_told
+from waysaid.hearing.spoken.anew import bottom_of
 from waysaid.hearing.spoken.apart import lacks
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
@@ -15,6 +14,7 @@ from waysaid.hearing.spoken.meant import climbed, pretended
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.part import base_of, base_value, is_part, part_step, taken_part
 from waysaid.hearing.spoken.pieces import undoes
+from waysaid.hearing.spoken.renamed import claim_anew, right_anew
 from waysaid.hearing.spoken.rest import with_rest
 from waysaid.hearing.spoken.scale import HALF, by_two, unnamed
 from waysaid.hearing.spoken.sharing import each_gets, so_many, unit_named
@@ -212,7 +212,7 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
     some = more_groups(frame, said, state, world)
     if some is not None:
         yield from closed(state.framed(some), world)
-    yield from _right_anew(state, said)
+    yield from right_anew(state, said)
     one_group = frame.sign in HOPS and said.value in world.sizes
     if (
         frame.right is not None
@@ -242,21 +242,6 @@ def _after_pair(state: State, said: Quantity, world: World) -> Iterator[State]:
         yield after.framed(Frame(left=said))
 
 
-def _right_anew(state: State, said: Quantity) -> Iterator[State]:
-    """Take another name of the number just said: five minus five quarters, one and a quarter.
-
-    Not where a number goes with itself: a half and a half, two quarters, is a sum gone wrong.
-    """
-    left, right = state.frame.left, state.frame.right
-    if left is None or right is None or state.frame.result is not None or not right.said:
-        return
-    if right.value != said.value or left.value == right.value:
-        return
-    if other_writing(right.leaf, said.leaf):
-        draft = Draft(right.leaf, (), (right.span[0], said.span[1]), said.leaf)
-        yield replace(state.stepped(draft), spoken=said)
-
-
 def _groups_scaled(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Take the size of groups that are doubled or halved: double three eights."""
     frame = state.frame
@@ -281,7 +266,7 @@ def _one_part(frame: Frame, said: Quantity, world: World) -> bool:
 def _of_tops(state: State, said: Quantity, world: World) -> Iterator[State]:
     """Take so many parts behind what their tops come to: five and two, seven eighths."""
     frame, bottom = state.frame, bottom_of(said.leaf)
-    yield from _claim_anew(state, said, world)
+    yield from claim_anew(state, said, world)
     top = None if bottom is None or said.value is None else exact(said.value * bottom)
     if top is None or frame.result is not None or frame.comes_to != top:
         return
@@ -293,22 +278,6 @@ def _of_tops(state: State, said: Quantity, world: World) -> Iterator[State]:
     if bottom in {bottom_of(one) for one in world.facts.written}:
         for after in closed(state.framed(replace(frame, wants=Slot.NONE)), world):
             yield replace(after, so=True).framed(Frame(left=said), -weights.UNSAID)
-
-
-def _claim_anew(state: State, said: Quantity, world: World) -> Iterator[State]:
-    """Take another name of so many parts said before their reasons: six eighths, three and three.
-
-    Of `four thirds because two and two, that's one and a third` it is no result of the sum.
-    """
-    claim = state.reason
-    if claim is None or state.frame.result is not None or claim.value != said.value:
-        return
-    if not other_writing(claim.leaf, said.leaf):
-        return
-    for after in closed(state.framed(replace(state.frame, wants=Slot.NONE)), world):
-        if after.reason is None and tops_told(after, claim):
-            draft = Draft(claim.leaf, (), (claim.span[0], said.span[1]), said.leaf)
-            yield replace(after, standing=said).stepped(draft, -weights.UNSAID, spoken=said)
 
 
 _PLACES = (10, 100, 1000)
