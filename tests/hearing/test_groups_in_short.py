@@ -106,7 +106,11 @@ ES = [
         None,
     ),
 ]
-TOLD = [(Language.EN, *one) for one in EN] + [(Language.ES, *one) for one in ES]
+ES_PLAIN = [
+    ("144 / 12", "doce, doce por doce es ciento cuarenta y cuatro", "12 x 12 = 144", "12"),
+    ("140 / 20", "quito los ceros y catorce entre dos es siete", "14 / 2 = 7", "7"),
+]
+TOLD = [(Language.EN, *one) for one in EN] + [(Language.ES, *one) for one in ES + ES_PLAIN]
 
 
 @pytest.mark.parametrize(("language", "problem", "said", "steps", "answer"), TOLD)

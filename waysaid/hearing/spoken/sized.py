@@ -98,6 +98,8 @@ def taken_so_often(state: State, world: World) -> Iterator[State]:
     one = frame.right if added else frame.bare
     if one is None or one.many or one.span[1] + 2 < times.span[0]:
         return
+    if one.value == times.value:
+        return
     said = Frame(left=one, sign=Sign.TIMES, right=times)
     yield before.framed(said, weights.NEXT + times.noise * weights.NOISE)
 

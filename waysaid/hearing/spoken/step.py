@@ -82,7 +82,8 @@ def _answering(state: State, frame: Frame, left: Quantity, world: World) -> tupl
     if _of_its_tops(state.reason, replace(frame, left=left)):
         claim = Bare(state.reason, len(state.drafts), final=True)
         return replace(state, reason=None, bare=(*state.bare, claim)), frame
-    asked = asks(Operation(frame.sign, left.leaf, frame.right.leaf), world)
+    side = Operation(frame.sign, left.leaf, frame.right.leaf)
+    asked = world.groups and asks(side, world)
     held = state.reason.value in (left.value, frame.right.value) and not asked
     others = bool(state.drafts) and state.drafts[-1].span[0] > state.reason.span[1]
     odd = held or others or not left.said
