@@ -58,6 +58,7 @@ EN = [
         "3 x 5 = 15, 17 - 15 = 2",
         "3 r 2",
     ),
+    ("25 / 4", "there's twenty five cookies everyone gets six and there's one left", "", "6 r 1"),
     ("72 / 8", "it's eight because eight times eight is seventy two", "8 x 8 = 72", "8"),
     (
         "96 / 8",

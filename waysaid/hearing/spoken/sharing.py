@@ -233,6 +233,8 @@ def each(state: State, item: Item, world: World) -> Iterator[State]:
 def each_gets(state: State, count: Quantity, world: World) -> Iterator[State]:
     """Yield the product of what each gets and how many share, or the number alone."""
     divisor, there = world.facts.numbers[-1], state.latest
+    if there is not None and there.quantity.span[1] + 1 >= count.span[0]:
+        there = None
     if (
         there is not None
         and worth(Operation(Sign.TIMES, count.leaf, divisor)) == there.quantity.value
