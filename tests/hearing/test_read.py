@@ -4,7 +4,7 @@ import pytest
 
 from tests.hearing.heard import heard, w
 from waysaid.hearing import Part, read
-from waysaid.number import parse
+from waysaid.number import Language, parse
 from waysaid.ways import Kind
 
 # From ../shared/checks/heard_examples.jsonl, the rows in shorthand: problem, line, steps, answer,
@@ -284,6 +284,21 @@ NEITHER = [
     "my dog can count",
     "I was thinking of lunch",
 ]
+
+
+@pytest.mark.parametrize("problem", ["37 + 25", "3/8 + 1/4", "13 x 7", "0.7 + 0.5", "48 / 6"])
+@pytest.mark.parametrize(
+    ("line", "language"),
+    [
+        ("¿puedo pasar a la pizarra o lo digo sentado?", Language.ES),
+        ("¿lo paso al cuaderno o se lo doy a usted?", Language.ES),
+        ("can I give it to them or take it back to my seat", Language.EN),
+        ("I put it there and then I moved it over", Language.EN),
+    ],
+)
+def test_a_line_without_a_number_tells_no_step(problem, line, language):
+    reading = read(parse(problem), line, language)
+    assert (reading.told, reading.answer) == ((), None)
 
 
 @pytest.mark.parametrize("line", NEITHER)

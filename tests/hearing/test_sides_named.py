@@ -1,4 +1,4 @@
-"""Two sums compared by their sides: so the left one, so right is bigger. Our own sentences."""
+"""Two numbers compared by their sides: so the left one, the first wins. Our own sentences."""
 
 import pytest
 
@@ -27,6 +27,23 @@ WRONG = [
 def test_the_side_that_was_named_is_the_larger(line, order):
     language = Language.ES if "izquierda" in line else Language.EN
     assert read(parse(SUMS), line, language).answer is order
+
+
+@pytest.mark.parametrize(
+    ("line", "order"),
+    [
+        ("nueve doceavos contra ocho doceavos, gana el primero", Order.MORE),
+        ("nueve doceavos contra ocho doceavos, es menor el segundo", Order.MORE),
+        ("nueve doceavos contra ocho doceavos, es menor el primero", Order.LESS),
+        ("nine twelfths against eight twelfths, wins the first one", Order.MORE),
+        ("nine twelfths against eight twelfths, the bigger one is the first one", Order.MORE),
+        ("nine twelfths against eight twelfths, smaller is the second one", Order.MORE),
+        ("nine twelfths against eight twelfths, the second one wins", Order.LESS),
+    ],
+)
+def test_a_verdict_is_of_the_side_named_behind_it(line, order):
+    language = Language.ES if "doceavos" in line else Language.EN
+    assert read(parse("3/4 ? 2/3"), line, language).answer is order
 
 
 @pytest.mark.parametrize(

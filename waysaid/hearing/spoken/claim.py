@@ -123,21 +123,28 @@ def side_ended_on(phrases: list[Phrase]) -> Order | None:
     """Return how a line ends on a side behind `so`: so it's the left one, so right is bigger.
 
     Or behind a pause, where nothing was smaller: one is 62 and the other 61, the left one. What is
-    smaller of which nothing was said before is the side itself: it's smaller, the left one.
+    smaller of which nothing was said before is the side itself: it's smaller, the left one. Or
+    behind its verdict, that a clause begins with: nine twelfths and eight, bigger is the first.
     """
     promised, smaller, side, found, first = False, False, None, None, True
+    ahead: Order | None = None
     for phrase in phrases:
         said = {one.meaning for one in phrase if one.meaning}
         order = next((order for word, order in _ORDERS.items() if word in said), None)
         paused = bool(phrase) and phrase[0].pause is not Pause.NONE
         named = _side(phrase, said) if promised or (paused and (first or not smaller)) else None
-        if named is not None:
+        led = _side(phrase, said) if ahead and not paused else None
+        if led is not None and order is None:
+            side = found = led if ahead is Order.MORE else led.turned
+        elif named is not None:
             found = None if Meaning.TRUE in said else named.turned if smaller and first else named
             side = named
         elif side is not None and order is not None:
             found = side if order is Order.MORE else side.turned
         elif Meaning.SO in said or said.isdisjoint(_BETWEEN):
             side, found = None, None
+        begins = order if paused or Meaning.SO in said else None
+        ahead = begins or (None if paused or said.isdisjoint(_BETWEEN) else ahead)
         smaller = smaller or order is Order.LESS
         first = first and (order is not None or not said.isdisjoint(_BETWEEN)) and bool(said)
         promised = Meaning.SO in said or (promised and not said.isdisjoint(_BETWEEN))

@@ -21,6 +21,7 @@ from waysaid.hearing.spoken.search import search
 from waysaid.hearing.spoken.sharing import multiplied, parts_joined, parts_shared
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.talk import Talk, talk_of
+from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.spoken.world import World, asks, world_of
 from waysaid.hearing.word import words_of
 from waysaid.number import Language, Order, Problem, Remainder, leaves
@@ -49,8 +50,25 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
     items = lattice(words_of(line, lexicon), lexicon)
     talk = talk_of(items)
     states = sorted(search(items, world)[:WEIGHED], key=_taken_back)
+    if _without_number(items):
+        states = [state._replace(drafts=(), bare=()) for state in states]
     found = [_explained(state, talk, world) for state in states]
     return tuple(sorted(found, key=lambda one: one.cost))
+
+
+def _without_number(items: Lattice) -> bool:
+    """Tell whether a line names no number, nor doubles or halves: it tells no step, no answer.
+
+    Of `may I go up or give it to them` words that may be acts, and pronouns, make none.
+    """
+    every = [one for here in items for one in here]
+    named = any(one.numeral and one.noise < _FAR for one in every)
+    return not named and not any(one.meaning in _TWO for one in every)
+
+
+_TWO = (Meaning.DOUBLE, Meaning.HALF)
+_FAR = 3
+"""From this grade of noise on a word is a number only beside others: `then` for ten. Our choice."""
 
 
 def _taken_back(state: State) -> int:

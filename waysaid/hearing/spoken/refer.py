@@ -38,13 +38,16 @@ def refer(state: State, item: Item, world: World) -> Iterator[State]:
     """
     awaited = state.frame.wants in (Slot.LEFT, Slot.RIGHT)
     compared = isinstance(world.facts.problem, Compare) and item.meaning in _SIDES
+    unasked = 0 if awaited else weights.IGNORED
+    if compared and not awaited:
+        unasked = weights.POINTED if state.verdict is not None else 0
     for leaf, more in _meant(state, item, world):
         said = Quantity(leaf, item.span)
         for after in number(state, said, world):
-            yield after.and_costs(more + (0 if awaited or compared else weights.IGNORED))
+            yield after.and_costs(more + unasked)
     if not awaited:
-        of_two = isinstance(world.facts.problem, Compare) and item.meaning in _THE_OTHER
-        yield state.and_costs(weights.FREE if of_two else 0)
+        of_two = isinstance(world.facts.problem, Compare)
+        yield state.and_costs(_PASSED_OVER.get(item.meaning, 0) if of_two and item.meaning else 0)
     elif item.meaning is Meaning.OTHER:
         yield state.and_costs(weights.NEXT)
 
@@ -52,8 +55,13 @@ def refer(state: State, item: Item, world: World) -> Iterator[State]:
 _SIDES = (Meaning.FIRST, Meaning.LAST, Meaning.OTHER)
 """Words for one of two numbers compared."""
 
-_THE_OTHER = (Meaning.OTHER, Meaning.REST)
-"""Words that are seldom said of two numbers compared without meaning the other."""
+_PASSED_OVER = {
+    Meaning.OTHER: weights.FREE,
+    Meaning.REST: weights.FREE,
+    Meaning.FIRST: weights.POINTED,
+    Meaning.LAST: weights.POINTED,
+}
+"""What it costs to pass over words that are seldom said of two numbers but to mean one of them."""
 
 
 def _meant(state: State, item: Item, world: World) -> Iterator[tuple[Number, int]]:
