@@ -22,6 +22,10 @@ _STEPS = [
     ("15% of 80", (
         "ten percent is eight, five percent is half of it, four, put them together, twelve"),
      ["8 / 2 = 4", "8 + 4 = 12"], "12"),
+    ("15% of 80", "ten percent is eight and then five percent, only half as much, four",
+     ["8 / 2 = 4"], None),
+    ("15% of 80", "el diez por ciento es ocho y luego el cinco por ciento, la mitad, cuatro",
+     ["8 / 2 = 4"], None),
     ("2 - 3/4", "two minus three quarters, six eighths, so one and a quarter",
      ["3/4 = 6/8", "2 - 3/4 = 1 1/4"], "1 1/4"),
     ("1 - 3/8", "three eighths to a half is one eighth and then a half so five eighths",

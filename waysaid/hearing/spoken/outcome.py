@@ -29,6 +29,7 @@ from waysaid.number import (
     Verdict,
     Written,
     exact,
+    has_form,
     leaves,
 )
 
@@ -302,8 +303,15 @@ def _answers(state: State, world: World) -> tuple[Said, ...]:
             and ((one.final and one.quantity.span[1] > ends) or not _named_again(one, state, world))
             and not one.quantity.many
             and not _total_named(one, state, world)
+            and not _percentage(one, world)
         )
     )
+
+
+def _percentage(one: Bare, world: World) -> bool:
+    """Tell whether a number is a percentage, which is no answer to 15% of 80."""
+    asked = any(has_form(number, Form.PERCENT) for number in world.facts.written)
+    return asked and has_form(one.quantity.leaf, Form.PERCENT)
 
 
 def _total_named(one: Bare, state: State, world: World) -> bool:
