@@ -23,6 +23,25 @@ def waited(ask: Any, wanted: Any) -> Any:
     return found
 
 
+STATES = """(() => {
+  const wait = [];
+  const add = EventSource.prototype.addEventListener;
+  EventSource.prototype.addEventListener = function (kind, hear) {
+    const show = (event) => {
+      hear(event);
+      window.order = JSON.parse(event.data).order;
+    };
+    const state = (event) => (window.held ? wait.push(() => show(event)) : show(event));
+    add.call(this, kind, kind === "state" ? state : hear);
+  };
+  window.let_go = () => {
+    window.held = false;
+    wait.splice(0).forEach((each) => each());
+  };
+})()"""
+"""A page's own first script: it keeps the `order` of the state shown; while `held` none is."""
+
+
 class Desk:
     """The teacher's screen."""
 

@@ -9,7 +9,7 @@ from tests.site import server
 from tests.talks.cast import NAMES
 from tests.talks.hall import Hall, Talk
 from tests.talks.said import Teller
-from tests.talks.screens import Board
+from tests.talks.screens import STATES, Board
 
 pytestmark = pytest.mark.browser
 
@@ -97,18 +97,6 @@ TEXTS = """() => {
 """All that a page holds in words: its texts, hidden ones too, and its attributes."""
 
 
-ORDER = """() => {
-  const add = EventSource.prototype.addEventListener;
-  EventSource.prototype.addEventListener = function (kind, hear) {
-    add.call(this, kind, (event) => {
-      hear(event);
-      if (kind === "state") window.order = JSON.parse(event.data).order;
-    });
-  };
-}"""
-"""Makes a page keep the order of the state that it shows."""
-
-
 class Watchers:
     """The class's screens, and everything that is sent to them."""
 
@@ -117,7 +105,7 @@ class Watchers:
         self.boards = []
         for path in self.paths:
             page = open_page()
-            page.add_init_script(f"({ORDER})()")
+            page.add_init_script(STATES)
             page.goto(hall.origin + path)
             self.boards.append(Board(page))
         self.keys: set[str] = set()

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.talks.hall import TABLET, Hall
-from tests.talks.screens import Board, Desk, waited
+from tests.talks.screens import STATES, Board, Desk, waited
 
 pytestmark = pytest.mark.browser
 
@@ -112,27 +112,12 @@ def test_the_board_stays_when_the_desk_goes_and_after_its_own_reload(hall, open_
     assert waited(Board(board.page).says, before) == before
 
 
-HELD = """() => {
-  const wait = [];
-  const add = EventSource.prototype.addEventListener;
-  EventSource.prototype.addEventListener = function (kind, hear, ...more) {
-    const heard = (event) => (window.held ? wait.push(() => hear(event)) : hear(event));
-    add.call(this, kind, kind === "state" ? heard : hear, ...more);
-  };
-  window.let_go = () => {
-    window.held = false;
-    wait.splice(0).forEach((each) => each());
-  };
-}"""
-"""Makes what the server shows wait while `held` is set."""
-
-
 @pytest.mark.parametrize("presses", [1, 2, 3])
 @pytest.mark.usefixtures("calm")
 def test_undo_takes_back_what_is_saved_and_not_shown_yet(hall, open_page, presses):
     talk = hall.begin("Over a ten")
     page = open_page(viewport=TABLET)
-    page.add_init_script(f"({HELD})()")
+    page.add_init_script(STATES)
     hall.sign_in(page.context)
     page.goto(hall.origin + talk.desk_path)
     desk = Desk(page)

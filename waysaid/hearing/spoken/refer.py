@@ -38,9 +38,10 @@ def refer(state: State, item: Item, world: World) -> Iterator[State]:
     """
     awaited = state.frame.wants in (Slot.LEFT, Slot.RIGHT)
     compared = isinstance(world.facts.problem, Compare) and item.meaning in _SIDES
-    unasked = 0 if awaited else weights.IGNORED
-    if compared and not awaited:
-        unasked = weights.POINTED if state.verdict is not None else 0
+    if compared:
+        unasked = 0 if awaited or state.verdict is None else weights.POINTED
+    else:
+        unasked = 0 if awaited else weights.IGNORED
     for leaf, more in _meant(state, item, world):
         said = Quantity(leaf, item.span)
         for after in number(state, said, world):

@@ -131,8 +131,8 @@ def groups_in(state: State, world: World) -> Iterator[State]:
         return
     for size in sizes(state, world)[:1]:
         right = Quantity(size, times.span, said=False)
-        held = Frame(right=right, sign=Sign.OVER, result=times, wants=Slot.LEFT)
-        yield state.framed(replace(held, verb=Meaning.BY), weights.NEXT)
+        held = Frame(Meaning.BY, right=right, sign=Sign.OVER, result=times, wants=Slot.LEFT)
+        yield state.framed(held, weights.NEXT)
 
 
 def named_groups(whole: Quantity, left: Quantity, state: State, world: World) -> Frame | None:

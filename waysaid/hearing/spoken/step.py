@@ -1,11 +1,11 @@
 """A step made of its frame: what was said of it, what stands then, and what it costs."""
 
 from collections.abc import Iterator
-from fractions import Fraction
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
+from waysaid.hearing.spoken.anew import bottom_of
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.cost import borne_out, follows, step_cost
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
@@ -16,10 +16,8 @@ from waysaid.number import (
     Claim,
     Equation,
     Exact,
-    Form,
     Operation,
     Sign,
-    Written,
     leaves,
 )
 
@@ -95,13 +93,11 @@ def _answering(state: State, frame: Frame, left: Quantity, world: World) -> tupl
 
 def _of_its_tops(reason: Quantity, frame: Frame) -> bool:
     """Tell whether a step of whole numbers comes to the top of a number said before it."""
-    leaf, top = reason.leaf, frame.comes_to
-    if not isinstance(leaf, Fraction | Written) or not isinstance(top, int) or reason.value is None:
+    bottom, top = bottom_of(reason.leaf), frame.comes_to
+    if bottom is None or not isinstance(top, int) or reason.value is None:
         return False
-    bottom = leaf.denominator if isinstance(leaf, Fraction) else leaf.size
-    parts = isinstance(leaf, Fraction) or leaf.form is Form.PARTS
     wholes = isinstance(frame.left and frame.left.leaf, int)
-    return parts and wholes and top == reason.value * bottom != reason.value
+    return wholes and top == reason.value * bottom != reason.value
 
 
 def _known_result(state: State, draft: Draft) -> int:
