@@ -49,6 +49,9 @@ ELSEWHERE = {
     "make sweep": (
         "test_docs_make.py::test_the_sweep_writes_its_report_and_ends_with_the_status_of_its_tests"
     ),
+    "make sweep ALL=1": (
+        "test_docs_make.py::test_the_sweep_runs_all_of_it_again_when_it_is_asked_to"
+    ),
     "make setup": "test_docs_make.py::test_setting_up_leaves_alone_what_is_there",
     "make bench": "test_docs_measures.py::test_all_of_it_is_measured_and_told",
     ".venv/bin/pre-commit install": "test_docs_make.py::test_the_commit_hooks_look_at_a_commit",

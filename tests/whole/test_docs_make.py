@@ -113,6 +113,12 @@ def test_the_sweep_writes_its_report_and_ends_with_the_status_of_its_tests(devel
     assert "- `tests/test_wrong.py` (no commit): test_twice_a_number_is_odd" in told
 
 
+def test_the_sweep_runs_all_of_it_again_when_it_is_asked_to(developer):
+    for command, held in (("make sweep", 0), ("make sweep", 2), ("make sweep ALL=1", 0)):
+        (developer.folder / "build" / "set-up").unlink(missing_ok=True)
+        assert f"2 parts, {held} of them held" in developer.types(command)
+
+
 def test_a_sweep_runs_again_what_failed_and_what_rests_on_a_change(developer):
     number = developer.folder / "waysaid" / "number"
     resting = developer.folder / "tests" / "test_sign.py"
