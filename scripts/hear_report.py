@@ -55,7 +55,8 @@ missing numbers, meadow of sums, differences, three addends and missing numbers,
 and sharings, bakery, heard by the same engine as harbour, of fractions, decimals, percents and
 comparisons, fair of every kind, after what harbour and bakery had shown, island of every kind, and
 library, before anything was mended for island, half of products and sharings and half of fractions,
-decimals, percents and comparisons, winter of every kind, after both):
+decimals, percents and comparisons, winter of every kind, after both;
+brook, of every kind, and tower, a quarter of it pictures, before anything was mended for either):
 
 {COLUMNS}\
 | morning | 185 | 91.4 | 94.9 | 2.8 | 94.1 | 93.9 |
@@ -73,6 +74,8 @@ decimals, percents and comparisons, winter of every kind, after both):
 | island | 200 | 91.0 | 91.8 | 5.3 | 94.5 | 95.5 |
 | library | 200 | 85.5 | 83.7 | 9.6 | 89.0 | 90.1 |
 | winter | 200 | 93.0 | 91.7 | 4.6 | 95.0 | 97.5 |
+| brook | 200 | 93.0 | 95.6 | 2.6 | 97.5 | 97.6 |
+| tower | 200 | 86.5 | 91.8 | 5.4 | 96.0 | 96.6 |
 """
 SURE = """
 ## How sure
