@@ -67,7 +67,7 @@ images = st.one_of(
     ),
     st.builds(
         lambda faces: Image(ImageKind.DICE, tuple(faces)),
-        st.lists(st.integers(1, 6), min_size=1, max_size=4),
+        st.lists(st.integers(1, 6), min_size=1, max_size=5),
     ),
     st.builds(lambda n, m: Image(ImageKind.ARRAY, (n, m)), st.integers(1, 12), st.integers(1, 12)),
     st.sets(st.tuples(st.integers(0, 20), st.integers(0, 12)), min_size=1, max_size=30).map(

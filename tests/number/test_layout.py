@@ -92,6 +92,7 @@ def test_groups_that_cannot_be_seen_at_a_glance_are_refused(sizes):
         ("image array: 3 x 4", [4, 4, 4]),
         ("image dice: 6", [2, 2, 2]),
         ("image dice: 5", [2, 1, 2]),
+        ("image dice: 5 5 5 2 2", [6, 3, 6, 2, 2]),
     ],
 )
 def test_dots_are_where_children_are_used_to_see_them(given_text, rows):

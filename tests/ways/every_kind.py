@@ -116,7 +116,7 @@ def _image(dice: Dice) -> str:
             f"image {kind} 10: {first}",
             f"image {kind} 20: {first + second}",
             f"image {kind} 20: {first} {second}",
-            f"image dice: {' '.join(str(dice.randint(1, 6)) for _ in range(dice.randint(1, 4)))}",
+            f"image dice: {' '.join(str(dice.randint(1, 6)) for _ in range(dice.randint(1, 5)))}",
             f"image array: {dice.randint(1, 12)} x {dice.randint(1, 12)}",
             f"image dots: {_dots(dice)}",
         )

@@ -65,6 +65,8 @@ PLACED = [
     ("about 398 x 21", 4, "4.OA.3"),
     ("3 - 8", 6, "6.NS.5"),
     ("image frame 10: 7", 0, "K.CC.5"),
+    ("image dice: 5 5 5 5", 0, "K.CC.5"),
+    ("image dice: 5 5 5 2 2", 2, "2.OA.4"),
 ]
 
 

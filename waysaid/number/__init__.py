@@ -34,7 +34,7 @@ from waysaid.number.expression import (
     value_of,
     written,
 )
-from waysaid.number.image import HIGHEST, NEAREST, WIDEST, Image, ImageKind, image_text
+from waysaid.number.image import HIGHEST, MOST_DICE, NEAREST, WIDEST, Image, ImageKind, image_text
 from waysaid.number.language import Language
 from waysaid.number.layout import PITCH, Layout, Place, layout_of
 from waysaid.number.parse import parse, parse_equation, parse_expression
@@ -75,6 +75,7 @@ __all__ = [
     "DEEPEST",
     "HIGHEST",
     "LONGEST",
+    "MOST_DICE",
     "MOST_DIGITS",
     "MOST_GROUPS",
     "MOST_IN_A_GROUP",

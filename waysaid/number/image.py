@@ -47,7 +47,7 @@ class Image:
 
 IMAGE_WORDS = ("image", "imagen")
 FRAMES = (10, 20)
-MOST_DICE = 4
+MOST_DICE = 5
 MOST_IN_A_ROW = 12
 MOST_DOTS = 30
 WIDEST, HIGHEST = 100, 60

@@ -99,7 +99,7 @@ _PIPS = {
 
 
 def _dice(faces: tuple[int, ...]) -> tuple[Place, ...]:
-    """Return the dots of the patterns side by side, four of them in two rows."""
+    """Return the dots of the patterns side by side, four of them or more in two rows."""
     far = 2 * PITCH + _BETWEEN_DICE
     columns = len(faces) if len(faces) <= _DICE_IN_A_ROW else -(-len(faces) // 2)
     return tuple(

@@ -88,7 +88,7 @@ def wanted(kind: Kind) -> str:
     return {
         Kind.FRAME: _("A ten frame takes the dots in it, 1 to 20; or the dots in two: 8 6."),
         Kind.PAIRS: _("A ten frame takes the dots in it, 1 to 20; or the dots in two: 8 6."),
-        Kind.DICE: _("Dice patterns take one to four numbers from 1 to 6: 4 3."),
+        Kind.DICE: _("Dice patterns take one to five numbers from 1 to 6: 4 3."),
         Kind.ARRAY: _("Rows take how many rows and how many in each, up to 12: 3 4."),
         Kind.GROUPS: _("Groups take one to six numbers from 1 to 6, 30 dots at most: 4 3 2."),
         Kind.HAND: _("Choose one place at least for a dot."),

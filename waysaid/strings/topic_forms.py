@@ -10,6 +10,7 @@ from itertools import product
 
 from waysaid.number import (
     BLANK,
+    MOST_DICE,
     Compare,
     Equation,
     Image,
@@ -34,7 +35,8 @@ _MOST_WHOLES = 3
 def other_forms_of(topic: Topic) -> Iterator[Problem]:
     """Yield the problems of a topic in the other forms that standards name; none for most topics.
 
-    `ccss` asks in grade 3 for the unknown of three numbers (3.OA.A.4: 8 x _ = 48), for quotients as
+    `ccss` asks in grade 2 for sums of up to five equal groups (2.OA.C.4, from memory, of rows); in
+    grade 3 for the unknown of three numbers (3.OA.A.4: 8 x _ = 48), for quotients as
     unknown factors (3.OA.B.6), for what is the same by the order of the steps (3.OA.B.5: 3 x 5 x 2,
     15 x 2 = 3 x _), for all products of ones (3.OA.C.7), for tens times ones (3.NBT.A.3), and for
     fractions of like parts or tops and whole numbers beside them (3.NF.A.3); in grade 4 for long
@@ -149,12 +151,19 @@ def _beside_an_empty_frame() -> Iterator[Problem]:
         yield Image(kind, (20, dots))
 
 
+def _five_dice() -> Iterator[Problem]:
+    """Yield five equal groups of dots, and so many equal ones beside some of another size."""
+    for one, other in product(range(2, 7), repeat=2):
+        for many in range(1, MOST_DICE) if one != other else (MOST_DICE,):
+            yield Image(ImageKind.DICE, (one,) * many + (other,) * (MOST_DICE - many))
+
+
 _FORMS: Mapping[Topic, tuple[Callable[[], Iterator[Problem]], ...]] = {
     Topic.SUMS: (_long_sums,),
     Topic.PRODUCTS: (_missing_factors, _three_factors, _traded_factors),
     Topic.QUOTIENTS: (_missing_shares, _missing_factors, _shared_twice, _with_one),
     Topic.PRODUCT_FACTS: (_missing_factors, _missing_shares),
     Topic.MISSING: (_missing_decimals,),
-    Topic.IMAGES: (_beside_an_empty_frame,),
+    Topic.IMAGES: (_beside_an_empty_frame, _five_dice),
     Topic.COMPARISONS: (_beyond_one,),
 }

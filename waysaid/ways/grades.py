@@ -20,6 +20,7 @@ from waysaid.number import (
     Expression,
     Form,
     Image,
+    ImageKind,
     NoValue,
     Number,
     Operation,
@@ -67,6 +68,7 @@ _SUMS: tuple[_Rung, ...] = (
 _FROM_MEMORY = {
     "1.OA.7",
     "2.NBT.4",
+    "2.OA.4",
     "3.NF.3",
     "3.OA.8",
     "4.NF.2",
@@ -89,14 +91,17 @@ _TEN = 10
 
 
 def grades_of(problem: Problem) -> GradeRange:
-    """Return the grades of a problem of any kind."""
+    """Return the grades of a problem of any kind; of a picture none after grade 2 (our choice)."""
     first, standard = _asked(problem)
     source = _MEMORY if standard in _FROM_MEMORY else _READ
-    return GradeRange(first, min(LAST, first + _ON), source, standard)
+    last = _ON if isinstance(problem, Image) else first + _ON
+    return GradeRange(first, min(LAST, last), source, standard)
 
 
 def _asked(problem: Problem) -> tuple[int, str]:
     match problem:
+        case Image(ImageKind.DICE, (_, _, _, _, _)):
+            return 2, "2.OA.4"
         case Image():
             return 0, "K.CC.5"
         case About():

@@ -30,6 +30,7 @@ CHOSEN = (
     ("frame", "8 6", "image frame 20: 8 6"),
     ("pairs", " 5 ", "image pairs 10: 5"),
     ("dice", "4 3", "image dice: 4 3"),
+    ("dice", "5 5 5 2 2", "image dice: 5 5 5 2 2"),
     ("array", "3 4", "image array: 3 x 4"),
 )
 
@@ -44,7 +45,15 @@ def test_what_is_chosen_is_shown_and_put_into_the_plan(cast, plan, kind, numbers
 
 @pytest.mark.parametrize(
     ("kind", "numbers"),
-    [("frame", ""), ("frame", "21"), ("dice", "7"), ("array", "3"), ("groups", "9"), ("hand", "")],
+    [
+        ("frame", ""),
+        ("frame", "21"),
+        ("dice", "7"),
+        ("dice", "1 1 1 1 1 1"),
+        ("array", "3"),
+        ("groups", "9"),
+        ("hand", ""),
+    ],
 )
 def test_what_makes_no_picture_is_said_in_one_sentence(cast, plan, kind, numbers):
     page = show(cast, plan, kind=kind, numbers=numbers)
