@@ -95,6 +95,12 @@ SEEN = (
     ("image dice: 4 4", Family.KNOWN_FACT, "4 + 4 = 8", (4, 4)),
     ("image dice: 6 4", Family.GIVE_AND_TAKE, "4 + 1 = 5; 6 - 1 = 5; 5 + 5 = 10", (4, 1, 5)),
     ("image dice: 5 3 5", Family.PARTNERS, "5 + 5 = 10; 10 + 3 = 13", (5, 5, 3)),
+    (
+        "image dice: 5 5 5 2 2",
+        Family.BREAK_UP,
+        "3 x 5 = 15; 2 x 2 = 4; 15 + 4 = 19",
+        (5, 5, 5, 2, 2),
+    ),
     ("image dice: 5 2", Family.COUNTING, "5 + 1 = 6; 6 + 1 = 7", (5, 1, 1)),
     ("image dice: 5", Family.SPLIT, "4 + 1 = 5", (4, 1)),
     ("image array: 3 x 4", Family.KNOWN_FACT, "3 x 4 = 12", (4, 4, 4)),
@@ -121,6 +127,8 @@ NEVER = (
     ("image frame 10: 3", Family.ADJUST, "too many places are empty"),
     ("image frame 20: 14", Family.BRIDGE, "nobody fills five up beside a full ten"),
     ("image dice: 5 2", Family.NEAR_DOUBLE, "the groups are not almost alike"),
+    ("image dice: 5 2 5 2 5", Family.BREAK_UP, "the alike are not together"),
+    ("image dice: 5 5 2 2", Family.BREAK_UP, "two pairs are put together"),
     ("image dice: 5 5", Family.GIVE_AND_TAKE, "the groups are alike"),
     ("image array: 3 x 4", Family.ADJUST, "there are no empty places"),
 )

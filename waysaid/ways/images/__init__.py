@@ -40,6 +40,7 @@ MAKERS: tuple[AnySeenMaker, ...] = (
     SeenMaker(Family.NEAR_FACT, Grid, near_fact.grid),
     SeenMaker(Family.FACTOR_STEPS, Grid, factor_steps.grid),
     SeenMaker(Family.BREAK_UP, Grid, break_up.grid),
+    SeenMaker(Family.BREAK_UP, Grouped, break_up.grouped),
 )
 
 __all__ = ["MAKERS", "shapes_of"]

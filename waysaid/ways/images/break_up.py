@@ -1,10 +1,14 @@
-"""Break up: the rows, or the columns, in two parts, each a product."""
+"""Break up: the rows, the columns, or groups of two sizes in two parts, each a product."""
 
 from collections.abc import Iterator
+from itertools import groupby
 
-from waysaid.ways.images.shape import Grid
+from waysaid.ways.images.shape import Grid, Grouped
 from waysaid.ways.plan import PLUS, TIMES, SeenPlan
 from waysaid.ways.step import Kind
+
+MANY_GROUPS = 5
+"""From so many groups on a child would say products: four are two pairs. Our choice."""
 
 
 def grid(picture: Grid) -> Iterator[SeenPlan]:
@@ -24,6 +28,21 @@ def grid(picture: Grid) -> Iterator[SeenPlan]:
             (Kind.JOIN, rows * cut, PLUS, rows * (columns - cut)),
         )
         yield f"columns-{slug}", moves, picture.column_groups(cut, columns - cut)
+
+
+def grouped(picture: Grouped) -> Iterator[SeenPlan]:
+    """Yield five groups or more of two sizes, the alike together: 3 fives and 2 twos."""
+    runs = [(size, len(tuple(alike))) for size, alike in groupby(picture.sizes)]
+    if len(runs) != 2 or len(picture.groups) < MANY_GROUPS:
+        return
+    (one, many), (other, few) = runs
+    if min(one, other, many, few) > 1:
+        moves = (
+            (Kind.GROUP, many, TIMES, one),
+            (Kind.GROUP, few, TIMES, other),
+            (Kind.JOIN, many * one, PLUS, few * other),
+        )
+        yield f"two-sizes{picture.tag}", moves, picture.groups
 
 
 def cuts(many: int) -> Iterator[tuple[int, str]]:
