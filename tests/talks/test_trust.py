@@ -1,6 +1,7 @@
 """What a class trusts: nothing is lost, nothing is doubled, the board is never blank."""
 
 import pytest
+from playwright.sync_api import TimeoutError as Late
 
 from tests.talks.hall import TABLET, Hall
 from tests.talks.screens import STATES, Board, Desk, waited
@@ -141,6 +142,22 @@ def test_undo_takes_back_what_is_saved_and_not_shown_yet(hall, open_page, presse
     desk.answer("27")
     left.append("27")
     assert waited(heard, left) == left
+
+
+@pytest.mark.usefixtures("calm")
+def test_the_one_screen_takes_no_tap_before_it_knows_where_the_talk_stands(hall, open_page):
+    talk = hall.begin("Over a ten")
+    hall.teacher.get(talk.desk_path)
+    page = open_page(viewport=TABLET)
+    page.add_init_script("window.held = true;" + STATES)
+    page.goto(f"{hall.origin}/one/{talk.one}")
+    button = page.get_by_role("button", name="Next", exact=True, include_hidden=True)
+    with pytest.raises(Late):
+        button.click(timeout=1000)
+    page.evaluate("window.let_go()")
+    button.click()
+    page.locator("h1", has_text="19 + 6").wait_for()
+    assert hall.state(talk)["board"]["phase"] == "think"
 
 
 @pytest.mark.usefixtures("calm")

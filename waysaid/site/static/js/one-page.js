@@ -244,6 +244,7 @@ const handle = make("button", {
 });
 const row = make("div", { class: "drawer-row" }, form, tools);
 const inside = make("div", { class: "drawer-inside" }, alarm, bar, names, row);
+row.inert = true;
 fill(drawer, inside, handle);
 
 /** @param {boolean} wanted */
@@ -252,6 +253,13 @@ function open(wanted) {
   handle.textContent = wanted ? words.shut_drawer : words.show_drawer;
   handle.setAttribute("aria-expanded", String(wanted));
   if (wanted) input.focus();
+}
+
+/** Let the drawer be used once it is known where the talk stands: what a tap says hangs on it. */
+function allowed() {
+  if (!row.inert) return;
+  row.inert = false;
+  if (!inside.hidden) input.focus();
 }
 
 const showNames = panel(names, ({ roster }) =>
@@ -263,6 +271,7 @@ const showNames = panel(names, ({ roster }) =>
 /** @param {any} given */
 function take(given) {
   state = given;
+  allowed();
   outbox.show(given.order);
   undoing.take(given.can_undo);
   board.show(given);
