@@ -11,7 +11,7 @@ from waysaid.number import Exact, Order, exact
 Phrase = list[Item]
 """What was plainly said in one place, all of it ending at the same word."""
 
-_LEADS = frozenset(
+LEADS = frozenset(
     {
         Meaning.FILLER,
         Meaning.IT,
@@ -28,7 +28,7 @@ _LEADS = frozenset(
 )
 """What may stand before an answer and beside it: I think it's nine. Our choice."""
 
-_BY_THE_WAY = frozenset({Meaning.FILLER, Meaning.IT, Meaning.THINK, Meaning.KNEW})
+BY_THE_WAY = frozenset({Meaning.FILLER, Meaning.IT, Meaning.THINK, Meaning.KNEW})
 """What may stand between a number and the word for its reasons."""
 
 
@@ -49,11 +49,11 @@ def claim(phrases: list[Phrase]) -> Item | None:
                 return None
             found = number
         elif found is None:
-            if said and said.isdisjoint(_LEADS):
+            if said and said.isdisjoint(LEADS):
                 return None
         elif Meaning.BECAUSE in said:
             return _with_reasons(found, said)
-        elif said.isdisjoint(_BY_THE_WAY):
+        elif said.isdisjoint(BY_THE_WAY):
             return None
     return None
 
@@ -75,7 +75,7 @@ def claimed_late(phrases: list[Phrase]) -> Item | None:
             promised = False
         elif last is not None and Meaning.BECAUSE in said:
             found, last = _with_reasons(last, said), None
-        elif said.isdisjoint(_BY_THE_WAY):
+        elif said.isdisjoint(BY_THE_WAY):
             promised = Meaning.SO in said or (promised and Meaning.EQUALS in said)
             last = None
     return found
@@ -159,7 +159,7 @@ def _side(phrase: Phrase, said: set[Meaning]) -> Order | None:
     return Order.LESS if Meaning.LAST in said or (alone and Meaning.TRUE in said) else None
 
 
-_BETWEEN = _BY_THE_WAY | {Meaning.EQUALS}
+_BETWEEN = BY_THE_WAY | {Meaning.EQUALS}
 _ORDERS = {Meaning.LARGER: Order.MORE, Meaning.SMALLER: Order.LESS}
 
 _ACTS = frozenset({Meaning.ADD, Meaning.TAKE, Meaning.GIVE, Meaning.PLUS, Meaning.MINUS})

@@ -6,6 +6,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.item import Item, is_number
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
+from waysaid.number import Verdict
 
 _AGAINST = (Meaning.LARGER, Meaning.SMALLER)
 _BETWEEN = (Meaning.THINK, Meaning.EQUALS)
@@ -67,3 +68,13 @@ def unlike(items: Lattice) -> bool:
                 if any(place < len(items) and is_number(items[place]) for place in after):
                     return True
     return False
+
+
+def judged(items: Lattice) -> Verdict | None:
+    """Return the verdict on a claim that ends the line: so no. Or that thirteen is not fifteen."""
+    last = [one for here in items for one in here if one.meaning and one.end == len(items)]
+    longest = min((one.start for one in last if not one.noise), default=0)
+    said = {one.meaning for one in last if one.start == longest and not one.noise}
+    if Meaning.FALSE in said or unlike(items):
+        return Verdict.FALSE
+    return Verdict.TRUE if Meaning.TRUE in said else None

@@ -12,6 +12,7 @@ from waysaid.hearing.spoken.anew import made_of
 from waysaid.hearing.spoken.blank import blank_filled, is_total
 from waysaid.hearing.spoken.compared import on_comparison
 from waysaid.hearing.spoken.frame import Quantity
+from waysaid.hearing.spoken.plain_answer import explained_behind, never_said, plain_answer
 from waysaid.hearing.spoken.reasons import alike, before_reasons, begins
 from waysaid.hearing.spoken.rest import only_shared, still_to_share
 from waysaid.hearing.spoken.state import Bare, State
@@ -44,7 +45,18 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
         return _on_claim(verdict, talk)
     if isinstance(world.facts.problem, Compare):
         return on_comparison(state, talk, world.facts.problem)
-    said = _worked_out(verdict, state, talk, match, world)
+    said = _number(state, talk, match, world)
+    plain = plain_answer(said, state, talk, world)
+    if plain is not None:
+        return plain
+    if said is None and state.drafts:
+        return explained_behind(state, world)
+    return None if never_said(said, state, talk, match, world) else said
+
+
+def _number(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid | None:
+    """Return the number, or groups and what is left of them, that was heard as the answer."""
+    said = _worked_out(state.verdict, state, talk, match, world)
     if still_to_share(said, state, world) or only_shared(said, world):
         said = None
     before = before_reasons(state, talk, world)
@@ -92,9 +104,8 @@ def _ended_on(state: State, talk: Talk, match: Match, world: World) -> Number | 
     if last is None or match.stops_short or not state.drafts or talk.unfinished:
         return None
     value = exact(last.leaf)
-    on_the_way = value in world.numbers and value != world.facts.answer
     shared = only_shared(last.leaf, world)
-    return None if on_the_way or shared or value in world.facts.numbers else last.leaf
+    return None if value in world.midway or shared or value in world.facts.numbers else last.leaf
 
 
 def _worked_out(

@@ -25,11 +25,11 @@ def before_reasons(state: State, talk: Talk, world: World) -> Number | None:
     if last is not None and last.numeral is not None and exact(last.numeral.leaf) != value:
         return None
     if value in world.facts.numbers and value != world.facts.answer:
-        return first.leaf if _proved(value, state, world) else None
+        return first.leaf if proved(value, state, world) else None
     return first.leaf
 
 
-def _proved(value: Exact, state: State, world: World) -> bool:
+def proved(value: Exact, state: State, world: World) -> bool:
     """Tell whether a step puts a number and the other back together to the first: 8 x 8 = 72."""
     whole, other = world.facts.numbers[0], world.facts.numbers[-1]
     backs = (

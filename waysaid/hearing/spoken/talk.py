@@ -6,8 +6,9 @@ from dataclasses import dataclass
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.behind import ends_before, handed, lost, says
 from waysaid.hearing.spoken.claim import acts_last, claim, claimed_late, ended_on, side_ended_on
-from waysaid.hearing.spoken.denied import denied, unlike
+from waysaid.hearing.spoken.denied import denied, judged
 from waysaid.hearing.spoken.item import Item, is_number
+from waysaid.hearing.spoken.standing_out import StandingOut, standing_out
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
 from waysaid.number import Exact, Form, Number, Order, Sign, Verdict, Written, exact
@@ -41,7 +42,7 @@ class Talk:
     to, and `acted` what the act itself is of; `ends` the number that ends the line behind a pause
     or a word for a result, `side` how two numbers compare where it ends on one behind `so`;
     `in_tenths` whether one or more was told in tenths or hundredths; `even` whether the line ends,
-    behind its last number, on the words that two are the same.
+    behind its last number, on the words that two are the same; `out` what numbers stand out.
     """
 
     marks: frozenset[Meaning]
@@ -73,6 +74,7 @@ class Talk:
     side: Order | None
     in_tenths: bool
     even: bool
+    out: StandingOut
 
     @property
     def got(self) -> bool:
@@ -111,7 +113,7 @@ def talk_of(items: Lattice) -> Talk:
         seconded=_seconded(items),
         joins=_joins(items),
         wonders=_wonders(items),
-        judged=_judged(items),
+        judged=judged(items),
         denied=frozenset(denied(items)),
         claim=claim(phrases) or claimed_late(phrases),
         acts=acts,
@@ -120,6 +122,7 @@ def talk_of(items: Lattice) -> Talk:
         side=side_ended_on(phrases),
         in_tenths=any(_in_tenths(one) for phrase in phrases for one in phrase),
         even=_even(phrases),
+        out=standing_out(phrases, items),
     )
 
 
@@ -321,16 +324,6 @@ def _longest(items: Lattice) -> frozenset[tuple[int, Number]]:
         for one in whole
         if one.numeral and not says(items, one.end, Meaning.MORE)
     )
-
-
-def _judged(items: Lattice) -> Verdict | None:
-    """Return the verdict on a claim that ends the line: so no. Or that thirteen is not fifteen."""
-    last = [one for here in items for one in here if one.meaning and one.end == len(items)]
-    longest = min((one.start for one in last if not one.noise), default=0)
-    said = {one.meaning for one in last if one.start == longest and not one.noise}
-    if Meaning.FALSE in said or unlike(items):
-        return Verdict.FALSE
-    return Verdict.TRUE if Meaning.TRUE in said else None
 
 
 def _seconded(items: Lattice) -> int:

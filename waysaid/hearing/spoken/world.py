@@ -1,5 +1,6 @@
 """What a listener knows of a problem before a child speaks: its numbers, its ways, its slips."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
@@ -33,6 +34,7 @@ from waysaid.number import (
     written,
 )
 from waysaid.slips import foresee
+from waysaid.ways import Family
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +52,8 @@ class World:
     its numbers are whole and nothing is shared out, `groups` whether it multiplies or divides,
     `base` the number that it takes a part of, where it takes one, `fractions` the top and bottom of
     each of two fractions compared, `digits` what is shared one after the other where whole
-    numbers are divided on paper: the 9 and the 12 of 92 / 4.
+    numbers are divided on paper: the 9 and the 12 of 92 / 4; `midway` what ways come to before
+    they end.
     """
 
     facts: Facts
@@ -69,6 +72,7 @@ class World:
     base: Number | None = None
     fractions: tuple[tuple[int, int], ...] = ()
     digits: tuple[Exact, ...] = ()
+    midway: frozenset[Exact] = frozenset()
 
     closed: dict[object, list[Any]] = field(default_factory=dict, compare=False, repr=False)
     """States, then what they become when closed, by all but cost, while a line is heard."""
@@ -112,7 +116,20 @@ def world_of(problem: Problem) -> World:
         base=_base(facts.asked),
         fractions=_fractions(problem),
         digits=_digits(problem),
+        midway=_midway(facts, wrong),
     )
+
+
+def _midway(facts: Facts, slips: Iterable[tuple[Equation, ...]]) -> frozenset[Exact]:
+    """Return what the steps of ways come to, and of slips all but the last: there one may stop.
+
+    None of a count, where every number on the way is one.
+    """
+    steps = [
+        step.equation for way in facts.ways if way.family != Family.COUNTING for step in way.steps
+    ]
+    found = (worth(one.right) for one in (*steps, *(one for slip in slips for one in slip[:-1])))
+    return frozenset(one for one in found if one is not None and one != facts.answer)
 
 
 def asks(side: Expression, world: World) -> bool:
