@@ -42,7 +42,7 @@ def test_the_drawer_lies_over_no_way_and_no_letter_shrinks(room, width, height):
     page = room.context.new_page()
     page.set_viewport_size({"width": width, "height": height})
     page.goto(room.one_address)
-    page.wait_for_selector(".drawer-row")
+    page.locator(".ways:not(.bench) .way").nth(3).wait_for()
     page.wait_for_timeout(900)
     assert page.locator(".ways:not(.bench) .way").count() == 4
     assert page.evaluate(LOWEST) == []
