@@ -4,6 +4,7 @@ import pytest
 
 from waysaid.hearing import read
 from waysaid.number import Language, parse
+from waysaid.ways import Family
 
 ENGLISH = [
     ("38 + 24", "sixty two, forty and twenty two", "62"),
@@ -112,3 +113,24 @@ def test_answer_in_english(problem: str, line: str, answer: str | None) -> None:
 @pytest.mark.parametrize(("problem", "line", "answer"), SPANISH)
 def test_answer_in_spanish(problem: str, line: str, answer: str | None) -> None:
     assert read(parse(problem), line, Language.ES).answer_text == answer
+
+
+KNOWN = [
+    ("5 + 5", "pues diez, eso lo sabe todo el mundo", Language.ES),
+    ("7 x 6", "cuarenta y dos, me lo enseñó mi abuela", Language.ES),
+    ("6 + 6", "doce, todos lo saben", Language.ES),
+    ("7 x 8", "fifty six, we did that one last week", Language.EN),
+    ("7 + 7", "fourteen, my brother taught me", Language.EN),
+]
+
+
+@pytest.mark.parametrize(("problem", "line", "language"), KNOWN)
+def test_where_a_fact_was_learnt_tells_that_it_is_known(
+    problem: str, line: str, language: Language
+) -> None:
+    assert read(parse(problem), line, language).family is Family.KNOWN_FACT
+
+
+def test_what_was_taught_before_the_work_is_no_known_fact() -> None:
+    line = "my teacher taught me to do thirty and twenty is fifty and eight and four is twelve"
+    assert read(parse("38 + 24"), line).family is Family.SPLIT
