@@ -17,7 +17,7 @@ def on_comparison(state: State, talk: Talk, problem: Compare) -> Remainder | Ord
     if talk.side is not None:
         return talk.side
     verdict = _verdict(state, talk, problem)
-    if verdict is Order.SAME and _as_another(state, talk):
+    if verdict is Order.SAME and (_as_another(state, talk) or _of_bottoms(talk)):
         return None
     named = _first_named(talk, problem) or _promised_side(state, talk, problem)
     if named is not None:
@@ -86,3 +86,8 @@ def _as_another(state: State, talk: Talk) -> bool:
     agrees = not talk.marks.isdisjoint((Meaning.SAME_AS, Meaning.AGREE, Meaning.ALIKE))
     named = state.heard or state.spoken or state.both
     return agrees and Meaning.EQUAL not in talk.marks and not named
+
+
+def _of_bottoms(talk: Talk) -> bool:
+    """Tell whether `the same` is only of what is made alike: the same on the bottom."""
+    return Meaning.UNIT in talk.marks and Meaning.EQUAL not in talk.marks

@@ -37,6 +37,7 @@ from waysaid.hearing.spoken.outline import (
 from waysaid.hearing.spoken.part import share_of
 from waysaid.hearing.spoken.related import both_rounded, digits_multiplied, related
 from waysaid.hearing.spoken.scaled import halved_on, scaled, top_and_bottom
+from waysaid.hearing.spoken.seen import put_together, thought_full
 from waysaid.hearing.spoken.short import (
     across,
     chunks_counted,
@@ -49,6 +50,7 @@ from waysaid.hearing.spoken.short import (
 )
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.tally import told_alone
+from waysaid.hearing.spoken.undone import chunks_seen, run_on, undone_beside
 from waysaid.hearing.spoken.world import World, asks
 from waysaid.number import (
     About,
@@ -146,8 +148,9 @@ def _likeliest(
     by_place = (None, Family.SPLIT, *((Family.RENAME,) if world.pointed else ()))
     if found in by_place and places_alike(drafts, world) > (0 if on_paper else 1):
         return Family.COLUMN if on_paper else Family.SPLIT
-    if found in (Family.NEAR_FACT, Family.COUNTING) and added_on(drafts, world):
-        return Family.COUNTING
+    other = _otherwise(drafts, found, world)
+    if other is not None:
+        return other
     counts = found is Family.COUNTING
     if found is not None and (not counts or counted(drafts)):
         return found
@@ -157,12 +160,23 @@ def _likeliest(
     return other or (Family.COUNTING if counts else None)
 
 
+def _otherwise(drafts: tuple[Draft, ...], found: Family | None, world: World) -> Family | None:
+    """Return the family whose steps these are as well, where it says more of them."""
+    if found in (Family.NEAR_FACT, Family.COUNTING) and added_on(drafts, world):
+        return Family.COUNTING
+    return put_together(drafts, world) if found is Family.SPLIT else None
+
+
 def _unforeseen(state: State, marks: frozenset[Meaning], world: World) -> Family | None:
     """Return the family that steps have in common with ways that were not foreseen."""
     drafts = state.drafts
     return (
         related(drafts, world)
         or both_rounded(drafts, world)
+        or put_together(drafts, world)
+        or thought_full(drafts, world)
+        or chunks_seen(drafts, world)
+        or run_on(drafts, world)
         or from_double(drafts, world)
         or _explaining(state, marks, world)
         or restated(drafts, world)
@@ -214,7 +228,7 @@ def _near_wholes(state: State, marks: frozenset[Meaning], world: World) -> bool:
 def _sure(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) -> Family | None:
     """Return the family of steps whose shape alone tells it, whatever ways have them, too."""
     return (
-        moved(drafts, world)
+        moved(drafts, world, told=Meaning.BOTH in marks)
         or scaled(drafts, marks, world)
         or opposite(drafts, world)
         or products_alone(drafts, world)
@@ -233,7 +247,8 @@ def _to_the_asked(
         return _at_once(drafts[0], found, marks, world)
     before = replace(state, drafts=drafts[:-1])
     return (
-        related(drafts, world)
+        undone_beside(drafts, world)
+        or related(drafts, world)
         or from_fact(drafts, world)
         or _explaining(before, marks, world)
         or found

@@ -16,8 +16,15 @@ _ALIKE = {
 }
 
 
-def moved(drafts: tuple[Draft, ...], world: World) -> Family | None:
-    """Tell some moved from one number to the other, or both changed alike."""
+_TEN = 10
+
+
+def moved(drafts: tuple[Draft, ...], world: World, told: bool = False) -> Family | None:
+    """Tell some moved from one number to the other, or both changed alike.
+
+    Where no word for both told it, both made smaller so that the first comes down to a ten are what
+    is taken in two hops: 52 - 2 = 50, and four still to go, for 52 - 6.
+    """
     asked, numbers = world.facts.asked, world.facts.numbers
     if not isinstance(asked, Operation) or len(numbers) != 2 or numbers[0] == numbers[1]:
         return None
@@ -29,15 +36,22 @@ def moved(drafts: tuple[Draft, ...], world: World) -> Family | None:
         return None
     if asked.sign in HOPS and one is not other:
         return Family.GIVE_AND_TAKE
-    return Family.SHIFT_BOTH if asked.sign is Sign.MINUS else None
+    if asked.sign is not Sign.MINUS:
+        return None
+    down = one is Sign.MINUS and (numbers[0] - size) % _TEN == 0 and 0 < numbers[1] - size < _TEN
+    return Family.BRIDGE if down and not told else Family.SHIFT_BOTH
 
 
 def _changes(
     drafts: tuple[Draft, ...], numbers: tuple[Exact, ...]
 ) -> Iterator[tuple[Exact, Sign, Exact]]:
-    """Yield the changes made to the numbers of the problem."""
+    """Yield the changes made to the numbers of the problem; none by a hop on from another."""
+    ends: Exact | None = None
     for draft in drafts:
-        pair = pair_of(draft)
+        pair, before = pair_of(draft), ends
+        ends = draft.stands
+        if pair and pair[0] == before:
+            continue
         if pair and pair[1] in HOPS:
             start, sign, size = pair
             if start in numbers and size not in numbers:
