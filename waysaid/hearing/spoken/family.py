@@ -175,7 +175,6 @@ def _unforeseen(state: State, marks: frozenset[Meaning], world: World) -> Family
         or both_rounded(drafts, world)
         or put_together(drafts, world)
         or thought_full(drafts, world)
-        or chunks_seen(drafts, world)
         or run_on(drafts, world)
         or from_double(drafts, world)
         or _explaining(state, marks, world)
@@ -183,6 +182,7 @@ def _unforeseen(state: State, marks: frozenset[Meaning], world: World) -> Family
         or from_neighbour(drafts, world)
         or counts_put_right(drafts, world)
         or chunks_counted(drafts, world)
+        or chunks_seen(drafts, world)
         or taken_off(drafts, world)
         or told_alone(drafts, world)
         or of_parts(drafts, world)
@@ -231,6 +231,7 @@ def _sure(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) ->
         moved(drafts, world, told=Meaning.BOTH in marks)
         or scaled(drafts, marks, world)
         or opposite(drafts, world)
+        or undone_beside(drafts, world)
         or products_alone(drafts, world)
         or halved_on(drafts, world)
         or climbed_up(drafts, world)
@@ -247,8 +248,7 @@ def _to_the_asked(
         return _at_once(drafts[0], found, marks, world)
     before = replace(state, drafts=drafts[:-1])
     return (
-        undone_beside(drafts, world)
-        or related(drafts, world)
+        related(drafts, world)
         or from_fact(drafts, world)
         or _explaining(before, marks, world)
         or found

@@ -22,6 +22,7 @@ from waysaid.hearing.spoken.sharing import multiplied, parts_joined, parts_share
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.talk import Talk, talk_of
 from waysaid.hearing.spoken.trail import Lattice
+from waysaid.hearing.spoken.undone import run_on
 from waysaid.hearing.spoken.world import World, asks, world_of
 from waysaid.hearing.word import words_of
 from waysaid.number import Language, Order, Problem, Remainder, leaves
@@ -180,11 +181,14 @@ def _family(state: State, match: Match, talk: Talk, world: World) -> Family | No
 def alike(problem: Problem, drafts: tuple[Draft, ...]) -> Family | None:
     """Return the family of steps that no way has, told in signs alone; None where it is not sure.
 
-    It is where fractions, decimals or percents were worked with in several steps.
+    It is where fractions, decimals or percents were worked with in several steps, or a sum was run
+    on place by place.
     """
     world = world_of(problem)
-    if len(drafts) < _SEVERAL or all(isinstance(one, int) for one in world.facts.written):
+    if len(drafts) < _SEVERAL:
         return None
+    if all(isinstance(one, int) for one in world.facts.written):
+        return run_on(drafts, world)
     return likeliest(State(drafts=drafts), None, frozenset(), world)
 
 

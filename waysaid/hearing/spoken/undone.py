@@ -38,8 +38,10 @@ def chunks_seen(drafts: tuple[Draft, ...], world: World) -> Family | None:
     if not hops or whole in {draft.forced for draft in drafts if pair_of(draft) in groups}:
         return None
     here = {draft.stands for draft in drafts} | {whole, *_counts(groups, size)}
-    left = any(pair[1] is Sign.MINUS and pair[0] == whole for pair in hops)
-    if not all({*pair[::2]} <= here for pair in hops) or not (left or len(groups) > 1):
+    left = [pair[0] for pair in hops if pair[1] is Sign.MINUS]
+    if any(start > whole for start in left) or not (whole in left or len(groups) > 1):
+        return None
+    if not all({*pair[::2]} <= here for pair in hops):
         return None
     return Family.CHUNK_OUT
 
