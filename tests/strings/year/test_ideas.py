@@ -2,16 +2,15 @@
 
 import pytest
 
-from waysaid.number import Language
-from waysaid.strings import Curriculum, idea_name, starters
+from waysaid.number import Language, Order, answer_of
+from waysaid.strings import Curriculum, idea_name
 from waysaid.strings.look import look
 from waysaid.strings.topic import HOMES
 from waysaid.strings.topic import Topic as Kind
-from waysaid.strings.year.changed import seeds
 from waysaid.strings.year.composed import candidates
-from waysaid.strings.year.given import in_grade
-from waysaid.strings.year.numbers import OWN
-from waysaid.strings.year.stock import stocked
+from waysaid.strings.year.given import Source, in_grade
+from waysaid.strings.year.numbers import BEGUN, OWN
+from waysaid.strings.year.stock import MOST, stocked
 from waysaid.strings.year.table import ideas, ideas_asked
 
 pytestmark = pytest.mark.slow
@@ -35,12 +34,11 @@ def test_each_idea_is_asked_for_in_one_grade(curriculum):
     assert sorted(one.slug for one in asked) == sorted(ideas())
 
 
-def test_each_idea_has_seeds_or_can_be_composed():
+def test_each_idea_can_be_composed():
     kinds = {kind.value for kind in Kind}
     for idea in EVERY:
         composed = idea.topic in kinds and idea.family in HOMES[Kind(idea.topic)]
-        assert composed or idea.slug in seeds() or idea.slug in OWN, idea.slug
-    assert not set(OWN) & set(seeds())
+        assert composed or idea.slug in OWN, idea.slug
     assert set(OWN) <= set(ideas())
 
 
@@ -59,12 +57,6 @@ def test_the_problems_of_an_idea_are_its_own(slug):
         assert any(idea.family in look(problem).families for problem in first.problems[1:])
 
 
-def test_each_seed_is_of_an_idea_and_each_starter_is_known():
-    slugs = {one.slug for one in starters()}
-    assert set(seeds()) <= set(ideas())
-    assert {one.starter for row in seeds().values() for one in row.strings} - {""} <= slugs
-
-
 def test_each_idea_has_a_name_of_its_own_in_both_languages():
     assert idea_name(ideas()["near-doubles-to-20"], Language.EN) == "near double: sums to 20"
     assert idea_name(ideas()["see-pairs"], Language.ES) == "separar: puntos en parejas"
@@ -72,9 +64,24 @@ def test_each_idea_has_a_name_of_its_own_in_both_languages():
         assert len({idea_name(idea, language) for idea in EVERY}) == len(EVERY)
 
 
-@pytest.mark.parametrize("slug", sorted(seeds()))
-def test_strings_from_seeds_stay_with_the_idea(slug):
+@pytest.mark.parametrize("slug", sorted(BEGUN))
+def test_a_string_is_composed_around_a_beginning_of_its_idea(slug):
     idea = ideas()[slug]
-    first = stocked(idea, 0)
-    assert first is not None
-    assert first.problems[-1] in {one.problems[-1] for one in seeds()[slug].strings}
+    strings = [one for number in range(MOST) if (one := stocked(idea, number))]
+    assert len(strings) == MOST
+    assert all(one.source is Source.COMPOSED and one.best for one in strings)
+    begun = [one.problems[:2] for one in strings]
+    assert len(set(begun)) == len(begun)
+    assert set(begun) <= set(BEGUN[slug])
+    others = {problem for pair in BEGUN[slug] for problem in pair}
+    assert all(others.isdisjoint(one.problems[2:]) for one in strings)
+
+
+def test_a_half_is_once_the_larger_and_once_the_smaller_and_no_side_is_always_larger():
+    idea = ideas()["more-or-less-than-half"]
+    ended = set()
+    for number in range(MOST):
+        larger = [answer_of(problem) for problem in stocked(idea, number).problems]
+        assert {*larger[:2]} == {Order.MORE, Order.LESS}
+        ended.update(larger[2:])
+    assert ended == {Order.MORE, Order.LESS}

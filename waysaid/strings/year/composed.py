@@ -1,7 +1,8 @@
 """Strings composed for an idea: each the best of what the ones before it left.
 
 They are composed as any wish is, but from fewer candidates: the idea's own, or those of its topic
-in its range, thinned to `ENOUGH`, so that the years of all grades are laid out in a minute.
+in its range, thinned to `ENOUGH`, so that the years of all grades are laid out in a minute. Where
+an idea has beginnings of its own, each is composed around one of them.
 """
 
 from collections.abc import Collection, Iterable, Sequence
@@ -18,7 +19,7 @@ from waysaid.strings.topic import Topic
 from waysaid.strings.wanting import EASY
 from waysaid.strings.year.given import Given, Source, fits, largest
 from waysaid.strings.year.ideas import Idea
-from waysaid.strings.year.numbers import OWN
+from waysaid.strings.year.numbers import BEGUN, OWN
 from waysaid.ways import grades_of
 
 LIGHT = 3
@@ -44,11 +45,29 @@ def composed(idea: Idea, turn: int, light: bool, lately: frozenset[Problem]) -> 
     """
     few = len(candidates(idea)) <= ENOUGH
     found = _pool(idea, 0 if few else turn % len(_FIRST_DIGITS))
-    barred = frozenset(at for at, one in enumerate(found.candidates) if one.problem in lately)
-    frame = Frame(LIGHT if light else USUAL[idea.ccss.grade], EASY[_grade(idea)])
+    kept, apart = _begun(idea, found, lately)
+    length = LIGHT if light else USUAL[idea.ccss.grade]
+    frame = Frame(length, EASY[_grade(idea)], kept=kept, outside=apart)
+    barred = _places(found, lately)
     best = best_string(found, Asked(frame, barred), seed=1)
     problems = tuple(found.candidates[place].problem for place in best.places)
     return Given(problems, Source.COMPOSED, best.proven) if problems else None
+
+
+def _begun(
+    idea: Idea, pool: Pool, lately: frozenset[Problem]
+) -> tuple[tuple[tuple[int, int], ...], frozenset[int]]:
+    """Return what a string begins with that was not used lately, and what only others do."""
+    every = BEGUN.get(idea.slug, ())
+    begun = next((one for one in every if lately.isdisjoint(one)), ())
+    others = {problem for one in every for problem in one}.difference(begun)
+    kept = tuple((at, place) for at, one in enumerate(begun) for place in _places(pool, {one}))
+    return kept, _places(pool, others)
+
+
+def _places(pool: Pool, problems: Collection[Problem]) -> frozenset[int]:
+    """Return the places of some problems among the candidates."""
+    return frozenset(at for at, one in enumerate(pool.candidates) if one.problem in problems)
 
 
 @lru_cache(maxsize=4)

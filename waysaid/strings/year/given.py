@@ -30,9 +30,7 @@ class Source(StrEnum):
 
     COMPOSED = "composed"
     STARTER = "starter"
-    OURS = "ours"
-    CHANGED = "changed"
-    """A starter, or a string of ours, with one change made alike to all its problems."""
+    """A starter that somebody chose for the day."""
 
 
 @dataclass(frozen=True, slots=True)

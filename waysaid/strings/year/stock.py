@@ -4,9 +4,8 @@ from collections.abc import Sequence
 from functools import cache
 
 from waysaid.number import Problem
-from waysaid.strings.year.changed import changed, seeds
 from waysaid.strings.year.composed import LIGHT, composed
-from waysaid.strings.year.given import SHARED, Given, apart, reaches
+from waysaid.strings.year.given import SHARED, Given
 from waysaid.strings.year.ideas import Idea
 
 MOST = 15
@@ -22,8 +21,7 @@ def stocked(idea: Idea, number: int) -> Given | None:
     """
     if number >= MOST:
         return None
-    block = 0 if number < FIRST else 1
-    mine = _changed(idea, block) if idea.slug in seeds() else _composed(idea, block)
+    mine = _composed(idea, 0 if number < FIRST else 1)
     return mine[number] if number < len(mine) else None
 
 
@@ -62,19 +60,6 @@ def _again(idea: Idea, before: Sequence[Given]) -> frozenset[Problem]:
             if all(len(more.intersection(other.problems)) <= most for other in before):
                 again = more
     return frozenset(again)
-
-
-@cache
-def _changed(idea: Idea, block: int) -> tuple[Given, ...]:
-    """Return the first strings of an idea that come from seeds, or all."""
-    found: list[Given] = []
-    for one in changed(idea):
-        kept = cut(one) if is_light(len(found)) else one
-        if reaches(kept.problems, idea) and all(apart(kept, other, idea) for other in found):
-            found.append(kept)
-        if len(found) == (MOST if block else FIRST):
-            break
-    return tuple(found)
 
 
 def cut(one: Given) -> Given:

@@ -9,7 +9,7 @@ from collections.abc import Callable, Iterator, Mapping
 
 from waysaid.number import Problem
 from waysaid.strings.year.numbers.images import IMAGES
-from waysaid.strings.year.numbers.parts import PARTS
+from waysaid.strings.year.numbers.parts import BEGUN, PARTS
 from waysaid.strings.year.numbers.percents import PERCENTS
 from waysaid.strings.year.numbers.points import POINTS
 from waysaid.strings.year.numbers.small import SMALL
@@ -25,4 +25,4 @@ OWN: Mapping[str, Callable[[], Iterator[Problem]]] = {
 }
 """For each idea that has problems of its own, by its slug, what yields them; some twice."""
 
-__all__ = ["OWN"]
+__all__ = ["BEGUN", "OWN"]

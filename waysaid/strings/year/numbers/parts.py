@@ -9,6 +9,7 @@ from waysaid.number import Compare, Number, Problem, exact, mixed, parts
 from waysaid.strings.year.numbers.made import minus, part_of, plus
 
 _BOTTOMS = (3, 4, 5, 6, 8, 10)
+_HALF = Fraction(1, 2)
 
 
 def _same_parts() -> Iterator[Problem]:
@@ -17,6 +18,15 @@ def _same_parts() -> Iterator[Problem]:
         for top, more in product(range(1, bottom), (-1, 0, 1)):
             if bottom * many <= 12 and gcd(top, bottom) == 1:
                 yield Compare(parts(top, bottom), parts(top * many + more, bottom * many))
+
+
+def _on_either_side_of_a_half() -> Iterator[Problem]:
+    """Yield fractions on either side of a half, and a half beside those that strings begin with."""
+    every = dict.fromkeys(Fraction(top, each) for each in _BOTTOMS for top in range(1, each))
+    for one, other in product((each for each in every if 2 * each != 1), repeat=2):
+        if (2 * one < 1) != (2 * other < 1):
+            yield Compare(one, other)
+    yield from (problem for begun in BEGUN["more-or-less-than-half"] for problem in begun)
 
 
 def _filled() -> Iterator[Problem]:
@@ -91,8 +101,25 @@ def _nearer_to_one() -> Iterator[Problem]:
     yield from (Compare(one, other) for one, other in product(lacking, repeat=2) if one != other)
 
 
+_FIRST = ((1, 4), (3, 5), (1, 3), (5, 8), (4, 10), (7, 12), (1, 8), (4, 5))
+_LATER = ((2, 6), (7, 10), (1, 6), (6, 8), (4, 12), (8, 10), (3, 12), (9, 10))
+"""The fractions that a half stands beside first, in turn below it and above it."""
+
+BEGUN: Mapping[str, tuple[tuple[Problem, Problem], ...]] = {
+    "more-or-less-than-half": tuple(
+        (Compare(_HALF, parts(top, each)), Compare(_HALF, parts(each - top, each)))
+        for top, each in _FIRST + _LATER
+    )
+}
+"""What the strings of an idea may begin with: a half beside a fraction, then beside its rest.
+
+So the half is once the larger and once the smaller, which no help between two problems sees to; on
+which side the larger stands behind them is up to which of them comes first.
+"""
+
 PARTS: Mapping[str, Callable[[], Iterator[Problem]]] = {
     "same-parts-to-compare": _same_parts,
+    "more-or-less-than-half": _on_either_side_of_a_half,
     "fill-the-whole": _filled,
     "how-much-to-the-whole": _to_the_whole,
     "one-part-then-several": lambda: _several_parts((3, 4, 5, 6, 8), 60),
