@@ -272,6 +272,7 @@ def scaled(problems: list[Problem], factors: tuple[int, ...]) -> bool:
 
 @given(strings())
 @example([parse("0 + 1"), parse("0 + 4"), parse("4 + 12")])
+@example([parse("11 - 2"), parse("2 + _ = 11")])
 def test_the_general_claim_of_every_link_holds(string):
     for link in links(string, every=True):
         assert holds(link, string), link

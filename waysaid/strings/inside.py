@@ -54,13 +54,19 @@ def _told(problem: Problem) -> tuple[tuple[Way, tuple[str, ...]], ...]:
 def _steps_with(equation: str, whole: Problem, asked: Expression | None = None) -> tuple[str, ...]:
     """Return the steps of the first way that has an equation among them; () where none has.
 
-    With `asked` a step that works out just that will do, however its result is written.
+    With `asked` a step that works out just that will do, however its result is written; one that
+    only makes another problem of it, as 11 - 2 = 10 - 1, will not.
     """
     for way, steps in _told(whole):
-        works = asked is not None and any(step.equation.left == asked for step in way.steps)
+        works = asked is not None and any(_works_out(step.equation, asked) for step in way.steps)
         if works or equation in steps:
             return steps
     return ()
+
+
+def _works_out(step: Equation, asked: Expression) -> bool:
+    """Tell whether a step says what something comes to."""
+    return step.left == asked and not isinstance(step.right, Operation)
 
 
 def _as_quotient(part: Sight, whole: Problem) -> tuple[str, ...]:
