@@ -62,3 +62,24 @@ def test_parts_finer_than_twentieths_are_named(language, problem, said, told):
 )
 def test_bottoms_made_alike_are_no_verdict(language, said):
     assert read(parse("3/8 ? 2/5"), said, language).answer is None
+
+
+@pytest.mark.parametrize(
+    ("language", "problem", "said", "answer"),
+    [
+        (ES, "91 / 7", "diez por siete setenta, quedan treinta y uno, tres sietes, trece", "13"),
+        (
+            EN,
+            "95 / 7",
+            "ten sevens is seventy, 25 left, three sevens, thirteen and 4 left",
+            "13 r 4",
+        ),
+    ],
+)
+def test_groups_put_to_those_with_a_rest_go_before_them(language, problem, said, answer):
+    assert read(parse(problem), said, language).answer_text == answer
+
+
+def test_the_last_addend_may_be_the_larger_part_of_what_is_reached():
+    told = read(parse("15 + 7 + 3"), "seven and three is ten then twenty five", EN).told
+    assert [text(one.step.equation) for one in told] == ["7 + 3 = 10", "10 + 15 = 25"]

@@ -43,6 +43,9 @@ from waysaid.number import (
 _SKIPS = (1, 2, 5, 10, 100)
 """What children count by: common practice, no source."""
 
+_PAIR = 2
+"""Beyond how many numbers the last may be larger than what stands: 26 on 10. Our choice."""
+
 BEGUN = RESULT_ALONE
 """What nobody says of a count that begins one past its start: "six, seven, eight" for 5 + 3."""
 
@@ -179,7 +182,8 @@ def _arrived(state: State, number: Quantity, value: Exact, world: World) -> Iter
         frame = Frame(left=start, sign=Sign.TIMES, right=many, result=number, op_said=True)
         yield with_step(state, frame, start, world).and_costs(weights.ARRIVED)
     sign, size = (Sign.PLUS, value - here) if value > here else (Sign.MINUS, here - value)
-    if size > here:
+    several = len(world.facts.numbers) > _PAIR
+    if size > here and not (several and size in world.facts.numbers):
         return
     hop = Operation(sign, here, exact(size))
     meant = Operation(sign, exact(last.forced or 0), exact(size))

@@ -14,7 +14,7 @@ from waysaid.hearing.spoken.compared import on_comparison
 from waysaid.hearing.spoken.frame import Quantity
 from waysaid.hearing.spoken.plain_answer import explained_behind, never_said, plain_answer
 from waysaid.hearing.spoken.reasons import alike, before_reasons, begins
-from waysaid.hearing.spoken.rest import only_shared, still_to_share
+from waysaid.hearing.spoken.rest import only_shared, still_to_share, went_on
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
 from waysaid.hearing.spoken.world import World, asks, slip_begun
@@ -118,7 +118,9 @@ def _worked_out(
     """Return the verdict, or the number that the work came to or that was promised."""
     state = _standing(state, talk, world)
     promised = any(one.final for one in state.bare)
-    if isinstance(verdict, Remainder) and _shared_out(state, verdict):
+    if isinstance(verdict, Remainder) and (
+        _shared_out(state, verdict) or went_on(verdict, state.drafts)
+    ):
         verdict = None
     alone = not state.drafts and not promised
     if alone and _of_a_story(state, talk):

@@ -187,3 +187,12 @@ def only_shared(said: AnswerSaid | None, world: World) -> bool:
         return False
     value = exact(said)
     return isinstance(value, int) or (value > 1 and value != world.facts.answer)
+
+
+def went_on(told: Remainder, drafts: tuple[Draft, ...]) -> bool:
+    """Tell whether groups with a rest were put to more groups in the end: ten, and three more."""
+    last = pair_of(drafts[-1]) if len(drafts) > 1 else None
+    ends = drafts[-1].result if last is not None else None
+    if last is None or last[1] is not Sign.PLUS or not isinstance(ends, int):
+        return False
+    return told.groups in last[::2] and ends > told.groups
