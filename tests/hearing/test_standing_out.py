@@ -134,3 +134,15 @@ def test_where_a_fact_was_learnt_tells_that_it_is_known(
 def test_what_was_taught_before_the_work_is_no_known_fact() -> None:
     line = "my teacher taught me to do thirty and twenty is fifty and eight and four is twelve"
     assert read(parse("38 + 24"), line).family is Family.SPLIT
+
+
+@pytest.mark.parametrize(
+    ("problem", "said", "language"),
+    [
+        ("50 / 10", "tres por diez es treinta, a cincuenta le quité treinta son veinte", "es"),
+        ("60 / 8", "hice seis por ocho son cuarenta y ocho, a sesenta le quito 48 son doce", "es"),
+        ("20 / 2", "eight times two that's sixteen, twenty minus sixteen makes four", "en"),
+    ],
+)
+def test_what_is_still_to_share_is_no_answer_where_it_ends_the_line(problem, said, language):
+    assert read(parse(problem), said, Language(language)).answer is None

@@ -7,6 +7,12 @@ from tests.site.live_room import open_room
 
 pytestmark = [pytest.mark.browser, pytest.mark.slow]
 
+BOX = """(what) => {
+    const box = [...document.querySelectorAll(what)].at(-1)?.getBoundingClientRect();
+    return box?.width ? box.toJSON() : null;
+}"""
+"""Where the last of some things lies, once it is laid out."""
+
 
 @pytest.fixture
 def room(serve, open_page):
@@ -34,7 +40,7 @@ def underline(board: Page, what: str) -> None:
     """Draw a line under something with the pen, and wait until it is saved."""
     if board.locator(".hand-button").first.get_attribute("aria-pressed") != "true":
         board.locator(".hand-button").first.click()
-    box = board.locator(what).last.bounding_box()
+    box = board.wait_for_function(BOX, arg=what).json_value()
     low = box["y"] + box["height"] - 4
     board.mouse.move(box["x"] + 4, low)
     board.mouse.down()

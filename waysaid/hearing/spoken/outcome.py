@@ -104,7 +104,7 @@ def _ended_on(state: State, talk: Talk, match: Match, world: World) -> Number | 
     if last is None or match.stops_short or not state.drafts or talk.unfinished:
         return None
     value = exact(last.leaf)
-    shared = only_shared(last.leaf, world)
+    shared = only_shared(last.leaf, world) or still_to_share(last.leaf, state, world)
     return None if value in world.midway or shared or value in world.facts.numbers else last.leaf
 
 
