@@ -51,7 +51,7 @@ def outcome(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid 
         return plain
     if said is None and state.drafts:
         return explained_behind(state, world)
-    return None if never_said(said, state, talk, match, world) else said
+    return None if never_said(said, state, talk, world) else said
 
 
 def _number(state: State, talk: Talk, match: Match, world: World) -> AnswerSaid | None:

@@ -3,7 +3,6 @@
 from collections.abc import Iterable
 from fractions import Fraction
 
-from waysaid.hearing.match import Match
 from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import AnswerSaid
 from waysaid.hearing.spoken.reasons import proved
@@ -122,9 +121,7 @@ def explained_behind(state: State, world: World) -> Number | None:
     return None
 
 
-def never_said(
-    said: AnswerSaid | None, state: State, talk: Talk, match: Match, world: World
-) -> bool:
+def never_said(said: AnswerSaid | None, state: State, talk: Talk, world: World) -> bool:
     """Tell whether what was heard as an answer is only what one would go on with, or a division.
 
     `42, then 5` where nobody said what is left; `so it's one more`; `so 48 over 6`; `no, nothing`;

@@ -43,22 +43,12 @@ class Given:
     starter: str = ""
 
 
-def apart(one: Given, other: Given, idea: Idea) -> bool:
-    """Tell whether two strings of an idea have few enough problems in common."""
-    return len(set(one.problems) & set(other.problems)) <= SHARED[idea.ccss.grade]
-
-
 def fits(problem: Problem, idea: Idea) -> bool:
     """Tell whether a problem is in the range of an idea, so far as one alone can."""
     if largest(problem) > idea.top:
         return False
     numbers = _numbers(problem)
     return not idea.tables or any(one in idea.tables for one in numbers)
-
-
-def reaches(problems: tuple[Problem, ...], idea: Idea) -> bool:
-    """Tell whether the largest number of a string is more than the idea is over."""
-    return max(map(largest, problems)) > idea.over
 
 
 def in_grade(problems: Sequence[Problem], idea: Idea, grade: int, curriculum: Curriculum) -> bool:
