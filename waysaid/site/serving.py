@@ -2,7 +2,6 @@
 
 import asyncio
 import contextlib
-import gc
 import json
 import signal
 import socket
@@ -24,6 +23,7 @@ from waysaid.hearing import read
 from waysaid.number import Language, parse
 from waysaid.site import daily
 from waysaid.site.asgi import application
+from waysaid.site.collector import look_rarely
 from waysaid.site.demo import make_demo
 from waysaid.site.errors import NotReadyError
 from waysaid.site.gate import Door, guarded, own_door
@@ -35,10 +35,6 @@ from waysaid.site.views.running import RUNNING_KEY
 HAND_OVER_SECONDS = 0.0005
 """How long a thread that makes a desk's state may keep the streams' loop waiting (our choice; the
 interpreter's own 5 ms is as long as all the rest of a tap)."""
-NEW_THINGS = 10_000
-"""How many new things are looked through at a time for what nobody holds any more: a line makes
-more than the interpreter's own 700 again and again, and holds nearly all. Our choice: less gains
-less, and more no more."""
 SPOKEN = {
     Language.EN: "eight and two is ten and three more is thirteen",
     Language.ES: "ocho y dos son diez y tres son trece",
@@ -139,13 +135,7 @@ def _announce(server: MainServer, address: str, open_browser: bool) -> None:
 
 
 def _settle() -> None:
-    """Read a line in each language, so that the first one typed waits for no word list.
-
-    What is there then stays until the end: without looking through it again and again, as the
-    interpreter does at whatever moment, a line is never held up by it (30 ms and more).
-    """
+    """Read a line in each language, so that the first one typed waits for no word list."""
     for language, line in SPOKEN.items():
         read(parse("8 + 5"), line, language)
-    gc.collect()
-    gc.freeze()
-    gc.set_threshold(NEW_THINGS, *gc.get_threshold()[1:])
+    look_rarely()
