@@ -56,7 +56,8 @@ and sharings, bakery, heard by the same engine as harbour, of fractions, decimal
 comparisons, fair of every kind, after what harbour and bakery had shown, island of every kind, and
 library, before anything was mended for island, half of products and sharings and half of fractions,
 decimals, percents and comparisons, winter of every kind, after both;
-brook, of every kind, and tower, a quarter of it pictures, before anything was mended for either):
+brook, of every kind, and tower, a quarter of it pictures, before anything was mended for either;
+lantern, of every kind, and cedar, of the kinds and lengths of the first examples, after both):
 
 {COLUMNS}\
 | morning | 185 | 91.4 | 94.9 | 2.8 | 94.1 | 93.9 |
@@ -76,6 +77,8 @@ brook, of every kind, and tower, a quarter of it pictures, before anything was m
 | winter | 200 | 93.0 | 91.7 | 4.6 | 95.0 | 97.5 |
 | brook | 200 | 93.0 | 95.6 | 2.6 | 97.5 | 97.6 |
 | tower | 200 | 86.5 | 91.8 | 5.4 | 96.0 | 96.6 |
+| lantern | 160 | 95.6 | 96.0 | 2.7 | 96.9 | 96.6 |
+| cedar | 160 | 96.2 | 95.6 | 1.6 | 99.4 | 100.0 |
 """
 SURE = """
 ## How sure
