@@ -42,6 +42,8 @@ class Meaning(StrEnum):
     """Half of the number: half, halve."""
     ROUND = "round"
     """A number is treated as another: round, call it, make it, pretend."""
+    MADE = "made"
+    """A number before it becomes another: made it, turned into, changed to."""
     GO = "go"
     """A hop, its direction said beside it or not: go, jump, hop."""
     COUNT = "count"

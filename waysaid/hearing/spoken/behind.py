@@ -4,6 +4,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.spoken.item import is_number
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
+from waysaid.number import Number
 
 
 def says(items: Lattice, place: int, meaning: Meaning) -> bool:
@@ -34,6 +35,28 @@ def ends_before(items: Lattice, meaning: Meaning) -> frozenset[int]:
         for one in here
         if one.numeral and says(items, one.end, meaning)
     )
+
+
+def paired(items: Lattice) -> tuple[Number, Number] | None:
+    """Return the two numbers that the line ends on, put together: and now it's ten and three."""
+    every = [one for here in items for one in here if one.numeral and not one.noise]
+    last = max(every, key=lambda one: (one.end, one.end - one.start), default=None)
+    if last is None or last.end < len(items) or not _joined(items, last.start - 1):
+        return None
+    first = max(
+        (one for one in every if one.end == last.start - 1),
+        key=lambda one: one.end - one.start,
+        default=None,
+    )
+    if first is None or first.numeral is None or last.numeral is None:
+        return None
+    return first.numeral.leaf, last.numeral.leaf
+
+
+def _joined(items: Lattice, place: int) -> bool:
+    """Tell whether a word at a place joins two numbers, with no pause between."""
+    joins = says(items, place, Meaning.AND) or says(items, place, Meaning.PLUS)
+    return joins and items[place][0].pause is Pause.NONE
 
 
 def handed(items: Lattice) -> frozenset[int]:

@@ -11,7 +11,7 @@ from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
 from waysaid.hearing.spoken.halving import again, scale_verb, unnamed_scaled
-from waysaid.hearing.spoken.hops import go, more, off, on_or_back, onto, to
+from waysaid.hearing.spoken.hops import go, more, off, on_or_back, onto, to, turned_into
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.part import part_step, taken_part
 from waysaid.hearing.spoken.pictured import lacked
@@ -347,6 +347,7 @@ _EFFECTS: dict[Meaning, Effect] = {
     Meaning.BECAUSE: _because,
     Meaning.TOGETHER: _together,
     **dict.fromkeys((Meaning.WRITE, Meaning.CARRY, Meaning.BORROW, Meaning.ROUND), _free),
+    Meaning.MADE: turned_into,
     Meaning.ASK: _ask,
     Meaning.NOT: _denied,
     **dict.fromkeys((Meaning.DONE, Meaning.LOST), done),

@@ -5,6 +5,7 @@ and 27 less 1 is 26. Nothing is added whose result was not said.
 """
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from waysaid.hearing.draft import COUNTED, RESULT_ALONE, Draft
 from waysaid.hearing.meaning import Meaning
@@ -28,7 +29,7 @@ def given(drafts: tuple[Draft, ...], marks: frozenset[Meaning], world: World) ->
     if asked.sign is not Sign.PLUS and not (told and asked.sign is Sign.MINUS):
         return drafts
     for place, draft in enumerate(drafts):
-        for half in _halves(draft, drafts[place + 1 :], told, world):
+        for half in _halves(draft, drafts[:place], drafts[place + 1 :], told, world):
             if all(turned_side(other.left) != turned_side(half.left) for other in drafts):
                 return (*drafts[: place + 1], half, *drafts[place + 1 :])
     return drafts
@@ -52,10 +53,33 @@ def counted_from(drafts: tuple[Draft, ...], world: World) -> tuple[Draft, ...]:
     return (*drafts[:first], begun, *drafts[first:])
 
 
-def _halves(draft: Draft, later: tuple[Draft, ...], told: bool, world: World) -> Iterator[Draft]:
+def cut_short(drafts: tuple[Draft, ...]) -> bool:
+    """Tell whether a step starts from the number that the count before it would come to next.
+
+    Of `45, 55, 65, 75, then eight more` the 75 is counted like those before it.
+    """
+    return any(
+        one.counted and Part.LEFT not in after.open and _goes_on(one, after)
+        for one, after in pairwise(drafts)
+    )
+
+
+def _goes_on(one: Draft, after: Draft) -> bool:
+    """Tell whether the first number of a step is one more hop from where a counted one ended."""
+    pair, sides = pair_of(one), (after.left, after.result) if after.whole else (after.left,)
+    if pair is None or pair[1] not in _OTHER or one.stands is None:
+        return False
+    starts = [next(iter(leaves(side))) for side in sides if side is not None]
+    return apply(pair[1], one.stands, pair[2]) in starts
+
+
+def _halves(
+    draft: Draft, before: tuple[Draft, ...], later: tuple[Draft, ...], told: bool, world: World
+) -> Iterator[Draft]:
     """Yield what giving makes of the other number, where a later step has it.
 
-    Where giving was not told but taking, that step must put both new numbers together.
+    Where giving was not told but taking, that step must put both new numbers together; so must one
+    before: fifty and twenty four, I moved two.
     """
     pair = pair_of(draft)
     numbers = world.facts.numbers
@@ -69,7 +93,7 @@ def _halves(draft: Draft, later: tuple[Draft, ...], told: bool, world: World) ->
             other = numbers[1 - numbers.index(one)]
             sign = _OTHER[pair[1]]
             left = exact(apply(sign, other, size))
-            for step in later:
+            for step in (*later, *(one for one in before if draft.stands in _whole_leaves(one))):
                 ends = _whole_leaves(step)
                 taken = pair[1] is Sign.MINUS and draft.stands in ends
                 if left in ends and (told or taken):

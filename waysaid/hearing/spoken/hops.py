@@ -88,7 +88,8 @@ def more(state: State, item: Item, world: World) -> Iterator[State]:
             yield under
         if frame.verb in (Meaning.ADD, Meaning.TAKE) and frame.wants is Slot.RIGHT:
             yield state.framed(Frame())
-        yield state
+        gainsaid = sign is Sign.MINUS and frame.sign is Sign.PLUS and frame.wants is Slot.RIGHT
+        yield state.and_costs(weights.IGNORED if gainsaid else 0)
         if sign is Sign.MINUS or state.frame.empty:
             for after in closed(state, world):
                 yield after.framed(Frame(sign=sign, wants=Slot.RIGHT), 1)
@@ -134,6 +135,15 @@ def to(state: State, item: Item, world: World) -> Iterator[State]:
         yield state.and_costs(1)
     else:
         yield state
+
+
+def turned_into(state: State, item: Item, world: World) -> Iterator[State]:
+    """Begin what a number of the problem is turned into: the thirty eight, I made it forty."""
+    left = state.frame.bare
+    if left is None or left.value not in world.facts.numbers or world.groups or not world.whole:
+        return
+    for sign in HOPS:
+        yield _reaching(state, left, sign).and_costs(-weights.POINTED)
 
 
 def _reaching(state: State, left: Quantity | None, sign: Sign) -> State:

@@ -10,11 +10,11 @@ from waysaid.hearing.reading import AnswerSaid, Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import told_anew, without_last_names
 from waysaid.hearing.spoken.family import likeliest
-from waysaid.hearing.spoken.given import counted_from, given
+from waysaid.hearing.spoken.given import counted_from, cut_short, given
 from waysaid.hearing.spoken.item import lattice
 from waysaid.hearing.spoken.kept import kept, named_whole
 from waysaid.hearing.spoken.outcome import outcome
-from waysaid.hearing.spoken.outline import share_repeated
+from waysaid.hearing.spoken.outline import places_alike, share_repeated
 from waysaid.hearing.spoken.part import as_parts, divided
 from waysaid.hearing.spoken.places import as_digits
 from waysaid.hearing.spoken.search import search
@@ -92,7 +92,7 @@ def _explained(state: State, talk: Talk, world: World) -> Explained:
     if family is Family.KNOWN_FACT and answer is None and not state.drafts:
         family = family if talk.marks.isdisjoint(_NOT_KNOWN) else None
     cost = state.cost + _unlikely(state, match, family, world)
-    cost += _signed_counts(state, talk, family)
+    cost += _signed_counts(state, talk, family) + weights.IGNORED * cut_short(state.drafts)
     if not talk.marks.isdisjoint(_DIGIT_BY_DIGIT):
         cost += weights.ON_PAPER * sum(draft.by_digits for draft in state.drafts)
     return Explained(state.drafts, match.steps, family, answer, state.dropped, cost)
@@ -181,14 +181,15 @@ def _family(state: State, match: Match, talk: Talk, world: World) -> Family | No
 def alike(problem: Problem, drafts: tuple[Draft, ...]) -> Family | None:
     """Return the family of steps that no way has, told in signs alone; None where it is not sure.
 
-    It is where fractions, decimals or percents were worked with in several steps, or a sum was run
-    on place by place.
+    It is where fractions, decimals or percents were worked with in several steps, a sum was run on
+    place by place, or like places were put together, the less taken from the more: 80 - 40, 6 - 3.
     """
     world = world_of(problem)
     if len(drafts) < _SEVERAL:
         return None
     if all(isinstance(one, int) for one in world.facts.written):
-        return run_on(drafts, world)
+        split = Family.SPLIT if places_alike(drafts, world) > 1 else None
+        return run_on(drafts, world) or split
     return likeliest(State(drafts=drafts), None, frozenset(), world)
 
 

@@ -125,7 +125,8 @@ def never_said(said: AnswerSaid | None, state: State, talk: Talk, world: World) 
     """Tell whether what was heard as an answer is only what one would go on with, or a division.
 
     `42, then 5` where nobody said what is left; `so it's one more`; `so 48 over 6`; `no, nothing`;
-    or of two left that were not told as an answer: and there are two left, so.
+    the three of `it's ten and three`; or of two left that were not told as an answer: and there
+    are two left, so.
     """
     if isinstance(said, Remainder):
         return talk.hangs
@@ -134,7 +135,7 @@ def never_said(said: AnswerSaid | None, state: State, talk: Talk, world: World) 
     value = exact(said)
     if value == world.facts.answer:
         return False
-    if talk.out.wanting:
+    if talk.out.wanting or _half_told(value, talk, world):
         return True
     if not state.drafts:
         return value == 0 and Meaning.CORRECT in talk.marks
@@ -142,6 +143,14 @@ def never_said(said: AnswerSaid | None, state: State, talk: Talk, world: World) 
     if last.span[1] in talk.extra and last.stands == value and _is_apart(last.left):
         return True
     return _only_asked(said, state) or _goes_on(value, state, talk, world)
+
+
+def _half_told(value: Exact, talk: Talk, world: World) -> bool:
+    """Tell whether a number is the second of two that the line ends on, both the right answer."""
+    if talk.paired is None:
+        return False
+    first, second = map(exact, talk.paired)
+    return value == second and first + second == world.facts.answer
 
 
 def _only_asked(said: Number, state: State) -> bool:

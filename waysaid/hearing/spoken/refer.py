@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import both_changed
@@ -41,7 +42,7 @@ def refer(state: State, item: Item, world: World) -> Iterator[State]:
     if compared:
         unasked = 0 if awaited or state.verdict is None else weights.POINTED
     else:
-        unasked = 0 if awaited else weights.IGNORED
+        unasked = 0 if awaited or _one_turned(state, item, world) else weights.IGNORED
     for leaf, more in _meant(state, item, world):
         said = Quantity(leaf, item.span)
         for after in number(state, said, world):
@@ -51,6 +52,15 @@ def refer(state: State, item: Item, world: World) -> Iterator[State]:
         yield state.and_costs(_PASSED_OVER.get(item.meaning, 0) if of_two and item.meaning else 0)
     elif item.meaning is Meaning.OTHER:
         yield state.and_costs(weights.NEXT)
+
+
+def _one_turned(state: State, item: Item, world: World) -> bool:
+    """Tell whether one number was just turned into another, and the other is named: 38 to 40."""
+    last = state.drafts[-1] if state.drafts else None
+    if last is None or item.meaning is not Meaning.OTHER or last.open != (Part.RIGHT,):
+        return False
+    start = next(iter(leaves(last.left)))
+    return start in world.facts.numbers and last.stands not in world.facts.numbers
 
 
 _SIDES = (Meaning.FIRST, Meaning.LAST, Meaning.OTHER)

@@ -9,6 +9,7 @@ from waysaid.hearing.spoken.anew import bottom_of
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.cost import borne_out, follows, step_cost
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
+from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.world import World, asks
 from waysaid.hearing.worth import worth
@@ -32,7 +33,7 @@ def with_step(state: State, frame: Frame, left: Quantity, world: World) -> State
     assert frame.right is not None
     state = _said_late(state, (left, frame.right))
     less = known if left.said or state.drafts else 0
-    less += _known_result(state, draft) or _told_by_problem(draft, world)
+    less += _known_result(state, draft, world) or _told_by_problem(draft, world)
     less += follows(draft, state.drafts, world)
     return state.stepped(
         draft,
@@ -85,10 +86,22 @@ def _answering(state: State, frame: Frame, left: Quantity, world: World) -> tupl
     held = state.reason.value in (left.value, frame.right.value) and not asked
     others = bool(state.drafts) and state.drafts[-1].span[0] > state.reason.span[1]
     odd = held or others or not left.said
-    if odd and state.reason.value != replace(frame, left=left).comes_to:
+    true = state.reason.value == replace(frame, left=left).comes_to
+    if odd and not true:
         return state, frame
+    if not true and _of_more(state.reason, side, world):
+        claim = Bare(state.reason, len(state.drafts), final=True)
+        return replace(state, reason=None, bare=(*state.bare, claim)), frame
     result = replace(state.reason)
     return replace(state, reason=None), replace(frame, result=result)
+
+
+def _of_more(reason: Quantity, side: Operation, world: World) -> bool:
+    """Tell whether a number said before its reasons is the answer, and the step only part of it.
+
+    Of `sixteen because the eight and the two` for 8 + 6 + 2 nobody says that two make sixteen.
+    """
+    return reason.value == world.facts.answer and not asks(side, world)
 
 
 def _of_its_tops(reason: Quantity, frame: Frame) -> bool:
@@ -100,13 +113,21 @@ def _of_its_tops(reason: Quantity, frame: Frame) -> bool:
     return wholes and top == reason.value * bottom != reason.value
 
 
-def _known_result(state: State, draft: Draft) -> int:
+def _known_result(state: State, draft: Draft, world: World) -> int:
     """Return what an unsaid result does not cost where it was named before: 8 x 10, halve 16."""
     if draft.result is not None or draft.forced is None:
         return 0
     rests = [before.result for before in state.drafts[-1:] if _leaves(before, draft)]
     named = draft.forced in rests or any(draft.forced in leaves(one.left) for one in state.drafts)
-    return weights.UNSAID if named else 0
+    return weights.UNSAID if named or _count_filled(state, draft, world) else 0
+
+
+def _count_filled(state: State, draft: Draft, world: World) -> bool:
+    """Tell whether a hop from the end of a count is what is taken from: 54 and six, for 60."""
+    last, pair = state.drafts[-1] if state.drafts else None, pair_of(draft)
+    if last is None or pair is None or not last.counted or Sign.MINUS not in world.signs:
+        return False
+    return pair[:2] == (last.stands, Sign.PLUS) and draft.forced == world.facts.numbers[0]
 
 
 def _told_by_problem(draft: Draft, world: World) -> int:

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from waysaid.hearing.meaning import Meaning
-from waysaid.hearing.spoken.behind import ends_before, handed, lost, says
+from waysaid.hearing.spoken.behind import ends_before, handed, lost, paired, says
 from waysaid.hearing.spoken.claim import acts_last, claim, claimed_late, ended_on, side_ended_on
 from waysaid.hearing.spoken.denied import denied, judged
 from waysaid.hearing.spoken.item import Item, is_number
@@ -42,7 +42,8 @@ class Talk:
     to, and `acted` what the act itself is of; `ends` the number that ends the line behind a pause
     or a word for a result, `side` how two numbers compare where it ends on one behind `so`;
     `in_tenths` whether one or more was told in tenths or hundredths; `even` whether the line ends,
-    behind its last number, on the words that two are the same; `out` what numbers stand out.
+    behind its last number, on the words that two are the same; `paired` the two numbers put
+    together that it ends on; `out` what numbers stand out.
     """
 
     marks: frozenset[Meaning]
@@ -74,6 +75,7 @@ class Talk:
     side: Order | None
     in_tenths: bool
     even: bool
+    paired: tuple[Number, Number] | None
     out: StandingOut
 
     @property
@@ -122,6 +124,7 @@ def talk_of(items: Lattice) -> Talk:
         side=side_ended_on(phrases),
         in_tenths=any(_in_tenths(one) for phrase in phrases for one in phrase),
         even=_even(phrases),
+        paired=paired(items),
         out=standing_out(phrases, items),
     )
 
