@@ -8,9 +8,15 @@ from waysaid.number import Number
 
 
 def says(items: Lattice, place: int, meaning: Meaning) -> bool:
-    """Tell whether a word that plainly means so begins at a place."""
+    """Tell whether a word that plainly means so begins at a place, and is not of `more or less`."""
     here = items[place] if place < len(items) else ()
-    return any(one.meaning is meaning and not one.noise for one in here)
+    near = max((one.end for one in here if one.meaning is Meaning.ABOUT), default=0)
+    return any(
+        one.meaning is meaning
+        and not one.noise
+        and (one.end >= near or meaning is not Meaning.MORE)
+        for one in here
+    )
 
 
 def lost(items: Lattice) -> bool:

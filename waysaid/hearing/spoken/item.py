@@ -15,7 +15,8 @@ class Item:
 
     `start` and `end` count words; `span` is (start, end) in characters of the line. `noise` is how
     far the words are from the plain way to say it; `pause` is what comes before. `against` marks a
-    verdict with its `than`: the other number comes.
+    verdict with its `than`: the other number comes; `anew` a word that takes back the number before
+    it, for another is said in its stead.
     """
 
     start: int
@@ -26,6 +27,7 @@ class Item:
     numeral: Numeral | None = None
     noise: int = 0
     against: bool = False
+    anew: bool = False
 
 
 def lattice(words: tuple[Word, ...], lexicon: Lexicon) -> tuple[tuple[Item, ...], ...]:

@@ -9,6 +9,7 @@ from waysaid.hearing.meaning import Meaning
 from waysaid.hearing.reading import AnswerSaid, Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.anew import told_anew, without_last_names
+from waysaid.hearing.spoken.divided import by_is_over
 from waysaid.hearing.spoken.family import likeliest
 from waysaid.hearing.spoken.given import counted_from, cut_short, given
 from waysaid.hearing.spoken.item import lattice
@@ -23,6 +24,7 @@ from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.talk import Talk, talk_of
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.spoken.undone import run_on
+from waysaid.hearing.spoken.withdrawn import amended
 from waysaid.hearing.spoken.world import World, asks, world_of
 from waysaid.hearing.word import words_of
 from waysaid.number import Language, Order, Problem, Remainder, leaves
@@ -50,7 +52,7 @@ def listen(problem: Problem, line: str, language: Language) -> tuple[Explained, 
     world = world_of(problem)
     items = lattice(words_of(line, lexicon), lexicon)
     talk = talk_of(items)
-    states = sorted(search(items, world)[:WEIGHED], key=_taken_back)
+    states = sorted(search(amended(by_is_over(items)), world)[:WEIGHED], key=_taken_back)
     if _without_number(items):
         states = [state._replace(drafts=(), bare=()) for state in states]
     found = [_explained(state, talk, world) for state in states]

@@ -17,6 +17,7 @@ from waysaid.hearing.spoken.reasons import alike, before_reasons, begins
 from waysaid.hearing.spoken.rest import only_shared, still_to_share, went_on
 from waysaid.hearing.spoken.state import Bare, State
 from waysaid.hearing.spoken.talk import Talk
+from waysaid.hearing.spoken.turned_back import put_wrong
 from waysaid.hearing.spoken.world import World, asks, slip_begun
 from waysaid.number import (
     Blank,
@@ -105,6 +106,8 @@ def _ended_on(state: State, talk: Talk, match: Match, world: World) -> Number | 
         return None
     value = exact(last.leaf)
     shared = only_shared(last.leaf, world) or still_to_share(last.leaf, state, world)
+    if put_wrong(value, state.drafts, talk, world):
+        return last.leaf
     return None if value in world.midway or shared or value in world.facts.numbers else last.leaf
 
 

@@ -43,7 +43,7 @@ def standing_out(phrases: list[Phrase], items: Lattice) -> StandingOut:
         _leaves(opens),
         only,
         _leaves(one for here in items for one in here if _ends(one, items)),
-        _leaves(_reasoned(phrases)),
+        _leaves([*_misheard(items), *_reasoned(phrases)]),
         _wanting(phrases),
     )
 
@@ -107,6 +107,15 @@ def _reasoned(phrases: list[Phrase]) -> Iterator[Item]:
             last = None
         elif said.isdisjoint(BY_THE_WAY):
             last = None
+
+
+def _misheard(items: Lattice) -> Iterator[Item]:
+    """Yield what a misheard number may be that opens the line, reasons behind it: ate because."""
+    for one in items[0] if items else ():
+        behind = items[one.end] if one.end < len(items) else ()
+        reasons = any(other.meaning is Meaning.BECAUSE and not other.noise for other in behind)
+        if one.numeral and 0 < one.noise <= NEAR and reasons:
+            yield one
 
 
 def _wanting(phrases: list[Phrase]) -> bool:

@@ -196,7 +196,7 @@ def _unfinished(items: Lattice) -> bool:
     if not numbers or _done(items):
         return False
     behind = items[numbers[-1] + 1 :]
-    if behind and any(one.meaning in _BEHIND and not one.noise for one in behind[0]):
+    if any(says(items, numbers[-1] + 1, meaning) for meaning in _BEHIND):
         behind = behind[1:]
     return _begins(behind)
 

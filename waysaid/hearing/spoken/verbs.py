@@ -9,7 +9,7 @@ from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import Frame, Slot
 from waysaid.hearing.spoken.item import Item
 from waysaid.hearing.spoken.moved import pair_of
-from waysaid.hearing.spoken.part import base_value
+from waysaid.hearing.spoken.part import base_value, is_part
 from waysaid.hearing.spoken.sized import groups_in
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
@@ -44,13 +44,15 @@ _SCALES = {Meaning.MULTIPLY: Sign.TIMES, Meaning.SHARE: Sign.OVER}
 def scaling(state: State, item: Item, world: World) -> Iterator[State]:
     """Multiply, share: its first number comes, then the other behind `by`.
 
-    Those who share may be named before it: six kids share them.
+    Those who share may be named before it: six kids share them. A part taken of a number is not
+    shared: ten percent, so I divided.
     """
     frame = state.frame
     share = item.meaning is Meaning.SHARE and Sign.OVER in world.signs
     if share and frame.bare is not None and frame.bare.value == world.facts.numbers[-1]:
         yield state.framed(Frame())
-    if frame.bare is not None and item.meaning is not None:
+    behind = frame.bare is not None and not (is_part(frame.bare) and world.base is not None)
+    if behind and item.meaning is not None:
         yield state.framed(replace(frame, sign=_SCALES[item.meaning], wants=Slot.RIGHT), 1)
     for after in closed(state, world):
         yield after.framed(Frame(verb=item.meaning, wants=Slot.LEFT))

@@ -50,6 +50,8 @@ WITHDRAWN = 3
 """Words taken back; each number in them beyond the second costs one more."""
 WITHDRAWN_ALL = 5
 """All that was said so far taken back."""
+KEPT = 6
+"""A number kept that another was plainly said instead of."""
 NO_RESULT = 3
 """A result promised by a word that never came."""
 ACROSS = 1
