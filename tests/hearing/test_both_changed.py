@@ -92,3 +92,57 @@ def test_the_second_of_two_numbers_that_make_the_answer_is_not_the_answer(line):
 @pytest.mark.parametrize("line", ["80-40 40 6-3 3 43", "80-40=40 6-3=3 40+3=43"])
 def test_like_places_in_signs_are_a_split_though_the_less_was_taken_from_the_more(line):
     assert heard("83 - 46", line)[2] is Family.SPLIT
+
+
+@given(st.integers(4, 9), st.integers(1, 3))
+def test_one_addend_doubled_and_what_the_other_has_more_is_near_a_double(one, more):
+    assume(one + more < 10)  # past nine it may be a jump
+    whole = 2 * one + more
+    line = f"{one} and {one} is {2 * one} and {more} more is {whole}"
+    steps, answer, family = heard(f"{one + more} + {one}", line)
+    assert steps == [f"{one} + {one} = {2 * one}", w(f"{2 * one} + {more} = {whole}", "left")]
+    assert (answer, family) == (str(whole), Family.NEAR_DOUBLE)
+
+
+@given(st.integers(3, 9), st.sampled_from([20, 30]))
+def test_groups_too_many_come_off_what_was_there_before_them(size, friendly):
+    over, whole = 2 * size, friendly * size
+    assume(over != friendly)
+    line = f"{friendly} times {size} {whole}, that's two {size}s too many, minus {over}"
+    steps, answer, _ = heard(f"{friendly - 2} x {size}", f"{line}, {whole - over}")
+    assert f"{whole} - {over} = {whole - over}" in [step.split(" without")[0] for step in steps]
+    assert answer == str(whole - over)
+
+
+def test_the_other_number_named_alone_is_made_what_is_said_behind_it():
+    line = "I made the thirty eight a forty and the other one forty three and added those"
+    steps, answer, family = heard("38 + 45", line)
+    assert [step.split(" without")[0] for step in steps] == [
+        "38 + 2 = 40",
+        "45 - 2 = 43",
+        "40 + 43 = 83",
+    ]
+    assert (answer, family) == (None, Family.GIVE_AND_TAKE)
+
+
+@pytest.mark.parametrize(
+    ("problem", "line", "last", "answer"),
+    [
+        (
+            "80 - 43",
+            "treinta y siete, es que ochenta menos cuarenta es cuarenta y faltaban otros tres",
+            "40 - 3 = 37",
+            37,
+        ),
+        (
+            "38 + 45",
+            "cuarenta y cinco más treinta setenta y cinco y faltaban otros ocho",
+            "75 + 8 = 83",
+            None,
+        ),
+    ],
+)
+def test_what_was_still_missing_is_a_hop_the_way_of_the_problem(problem, line, last, answer):
+    reading = read(parse(problem), line, Language.ES)
+    assert reading.told[-1].step.text == last
+    assert reading.answer == answer

@@ -38,7 +38,7 @@ from waysaid.hearing.spoken.sized import (
     named_groups,
     onto_groups,
 )
-from waysaid.hearing.spoken.state import State
+from waysaid.hearing.spoken.state import State, before_last
 from waysaid.hearing.spoken.step import with_step
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.turned import turned_side
@@ -180,6 +180,9 @@ def _stepped(state: State, frame: Frame, world: World) -> Iterator[State]:
         return
     if state.standing is not None:
         yield from _from_standing(state, frame, replace(state.standing, said=False), world)
+    earlier = before_last(state, frame)
+    if earlier is not None:
+        yield with_step(state, frame, earlier, world)
     factor = factor_asked(frame, world)
     if factor is not None:
         named = weights.LOOSE if state.latest is not None else 0

@@ -42,6 +42,7 @@ from waysaid.hearing.spoken.short import (
     across,
     chunks_counted,
     counts_put_right,
+    double_and_rest,
     doublings,
     from_neighbour,
     products_alone,
@@ -164,7 +165,9 @@ def _otherwise(drafts: tuple[Draft, ...], found: Family | None, world: World) ->
     """Return the family whose steps these are as well, where it says more of them."""
     if found in (Family.NEAR_FACT, Family.COUNTING) and added_on(drafts, world):
         return Family.COUNTING
-    return put_together(drafts, world) if found is Family.SPLIT else None
+    if found is not None and found is not Family.SPLIT:
+        return None
+    return double_and_rest(drafts, world) or (put_together(drafts, world) if found else None)
 
 
 def _unforeseen(state: State, marks: frozenset[Meaning], world: World) -> Family | None:

@@ -6,9 +6,11 @@ behind the one that was moved, `if it was sixty it'd be ninety four`.
 
 from collections.abc import Iterator
 
+from waysaid.hearing.reading import Part
 from waysaid.hearing.spoken import weights
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
+from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.world import World
 from waysaid.hearing.worth import worth
@@ -39,6 +41,24 @@ def _turned(one: Quantity, other: Quantity, state: State, world: World) -> Itera
         hop = Frame(left=one, sign=sign, right=replace(state.amount, said=False), result=other)
         if hop.comes_to == other.value:
             yield state, hop, 0
+
+
+def evened(one: Quantity, other: Quantity, state: State, world: World) -> Frame | None:
+    """Return what the other number is made, by as much as one was made more: 40, the other 43.
+
+    Nobody says by how much, of the second nor of the first.
+    """
+    last = state.drafts[-1] if state.drafts else None
+    pair = pair_of(last) if last is not None and Part.RIGHT in last.open else None
+    own = world.facts.numbers
+    if pair is None or last is None or len(own) != 2 or one.value not in own:
+        return None
+    if world.hop is not Sign.PLUS or {pair[0], one.value} != {*own} or last.stands in own:
+        return None
+    sign = Sign.MINUS if pair[1] is Sign.PLUS else Sign.PLUS
+    size = Quantity(pair[2], other.span, said=False)
+    hop = Frame(left=one, sign=sign, right=size, result=other)
+    return hop if hop.comes_to == other.value else None
 
 
 def _hop(size: Quantity, end: Quantity, state: State, world: World) -> Iterator[Meant]:

@@ -10,7 +10,7 @@ from waysaid.hearing.spoken.apart import lacks
 from waysaid.hearing.spoken.change import replace
 from waysaid.hearing.spoken.close import closed
 from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity, Slot
-from waysaid.hearing.spoken.meant import climbed, pretended
+from waysaid.hearing.spoken.meant import climbed, evened, pretended
 from waysaid.hearing.spoken.moved import pair_of
 from waysaid.hearing.spoken.part import base_of, base_value, is_part, part_step, taken_part
 from waysaid.hearing.spoken.pieces import undoes
@@ -313,6 +313,9 @@ def _after_number(state: State, said: Quantity, world: World) -> Iterator[State]
         yield from closed(state.framed(Frame(whole=left, left=said)), world)
     for before, step, _ in pretended(left, said, state, world) if left is not None else ():
         yield from closed(before.framed(step), world)
+    even = evened(left, said, state, world) if left is not None else None
+    if even is not None:
+        yield from closed(state.framed(even), world)
     for after in closed(state, world):
         yield after.framed(Frame(left=said))
 

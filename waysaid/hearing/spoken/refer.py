@@ -57,7 +57,7 @@ def refer(state: State, item: Item, world: World) -> Iterator[State]:
 def _one_turned(state: State, item: Item, world: World) -> bool:
     """Tell whether one number was just turned into another, and the other is named: 38 to 40."""
     last = state.drafts[-1] if state.drafts else None
-    if last is None or item.meaning is not Meaning.OTHER or last.open != (Part.RIGHT,):
+    if last is None or item.meaning is not Meaning.OTHER or Part.RIGHT not in last.open:
         return False
     start = next(iter(leaves(last.left)))
     return start in world.facts.numbers and last.stands not in world.facts.numbers

@@ -158,3 +158,17 @@ def doublings(drafts: tuple[Draft, ...], world: World) -> Family | None:
         return None
     alike = all(pair and pair[1] is Sign.PLUS and pair[0] == pair[2] for pair in pairs)
     return Family.FACTOR_STEPS if alike else None
+
+
+def double_and_rest(drafts: tuple[Draft, ...], world: World) -> Family | None:
+    """Tell one addend doubled, and what the other has more put on: five and five, and three."""
+    first, last = (pair_of(draft) for draft in drafts) if len(drafts) == 2 else (None, None)
+    asked, numbers = world.facts.asked, world.facts.numbers
+    if first is None or last is None or not isinstance(asked, Operation) or len(numbers) != 2:
+        return None
+    if asked.sign is not Sign.PLUS or first[1] is not Sign.PLUS or last[1] is not Sign.PLUS:
+        return None
+    one, more = min(numbers), max(numbers) - min(numbers)
+    doubled = first[0] == first[2] == one and more < one
+    on = last == (drafts[0].stands, Sign.PLUS, more)
+    return Family.NEAR_DOUBLE if doubled and on else None

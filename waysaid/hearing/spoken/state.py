@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from waysaid.hearing.draft import Draft
 from waysaid.hearing.spoken.change import replace
-from waysaid.hearing.spoken.frame import Frame, Quantity
+from waysaid.hearing.spoken.frame import HOPS, Frame, Quantity
 from waysaid.number import (
     Blank,
     Exact,
@@ -152,6 +152,21 @@ def unused(state: State) -> tuple[Exact, ...]:
             found.append(ends)
         used.update(leaves(draft.left))
     return tuple(reversed(found))
+
+
+def before_last(state: State, frame: Frame) -> Quantity | None:
+    """Return what the step before the last came to, for a hop by as much as the last one comes to.
+
+    Of `eighty, that's two fours too many, minus eight` the eight comes off the eighty.
+    """
+    if frame.sign not in HOPS or frame.right is None or len(state.drafts) < 2:
+        return None
+    before, last = state.drafts[-2:]
+    ends = before.ends
+    used = before.stands in leaves(last.left)
+    if ends is None or used or last.result is not None or last.stands != frame.right.value:
+        return None
+    return Quantity(ends, frame.right.span, said=False)
 
 
 def counts(state: State, turned: bool = False) -> tuple[Exact, ...]:
