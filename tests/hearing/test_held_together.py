@@ -37,6 +37,12 @@ _STEPS = [
      ["1 + 1 = 2", "3 + 3 = 6"], "2/6"),
     ("3.8 + 2.6", "five point fourteen, I did three plus two and then eight plus six",
      ["3 + 2 = 5", "8 + 6 = 14"], "5.14"),
+    ("59 + 34", "sixty plus thirty four ninety four plus one ninety five",
+     ["60 + 34 = 94", "94 + 1 = 95"], "95"),
+    ("64 - 28", "sixty take away twenty is forty and eight take away four is four so forty four",
+     ["60 - 20 = 40", "8 - 4 = 4", "40 + 4 = 44"], "44"),
+    ("53 - 27", "cincuenta menos veinte treinta y siete menos tres cuatro treinta y cuatro",
+     ["50 - 20 = 30", "7 - 3 = 4", "30 + 4 = 34"], "34"),
 ]  # fmt: skip
 
 

@@ -19,6 +19,23 @@ SAID_AGAIN = [
     ("three fives is fifteen and two left over so three and two fifths", "3 2/5"),
     ("three fives is fifteen and four left over so three remainder four", "3 r 4"),
 ]
+NAMED = [
+    ("38 / 6", "five sixes is thirty and then there's eight so five remainder eight", EN, "5 r 8"),
+    ("31 / 5", "cinco por cinco veinticinco, toca a cinco y sobran seis", ES, "5 r 6"),
+    ("78 / 6", "ten sixes is sixty and there's eighteen left over", EN, None),
+    ("67 / 3", "sixty over three is twenty, six over three is two, so twenty two with one left", EN,
+     "22 r 1"),
+    ("85 / 4", "ochenta entre cuatro veinte, cuatro entre cuatro uno, toca a veintiuno y sobra uno",
+     ES, "21 r 1"),
+    ("29 / 4", "twenty over four is five, eight over four is two, that makes seven and one left over",
+     EN, "7 r 1"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("problem", "words", "language", "answer"), NAMED)
+def test_groups_named_or_put_together_stand_with_their_rest(problem, words, language, answer):
+    """A rest that makes more groups is an answer where the groups are named with it."""
+    assert read(parse(problem), words, language).answer_text == answer
 
 
 @pytest.mark.parametrize(("problem", "words", "language", "step", "answer"), CASES)

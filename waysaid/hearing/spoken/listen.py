@@ -25,7 +25,7 @@ from waysaid.hearing.spoken.talk import Talk, talk_of
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.spoken.undone import run_on
 from waysaid.hearing.spoken.withdrawn import amended
-from waysaid.hearing.spoken.world import World, asks, world_of
+from waysaid.hearing.spoken.world import World, asks, slip_whole, world_of
 from waysaid.hearing.word import words_of
 from waysaid.number import Language, Order, Problem, Remainder, leaves
 from waysaid.ways import Family, Step
@@ -160,6 +160,8 @@ def _unlikely(state: State, match: Match, family: Family | None, world: World) -
     if state.drafts and family is None:
         return 0 if asked else weights.NO_FAMILY
     if (family is Family.COLUMN and state.drafts) or (asked and family is Family.KNOWN_FACT):
+        return 0
+    if slip_whole(state.drafts, world):
         return 0
     core = _without_recap(without_last_names(state.drafts), world)
     if share_repeated(state.drafts, world):

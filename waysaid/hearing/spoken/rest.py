@@ -61,15 +61,15 @@ def with_rest(state: State, rest: Quantity, world: World) -> Iterator[State]:
     if shares_digits(state.drafts, world) and state.latest is None:
         yield replace(state, spoken=rest).and_costs(weights.REPEATED)
         return
-    groups = _groups(state, world)
-    if state.latest is not None:
+    groups, named = _groups(state, world), state.latest is not None
+    if named:
         state = replace(state, bare=state.bare[:-1])
     after = _taken_off(state, rest, world)
     divisor = world.facts.numbers[-1]
     if groups is not None and groups * divisor > 2 * world.facts.numbers[0]:
         return
     wrong = after.cost > state.cost
-    if groups is not None and (rest.leaf < divisor or after is state or wrong):
+    if groups is not None and (rest.leaf < divisor or after is state or wrong or named):
         whole = groups * divisor + rest.leaf == world.facts.numbers[0]
         slip = weights.SLIP if rest.leaf < divisor or whole else weights.FALSE
         cost = 0 if (whole and rest.leaf < divisor) or after is not state else slip
@@ -91,13 +91,20 @@ def _groups(state: State, world: World) -> int | None:
     for draft in reversed(state.drafts):
         if not isinstance(draft.left, Operation):
             continue
-        if draft.counted and not {*leaves(draft.left)} <= {*counts(state)}:
+        if draft.counted and not {*leaves(draft.left)} <= {*counts(state), *_quotients(state)}:
             continue
         if draft.left.sign is Sign.TIMES:
             return _other_factor(draft.left, world)
         if draft.left.sign is not Sign.MINUS or draft.left.left in counts(state):
             return draft.stands if isinstance(draft.stands, int) else None
     return None
+
+
+def _quotients(state: State) -> Iterator[Exact | None]:
+    """Yield what each step that shares comes to: groups that may be put together."""
+    for draft in state.drafts:
+        if isinstance(draft.left, Operation) and draft.left.sign is Sign.OVER:
+            yield draft.stands
 
 
 def _other_factor(product: Operation, world: World) -> int | None:
@@ -132,7 +139,7 @@ def _there(state: State, world: World) -> Exact:
 
 def _used(state: State) -> Exact | None:
     """Return what the last groups came to, or where the count stopped."""
-    known = {*counts(state)}
+    known = {*counts(state), *_quotients(state)}
     drafts = [one for one in state.drafts if not (one.counted and {*leaves(one.left)} <= known)]
     if not drafts:
         return None

@@ -46,7 +46,8 @@ class World:
     `halves` the steps that halve the bottom of a fraction compared; `sizes` are those that a group
     may have, the rows of a picture among them.
     `unfinished` are the beginnings of slips that are no whole slip, in the order of their steps,
-    and the slips that end on something else than their answer, as on what is left over.
+    and the slips that end on something else than their answer, as on what is left over; `slipped`
+    are the other slips, whole.
     `pointed` is whether a number of the problem has a point, `parted` whether one is a fraction,
     `hop` the sign of a problem that only adds or only takes away, `whole` whether all
     its numbers are whole and nothing is shared out, `groups` whether it multiplies or divides,
@@ -62,6 +63,7 @@ class World:
     numbers: frozenset[Exact]
     signs: frozenset[Sign]
     unfinished: frozenset[tuple[Equation, ...]]
+    slipped: frozenset[tuple[Equation, ...]]
     pointed: bool
     parted: bool
     hop: Sign | None
@@ -106,6 +108,7 @@ def world_of(problem: Problem) -> World:
         frozenset(numbers) | facts.pieces | frozenset(facts.numbers) | _tops_and_bottoms(problem),
         signs,
         frozenset(steps[: end + 1] for steps in wrong for end in range(len(steps))) - ended,
+        frozenset(ended),
         any(has_form(one, Form.DECIMAL) for one in facts.written),
         any(isinstance(one, Fraction) or has_form(one, Form.PARTS) for one in facts.written),
         next(iter(hops)) if len(hops) == 1 else None,
@@ -141,6 +144,12 @@ def asks(side: Expression, world: World) -> bool:
 def slip_begun(drafts: tuple[Draft, ...], world: World) -> bool:
     """Tell whether steps are the beginning of a slip to expect, and not its end."""
     return tuple(turned(draft.equation) for draft in drafts) in world.unfinished
+
+
+def slip_whole(drafts: tuple[Draft, ...], world: World) -> bool:
+    """Tell whether steps are all of a slip to expect that comes to a wrong answer in several."""
+    steps = tuple(turned(draft.equation) for draft in drafts)
+    return len(steps) > 1 and steps in world.slipped
 
 
 def told_in_tens(numeral: Numeral, world: World) -> bool:
