@@ -27,7 +27,7 @@ NAMED = [
      "22 r 1"),
     ("85 / 4", "ochenta entre cuatro veinte, cuatro entre cuatro uno, toca a veintiuno y sobra uno",
      ES, "21 r 1"),
-    ("29 / 4", "twenty over four is five, eight over four is two, that makes seven and one left over",
+    ("29 / 4", "twenty over four is five, eight over four is two, so it's seven and one left over",
      EN, "7 r 1"),
 ]  # fmt: skip
 

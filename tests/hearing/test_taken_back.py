@@ -4,6 +4,7 @@ import pytest
 
 from waysaid.hearing import read
 from waysaid.number import Language, parse, text
+from waysaid.ways import Family
 
 EN, ES = Language.EN, Language.ES
 
@@ -78,3 +79,9 @@ def test_the_answer_is_the_one_said(
     problem: str, line: str, language: Language, answer: str | None
 ) -> None:
     assert _heard(problem, line, language)[1] == answer
+
+
+@pytest.mark.parametrize("problem", ["_ + 9 = 17", "9 + _ = 17"])
+def test_the_equation_with_its_number_is_a_fact_in_either_order(problem: str) -> None:
+    reading = read(parse(problem), "ocho, porque nueve y ocho son diecisiete", ES)
+    assert reading.family is Family.KNOWN_FACT

@@ -53,6 +53,7 @@ from waysaid.hearing.spoken.state import State
 from waysaid.hearing.spoken.tally import told_alone
 from waysaid.hearing.spoken.undone import chunks_seen, run_on, undone_beside
 from waysaid.hearing.spoken.world import World, asks
+from waysaid.hearing.turned import turned
 from waysaid.number import (
     About,
     Claim,
@@ -89,6 +90,9 @@ _MARKS: dict[Meaning, tuple[Family, ...]] = {
 """Which families a word speaks for: common practice, no source."""
 
 _ON_PAPER = frozenset((Meaning.CARRY, Meaning.WRITE, Meaning.BORROW))
+
+_LESS_SAID = (None, Family.ADD_UP)
+"""What is told where no more than the equation itself was said, its number filled in."""
 
 _ALONE = 2
 """How many numbers alone must be a way's to name it. Our choice."""
@@ -143,7 +147,7 @@ def _likeliest(
     if _one_side(state, world):
         # Of `true, because eight and four is twelve` no way to judge a claim is told.
         return None if isinstance(world.facts.problem, Claim) else Family.KNOWN_FACT
-    if _both_known(drafts, world) or (found is None and _filled_in(drafts, world)):
+    if _both_known(drafts, world) or (found in _LESS_SAID and _filled_in(drafts, world)):
         return Family.KNOWN_FACT
     on_paper = not marks.isdisjoint(_ON_PAPER)
     by_place = (None, Family.SPLIT, *((Family.RENAME,) if world.pointed else ()))
@@ -279,7 +283,7 @@ def _filled_in(drafts: tuple[Draft, ...], world: World) -> bool:
     problem, answer = world.facts.problem, world.facts.answer
     if not isinstance(problem, Equation) or answer is None or len(drafts) != 1:
         return False
-    return not drafts[0].whole and drafts[0].equation == fill(problem, answer)
+    return not drafts[0].whole and turned(drafts[0].equation) == turned(fill(problem, answer))
 
 
 def _both_known(drafts: tuple[Draft, ...], world: World) -> bool:
