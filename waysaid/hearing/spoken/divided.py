@@ -1,7 +1,7 @@
 """A number named between a word of dividing and `by`: divided sixty by twenty."""
 
 from waysaid.hearing.meaning import Meaning
-from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.item import Item, plainly_said
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
 
@@ -18,7 +18,7 @@ def by_is_over(items: Lattice) -> Lattice:
     divides: tuple[Item, ...] = ()
     number, place = False, 0
     while place < len(items):
-        here, said = items[place], _longest(items[place])
+        here, said = items[place], plainly_said(items[place])
         meant = {one.meaning for one in said}
         if here and here[0].pause is not Pause.NONE:
             divides = ()
@@ -35,10 +35,3 @@ def by_is_over(items: Lattice) -> Lattice:
     if not left_out:
         return items
     return tuple(tuple(one for one in here if one not in left_out) for here in items)
-
-
-def _longest(here: tuple[Item, ...]) -> list[Item]:
-    """Return what was plainly said at a place, of the longest phrases alone."""
-    plain = [one for one in here if not one.noise]
-    end = max((one.end for one in plain), default=0)
-    return [one for one in plain if one.end == end]

@@ -30,6 +30,13 @@ class Item:
     anew: bool = False
 
 
+def plainly_said(here: tuple[Item, ...]) -> list[Item]:
+    """Return what was plainly said at a place, of the longest phrases alone."""
+    plain = [one for one in here if not one.noise]
+    end = max((one.end for one in plain), default=0)
+    return [one for one in plain if one.end == end]
+
+
 def lattice(words: tuple[Word, ...], lexicon: Lexicon) -> tuple[tuple[Item, ...], ...]:
     """Return, for each word, all that may begin there; a word that means nothing is an item too."""
     found = [_items_at(words, place, lexicon) for place in range(len(words))]

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from waysaid.hearing.meaning import Meaning
-from waysaid.hearing.spoken.item import Item
+from waysaid.hearing.spoken.item import Item, plainly_said
 from waysaid.hearing.spoken.trail import Lattice
 from waysaid.hearing.word import Pause
 
@@ -23,7 +23,7 @@ def amended(items: Lattice) -> Lattice:
     old: Item | None = None
     words, marked, place = list[int](), dict[int, tuple[Item, ...]](), 0
     while place < len(items):
-        here, phrase = items[place], _longest(items[place])
+        here, phrase = items[place], plainly_said(items[place])
         number = next((one for one in phrase if one.numeral), None)
         if number is not None:
             if old is not None and words and _in_its_stead(old, number, items):
@@ -49,13 +49,6 @@ def _takes_back(word: Item) -> bool:
     return word.meaning is Meaning.CORRECT and not word.noise
 
 
-def _longest(here: tuple[Item, ...]) -> list[Item]:
-    """Return what was plainly said at a place, of the longest phrases alone."""
-    plain = [one for one in here if not one.noise]
-    end = max((one.end for one in plain), default=0)
-    return [one for one in plain if one.end == end]
-
-
 def _in_its_stead(old: Item, new: Item, items: Lattice) -> bool:
     one, other = (number.numeral and number.numeral.leaf for number in (old, new))
     if old.numeral is not None and old.numeral.many:
@@ -64,4 +57,4 @@ def _in_its_stead(old: Item, new: Item, items: Lattice) -> bool:
         return False
     if new.end == len(items) or items[new.end][0].pause is not Pause.NONE:
         return True
-    return not _BEHIND.isdisjoint(one.meaning for one in _longest(items[new.end]))
+    return not _BEHIND.isdisjoint(one.meaning for one in plainly_said(items[new.end]))
