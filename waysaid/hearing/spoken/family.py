@@ -169,7 +169,7 @@ def _otherwise(drafts: tuple[Draft, ...], found: Family | None, world: World) ->
     """Return the family whose steps these are as well, where it says more of them."""
     if found in (Family.NEAR_FACT, Family.COUNTING) and added_on(drafts, world):
         return Family.COUNTING
-    if found is not None and found is not Family.SPLIT:
+    if found not in (None, Family.SPLIT):
         return None
     return double_and_rest(drafts, world) or (put_together(drafts, world) if found else None)
 

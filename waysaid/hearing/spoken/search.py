@@ -220,17 +220,16 @@ def _below_nothing(frame: Frame) -> bool:
 
 def _corrected(state: State, item: Item) -> Iterator[State]:
     """Take back the last number, the clause, or all; or nothing, where nothing was said."""
-    yield state.and_costs(weights.IGNORED + (weights.KEPT if item.anew else 0))
+    yield state.and_costs(weights.IGNORED + weights.KEPT * item.anew)
     if state.undo is None:
         return
     last, clause = state.undo
-    further = weights.WITHDRAWN if item.anew else 0
+    further = weights.WITHDRAWN * item.anew
     noise = item.noise * weights.NOISE
-    if item.anew:
-        yield _gone_back(state, last, item, weights.FREE)
-    for back in (clause,) if item.anew else (last, clause):
+    for back in (last, clause):
         more = further + weights.WITHDRAWN + max(back is not last, state.heard - back.heard - 2)
-        yield _gone_back(state, back, item, more + noise)
+        just_it = item.anew and back is last
+        yield _gone_back(state, back, item, weights.FREE if just_it else more + noise)
     more = further + weights.WITHDRAWN_ALL + weights.WITHDRAWN * max(0, state.heard - 2)
     yield _gone_back(state, State(), item, more + noise)
 

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from waysaid.hearing.meaning import Meaning
+from waysaid.hearing.spoken.behind import says
 from waysaid.hearing.spoken.claim import BY_THE_WAY, LEADS, Phrase
 from waysaid.hearing.spoken.item import Item, is_number
 from waysaid.hearing.spoken.trail import Lattice
@@ -112,9 +113,7 @@ def _reasoned(phrases: list[Phrase]) -> Iterator[Item]:
 def _misheard(items: Lattice) -> Iterator[Item]:
     """Yield what a misheard number may be that opens the line, reasons behind it: ate because."""
     for one in items[0] if items else ():
-        behind = items[one.end] if one.end < len(items) else ()
-        reasons = any(other.meaning is Meaning.BECAUSE and not other.noise for other in behind)
-        if one.numeral and 0 < one.noise <= NEAR and reasons:
+        if one.numeral and 0 < one.noise <= NEAR and says(items, one.end, Meaning.BECAUSE):
             yield one
 
 

@@ -143,13 +143,16 @@ def asks(side: Expression, world: World) -> bool:
 
 def slip_begun(drafts: tuple[Draft, ...], world: World) -> bool:
     """Tell whether steps are the beginning of a slip to expect, and not its end."""
-    return tuple(turned(draft.equation) for draft in drafts) in world.unfinished
+    return _steps(drafts) in world.unfinished
 
 
 def slip_whole(drafts: tuple[Draft, ...], world: World) -> bool:
     """Tell whether steps are all of a slip to expect that comes to a wrong answer in several."""
-    steps = tuple(turned(draft.equation) for draft in drafts)
-    return len(steps) > 1 and steps in world.slipped
+    return len(drafts) > 1 and _steps(drafts) in world.slipped
+
+
+def _steps(drafts: tuple[Draft, ...]) -> tuple[Equation, ...]:
+    return tuple(turned(draft.equation) for draft in drafts)
 
 
 def told_in_tens(numeral: Numeral, world: World) -> bool:
